@@ -1,0 +1,29 @@
+package org.bellowscribe.accompaniment;
+
+import java.util.List;
+import org.bellowscribe.instrument.LeftHandKind;
+import org.bellowscribe.theory.Fraction;
+
+/**
+ * A moment at which the pattern of the metre wants the left hand to sound.
+ *
+ * @param event 0-based index of the event during which it falls
+ * @param offset time from the start of that event
+ * @param duration how long it sounds; never beyond the end of the event, so that nothing sounds through a reversal
+ * @param kind bass or chord
+ * @param firstBeat true on the first beat of a measure
+ * @param harmonies what may be meant: exactly one where the score gives a chord symbol, else several
+ */
+public record WantedSound(
+        int event,
+        Fraction offset,
+        Fraction duration,
+        LeftHandKind kind,
+        boolean firstBeat,
+        List<HarmonyOption> harmonies) {
+
+    /** Copies the harmonies. */
+    public WantedSound {
+        harmonies = List.copyOf(harmonies);
+    }
+}

@@ -1,0 +1,38 @@
+package org.bellowscribe.annotation;
+
+/** Something to write on the sheet, at a note. */
+public sealed interface Annotation {
+
+    /**
+     * Returns the place of the {@code <note>} it belongs to: 0-based among all {@code <note>} elements of the file that
+     * are children of a measure, in document order.
+     */
+    int noteIndex();
+
+    /**
+     * A syllable of one of our lyric lines below the staff.
+     *
+     * @param noteIndex the note; the first of its group
+     * @param line 0-based place of the line among ours, from the top; lines in use are contiguous
+     * @param name name of the line, such as {@code buttons}; the writer puts our prefix before it
+     * @param text text, never empty
+     */
+    record Syllable(int noteIndex, int line, String name, String text) implements Annotation {}
+
+    /**
+     * Words above or below the staff, starting at a note. At most one above and one below for a note.
+     *
+     * @param noteIndex the note or rest before which the direction stands
+     * @param above true above the staff, false below
+     * @param text text, never empty
+     */
+    record Words(int noteIndex, boolean above, String text) implements Annotation {}
+
+    /**
+     * A finger number at a note head.
+     *
+     * @param noteIndex the note
+     * @param finger 1 to 5
+     */
+    record Finger(int noteIndex, int finger) implements Annotation {}
+}

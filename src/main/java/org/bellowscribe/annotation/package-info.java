@@ -1,0 +1,7 @@
+/**
+ * What to write on the sheet, as data, and the plug-ins that decide it. May use solver, score and instrument.
+ */
+@NullMarked
+package org.bellowscribe.annotation;
+
+import org.jspecify.annotations.NullMarked;

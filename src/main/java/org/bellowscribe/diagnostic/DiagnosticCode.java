@@ -1,0 +1,54 @@
+package org.bellowscribe.diagnostic;
+
+import java.util.Locale;
+
+/** The stable codes of remarks; each has an entry in README.md under "Messages". */
+public enum DiagnosticCode {
+    /** The file is not well-formed XML or cannot be decoded. */
+    NOT_XML,
+    /** The file is XML, but not a MusicXML score. */
+    NOT_MUSICXML,
+    /** The score is timewise. */
+    TIMEWISE,
+    /** The file is empty. */
+    EMPTY_FILE,
+    /** The score has no notes to play. */
+    NO_NOTES,
+    /** A value of the score cannot be read and would change the music. */
+    BAD_VALUE,
+    /** A value of the score is against the MusicXML schema but does not matter here. */
+    ODD_VALUE,
+    /** Something missing from the score was filled in. */
+    ASSUMED,
+    /** The order of play was ambiguous and decided by a rule. */
+    PLAY_ORDER,
+    /** Some measures are never played in the order of play. */
+    NEVER_PLAYED,
+    /** No button gives a note. */
+    NO_BUTTON,
+    /** No hand reaches the notes that sound together. */
+    NO_REACH,
+    /** The bellows cannot last. */
+    NO_AIR,
+    /** The tune was solved for one time through because it cannot be played again and again. */
+    ONCE_ONLY,
+    /** The result is not proved to be the cheapest. */
+    NOT_PROVED,
+    /** A solution broke a limit when it was replayed; nothing was written. */
+    REPLAY,
+    /** A file or folder cannot be read. */
+    UNREADABLE,
+    /** A file or folder cannot be written. */
+    UNWRITABLE,
+    /** An instrument or style file is wrong. */
+    BAD_DEFINITION,
+    /** The tune's own lyrics limit where marks can go. */
+    LYRICS,
+    /** The tool itself broke on this tune. */
+    INTERNAL;
+
+    /** Returns the code as it is printed: kebab-case. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

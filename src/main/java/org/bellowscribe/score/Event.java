@@ -1,0 +1,38 @@
+package org.bellowscribe.score;
+
+import java.util.List;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+
+/**
+ * A written moment of the melody where something must be played: a note group (notes struck together) or a rest. Tied
+ * notes are one event. Grace notes are no events.
+ *
+ * @param index 0-based place among the events of the tune, in score order
+ * @param measure 0-based index of the measure in which it starts
+ * @param onset time from the start of that measure
+ * @param duration sounding length through all ties, more than 0
+ * @param pitches sounding pitches, lowest first; empty for a rest
+ * @param noteIndices for each pitch in the same order (for a rest: for the rest itself, one entry) the 0-based place of
+ *     its first {@code <note>} among all {@code <note>} elements of the file that are children of a measure, in document
+ *     order, whatever their part
+ */
+public record Event(
+        int index, int measure, Fraction onset, Fraction duration, List<Pitch> pitches, List<Integer> noteIndices) {
+
+    /** Copies the lists. */
+    public Event {
+        pitches = List.copyOf(pitches);
+        noteIndices = List.copyOf(noteIndices);
+    }
+
+    /** Returns true if nothing sounds. */
+    public boolean isRest() {
+        return pitches.isEmpty();
+    }
+
+    /** Returns the place of the {@code <note>} that carries marks: the first of the group in document order. */
+    public int firstNoteIndex() {
+        return noteIndices.stream().mapToInt(Integer::intValue).min().orElseThrow();
+    }
+}

@@ -1,0 +1,17 @@
+package org.bellowscribe.score;
+
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Key;
+
+/**
+ * A written measure.
+ *
+ * @param index 0-based place in the part
+ * @param number printed number, as in the file; may be empty
+ * @param length sounding length of what is written in it
+ * @param beatOffset where in the bar its first moment falls: 0 for a full measure, the missing time for a pick-up and
+ *     for the second half of a bar that is cut by a repeat
+ * @param time time signature in force
+ * @param key key in force
+ */
+public record Measure(int index, String number, Fraction length, Fraction beatOffset, TimeSignature time, Key key) {}

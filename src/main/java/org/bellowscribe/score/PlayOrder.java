@@ -1,0 +1,32 @@
+package org.bellowscribe.score;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The order in which the written measures sound in one playing of the tune.
+ *
+ * @param measures 0-based indices of measures, one for each time a measure is played
+ */
+public record PlayOrder(List<Integer> measures) {
+
+    /** Copies the list. */
+    public PlayOrder {
+        measures = List.copyOf(measures);
+    }
+
+    /** Returns the order in short form with 1-based indices, such as {@code 1-8, 1-7, 9}. */
+    public String shortForm() {
+        List<String> runs = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i <= measures.size(); i++) {
+            if (i == measures.size() || measures.get(i) != measures.get(i - 1) + 1) {
+                int first = measures.get(start) + 1;
+                int last = measures.get(i - 1) + 1;
+                runs.add(first == last ? String.valueOf(first) : first + "-" + last);
+                start = i;
+            }
+        }
+        return String.join(", ", runs);
+    }
+}

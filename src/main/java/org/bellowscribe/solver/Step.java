@@ -1,0 +1,42 @@
+package org.bellowscribe.solver;
+
+import java.util.List;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.score.Event;
+
+/**
+ * A written event with what is played at it. The same on every pass.
+ *
+ * @param event the event
+ * @param direction the way the bellows go
+ * @param buttons one button for each pitch of the event, in the same order; empty for a rest
+ * @param fingers one finger for each button, 1 (index) to 4 (little)
+ * @param handOn number of the button under the index finger: the place of the hand along the rows
+ * @param held true if, coming from every event that can sound before it, a button stays down through a reversal
+ * @param leftHand what the left hand does, in order of time
+ * @param air how far the air button is pressed
+ * @param openingBefore opening of the bellows when it starts, in thousandths of a RU.s
+ * @param openingAfter opening of the bellows when it ends, in thousandths of a RU.s
+ * @param airTaken air moved through the air button, in thousandths of a RU.s, 0 or more
+ */
+public record Step(
+        Event event,
+        BellowsDirection direction,
+        List<Button> buttons,
+        List<Integer> fingers,
+        int handOn,
+        boolean held,
+        List<LeftHandPlay> leftHand,
+        AirUse air,
+        int openingBefore,
+        int openingAfter,
+        int airTaken) {
+
+    /** Copies the lists. */
+    public Step {
+        buttons = List.copyOf(buttons);
+        fingers = List.copyOf(fingers);
+        leftHand = List.copyOf(leftHand);
+    }
+}
