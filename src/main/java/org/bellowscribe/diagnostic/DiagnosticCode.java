@@ -42,6 +42,8 @@ public enum DiagnosticCode {
     UNWRITABLE,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,
+    /** Nothing has the name that was given for an instrument or a style. */
+    UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,
     /** The tool itself broke on this tune. */

@@ -1,0 +1,133 @@
+package org.bellowscribe.definition;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import javax.xml.validation.SchemaFactory;
+import javax.xml.validation.ValidatorHandler;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.XMLReader;
+
+/**
+ * The schema of one sort of data file. Its named simple types document the form of their values in words that complete
+ * "Maybe write ...", such as "a letter A to G and an octave"; remarks about a wrong value quote them.
+ */
+public final class DefinitionSchema {
+
+    private static final String FOLDER = "/org/bellowscribe/schemas/";
+    private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
+    private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
+
+    private final Schema schema;
+    private final ValueForms forms;
+
+    private DefinitionSchema(Schema schema, ValueForms forms) {
+        this.schema = schema;
+        this.forms = forms;
+    }
+
+    /**
+     * Loads a schema of this tool.
+     *
+     * @param name file name, such as {@code instrument.xsd}
+     */
+    public static DefinitionSchema of(String name) {
+        try (InputStream forValidator = open(name);
+                InputStream forForms = open(name)) {
+            SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            Schema schema = factory.newSchema(new StreamSource(forValidator));
+            return new DefinitionSchema(
+                    schema, new ValueForms(parse(forForms, null).root()));
+        } catch (SAXException e) {
+            throw new IllegalStateException("The schema (%s) is wrong.".formatted(name), e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Reads a data file.
+     *
+     * @return the root element
+     * @throws DiagnosedException with line and column, if the file is no XML or the schema objects to it
+     * @throws IOException if the stream cannot be read
+     */
+    public DefinitionElement read(InputStream file) throws DiagnosedException, IOException {
+        try {
+            ElementBuilder builder = parse(file, schema);
+            List<Diagnostic> remarks = SchemaObjection.remarks(builder.objections(), forms);
+            if (!remarks.isEmpty()) {
+                throw new DiagnosedException(remarks);
+            }
+            return builder.root();
+        } catch (SAXParseException e) {
+            throw new DiagnosedException(notXml(e));
+        } catch (SAXException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Diagnostic notXml(SAXParseException e) {
+        String message = String.valueOf(e.getMessage());
+        Place place = Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber()));
+        return message.contains(NO_DOCTYPE)
+                ? Diagnostic.error(
+                        DiagnosticCode.BAD_DEFINITION,
+                        place,
+                        "The file has a DOCTYPE, which is not allowed here.",
+                        "Maybe remove the line that begins with <!DOCTYPE.")
+                : Diagnostic.error(DiagnosticCode.NOT_XML, place, message);
+    }
+
+    private static ElementBuilder parse(InputStream stream, @Nullable Schema schema) throws SAXException, IOException {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newInstance();
+            factory.setNamespaceAware(true);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature(NO_DOCTYPE, true);
+            XMLReader reader = factory.newSAXParser().getXMLReader();
+            ElementBuilder builder = new ElementBuilder();
+            reader.setContentHandler(schema == null ? builder : validating(schema, builder));
+            reader.setErrorHandler(builder);
+            // Not ENGLISH: that falls back to the language of the computer.
+            reader.setProperty(LANGUAGE, Locale.ROOT);
+            reader.parse(new InputSource(stream));
+            return builder;
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static ValidatorHandler validating(Schema schema, ElementBuilder builder) throws SAXException {
+        ValidatorHandler validator = schema.newValidatorHandler();
+        validator.setProperty(LANGUAGE, Locale.ROOT);
+        validator.setContentHandler(builder);
+        validator.setErrorHandler(builder);
+        return validator;
+    }
+
+    private static InputStream open(String name) {
+        InputStream stream = DefinitionSchema.class.getResourceAsStream(FOLDER + name);
+        if (stream == null) {
+            throw new IllegalArgumentException("The schema (%s) must be in %s.".formatted(name, FOLDER));
+        }
+        return stream;
+    }
+}

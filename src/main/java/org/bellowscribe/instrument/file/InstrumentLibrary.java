@@ -1,0 +1,144 @@
+package org.bellowscribe.instrument.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.definition.DefinitionElement;
+import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.instrument.AirModel;
+import org.bellowscribe.instrument.Bellows;
+import org.bellowscribe.instrument.Instrument;
+
+/** The instruments that come with the tool, and the way to those of a user. */
+public final class InstrumentLibrary {
+
+    /** Id of the instrument that is meant when nobody names one. */
+    public static final String DEFAULT_ID = "dg-21";
+
+    private static final String FOLDER = "/org/bellowscribe/shared/instruments/";
+
+    /** Files of the library, in the order of {@link #all()}; an instrument may be based on one before it. */
+    private static final List<String> FILES = List.of("one-row.xml", "two-row.xml");
+
+    private static final DefinitionSchema SCHEMA = DefinitionSchema.of("instrument.xsd");
+    private static final Instrument DEFAULTS = defaults();
+    private static final Map<String, LibraryEntry> ENTRIES = Collections.unmodifiableMap(load());
+
+    private InstrumentLibrary() {}
+
+    /** Returns the whole library, families together. */
+    public static List<LibraryEntry> all() {
+        return List.copyOf(ENTRIES.values());
+    }
+
+    /**
+     * Returns an instrument.
+     *
+     * @param idOrFile an id of the library, such as {@code dg-21}, or the path of an instrument file
+     * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
+     */
+    public static Instrument find(String idOrFile) throws DiagnosedException {
+        return entry(idOrFile).instrument();
+    }
+
+    /**
+     * Returns an instrument with what its file says about it.
+     *
+     * @param idOrFile an id of the library, such as {@code dg-21}, or the path of an instrument file
+     * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
+     */
+    public static LibraryEntry entry(String idOrFile) throws DiagnosedException {
+        LibraryEntry entry = ENTRIES.get(idOrFile);
+        if (entry != null) {
+            return entry;
+        }
+        try {
+            Path file = Path.of(idOrFile);
+            if (file.getNameCount() > 1 || idOrFile.endsWith(".xml") || Files.exists(file)) {
+                return read(file);
+            }
+        } catch (InvalidPathException e) {
+            // Then it can only be an id.
+        }
+        throw new DiagnosedException(UnknownInstrument.diagnostic(idOrFile, ENTRIES.keySet(), Place.FILE));
+    }
+
+    private static LibraryEntry read(Path file) throws DiagnosedException {
+        try (InputStream stream = Files.newInputStream(file)) {
+            DefinitionElement root = SCHEMA.read(stream);
+            if (!root.name().equals("instrument")) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.BAD_DEFINITION,
+                        root.place(),
+                        "The root element is <%s>, but an instrument file holds one <instrument>."
+                                .formatted(root.name()),
+                        "Maybe put each instrument into a file of its own."));
+            }
+            return new InstrumentReader(ENTRIES, DEFAULTS).read(root);
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNREADABLE,
+                    Place.FILE,
+                    "The instrument file cannot be read (%s)."
+                            .formatted(e.getClass().getSimpleName()),
+                    "Maybe the path is misspelled, or %s is meant as a name of the library: %s."
+                            .formatted(file, String.join(", ", ENTRIES.keySet()))));
+        }
+    }
+
+    private static Map<String, LibraryEntry> load() {
+        Map<String, LibraryEntry> entries = new LinkedHashMap<>();
+        for (String file : FILES) {
+            try {
+                for (DefinitionElement element : root(file).children()) {
+                    LibraryEntry entry = new InstrumentReader(entries, DEFAULTS).read(element);
+                    if (entries.put(entry.instrument().id(), entry) != null) {
+                        throw new IllegalStateException("The id (%s) must be given once."
+                                .formatted(entry.instrument().id()));
+                    }
+                }
+            } catch (DiagnosedException e) {
+                throw wrong(file, e);
+            }
+        }
+        return entries;
+    }
+
+    private static Instrument defaults() {
+        List<Diagnostic> problems = new ArrayList<>();
+        // The file gives every value, so that nothing of these stays.
+        Bellows noBellows = new Bellows(1, 0, 0, 0);
+        AirModel noReeds = new AirModel(0, 0, 0, 0, List.of(), 0, 0, 0, 0);
+        AirReader air = new AirReader(root("defaults.xml"), problems);
+        return new Instrument("defaults", "defaults", List.of(), List.of(), air.bellows(noBellows), air.reeds(noReeds));
+    }
+
+    private static DefinitionElement root(String file) {
+        try (InputStream stream = InstrumentLibrary.class.getResourceAsStream(FOLDER + file)) {
+            if (stream == null) {
+                throw new IllegalStateException("The file (%s) must be in %s.".formatted(file, FOLDER));
+            }
+            return SCHEMA.read(stream);
+        } catch (DiagnosedException e) {
+            throw wrong(file, e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static IllegalStateException wrong(String file, DiagnosedException e) {
+        return new IllegalStateException(e.diagnostics().get(0).print(file), e);
+    }
+}

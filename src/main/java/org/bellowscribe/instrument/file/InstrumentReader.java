@@ -1,0 +1,121 @@
+package org.bellowscribe.instrument.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.definition.DefinitionElement;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.LeftHandButton;
+import org.jspecify.annotations.Nullable;
+
+/** Makes an instrument of an element {@code instrument}. */
+final class InstrumentReader {
+
+    private final Map<String, LibraryEntry> bases;
+    private final Instrument defaults;
+    private final List<Diagnostic> problems = new ArrayList<>();
+
+    /**
+     * Creates a reader for one instrument.
+     *
+     * @param bases the instruments that it may be based on, by id
+     * @param defaults gives the bellows and reeds of an instrument without base
+     */
+    InstrumentReader(Map<String, LibraryEntry> bases, Instrument defaults) {
+        this.bases = bases;
+        this.defaults = defaults;
+    }
+
+    /**
+     * Reads the instrument.
+     *
+     * @throws DiagnosedException with everything that is wrong with the music of the definition
+     */
+    LibraryEntry read(DefinitionElement element) throws DiagnosedException {
+        LibraryEntry base = base(element);
+        Instrument before = base == null ? defaults : Transposition.of(base.instrument(), element.number("semitones"));
+        AirReader air = new AirReader(element, problems);
+        Instrument instrument = new Instrument(
+                element.required("id"),
+                element.required("name"),
+                buttons(element, before),
+                leftHand(element, before),
+                air.bellows(before.bellows()),
+                air.reeds(before.air()));
+        if (!problems.isEmpty()) {
+            throw new DiagnosedException(problems);
+        }
+        return new LibraryEntry(
+                instrument,
+                SourceStatus.of(element.required("status")),
+                sources(element, base),
+                remarks(element, base));
+    }
+
+    private @Nullable LibraryEntry base(DefinitionElement element) throws DiagnosedException {
+        String id = element.attribute("base");
+        if (id == null) {
+            return null;
+        }
+        LibraryEntry base = bases.get(id);
+        if (base == null) {
+            throw new DiagnosedException(UnknownInstrument.diagnostic(id, bases.keySet(), element.place()));
+        }
+        return base;
+    }
+
+    private List<Button> buttons(DefinitionElement element, Instrument before) {
+        RowReader rows = new RowReader(problems);
+        before.buttons().forEach(button -> rows.start(new GridPlace(button.row(), button.number()), button));
+        rows.read(element);
+        List<Button> buttons = rows.buttons();
+        if (buttons.isEmpty()) {
+            rows.report(
+                    element,
+                    "The instrument %s has no melody buttons.".formatted(element.required("id")),
+                    "Maybe give its rows, or a base.");
+        }
+        return element.says("mirrored")
+                ? buttons.stream().map(InstrumentReader::mirrored).toList()
+                : buttons;
+    }
+
+    private static Button mirrored(Button button) {
+        return new Button(
+                button.row(),
+                button.number(),
+                button.push(),
+                button.pull(),
+                button.hand().opposite());
+    }
+
+    private List<LeftHandButton> leftHand(DefinitionElement element, Instrument before) {
+        DefinitionElement leftHand = element.child("left-hand");
+        if (leftHand == null) {
+            return before.leftHand();
+        }
+        ColumnReader columns = new ColumnReader(problems);
+        if (!leftHand.says("replaces-base")) {
+            before.leftHand().forEach(button -> columns.start(new GridPlace(button.column(), button.number()), button));
+        }
+        columns.read(leftHand);
+        return leftHand.required("thirds").equals("none")
+                ? columns.buttons().stream().map(Thirdless::of).toList()
+                : columns.buttons();
+    }
+
+    private static List<String> sources(DefinitionElement element, @Nullable LibraryEntry base) {
+        List<String> sources = new ArrayList<>(base == null ? List.of() : base.sources());
+        element.children("source").forEach(source -> sources.add(source.text()));
+        return sources;
+    }
+
+    private static List<String> remarks(DefinitionElement element, @Nullable LibraryEntry base) {
+        List<String> own =
+                element.children("remark").stream().map(DefinitionElement::text).toList();
+        return own.isEmpty() && base != null ? base.remarks() : own;
+    }
+}

@@ -1,0 +1,71 @@
+package org.bellowscribe.instrument.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.instrument.AirModel;
+import org.bellowscribe.instrument.Bellows;
+import org.junit.jupiter.api.Test;
+
+class InstrumentLibraryTest {
+
+    @Test
+    void defaultInstrumentIsInTheLibrary() {
+        assertEquals("dg-21", InstrumentLines.find(InstrumentLibrary.DEFAULT_ID).id());
+    }
+
+    @Test
+    void everyInstrumentNamesItsSources() {
+        for (LibraryEntry entry : InstrumentLibrary.all()) {
+            assertFalse(entry.sources().isEmpty(), entry.instrument().id());
+        }
+    }
+
+    @Test
+    void everyInstrumentCanBeMovedByTwoOctaves() {
+        for (LibraryEntry entry : InstrumentLibrary.all()) {
+            for (int semitones : new int[] {-24, 24}) {
+                assertEquals(
+                        entry.instrument().buttons().size(),
+                        Transposition.of(entry.instrument(), semitones)
+                                .buttons()
+                                .size());
+            }
+        }
+    }
+
+    @Test
+    void bellowsAreTheEngineeringEstimate() {
+        assertEquals(new Bellows(40, 0.08, 7, 20), InstrumentLines.find("dg-21").bellows());
+    }
+
+    @Test
+    void reedsAreTheEngineeringEstimate() {
+        assertEquals(
+                new AirModel(440, 1, 0.25, 4, List.of(0, 0), 6, 4, 2.7, 0.05),
+                InstrumentLines.find("dg-21").air());
+    }
+
+    @Test
+    void unknownNameIsAnsweredWithTheNearestAndTheWholeList() {
+        DiagnosedException thrown = assertThrows(DiagnosedException.class, () -> InstrumentLibrary.find("dg21"));
+        Diagnostic diagnostic = thrown.diagnostics().get(0);
+        assertEquals(DiagnosticCode.UNKNOWN_NAME, diagnostic.code());
+        assertEquals("The library has no instrument dg21.", diagnostic.text());
+        assertEquals("Maybe dg-21.", diagnostic.advice().get(0));
+        assertTrue(diagnostic.advice().get(1).contains("g-10, dg-21, "), diagnostic.advice()::toString);
+    }
+
+    @Test
+    void missingFileIsUnreadable() {
+        DiagnosedException thrown =
+                assertThrows(DiagnosedException.class, () -> InstrumentLibrary.find("boxes/mine.xml"));
+        assertEquals(DiagnosticCode.UNREADABLE, thrown.diagnostics().get(0).code());
+    }
+}
