@@ -1,0 +1,109 @@
+package org.bellowscribe.musicxml;
+
+import java.io.StringReader;
+import java.util.Locale;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.validation.SchemaFactory;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * The one place that makes XML parsers for scores. None of them fetches anything outside the text it is given, entities
+ * cannot multiply, and a DOCTYPE is allowed because nearly every score has one.
+ *
+ * <p>Parsers for scores know no namespaces: real scores use the {@code xlink:} prefix without declaring it.
+ */
+public final class SafeXml {
+
+    /** Entity references that one text may hold; far more than any score needs. */
+    static final int MAX_ENTITY_REFERENCES = 1_000;
+
+    /** Characters that all entities of one text may add together. */
+    static final int MAX_ENTITY_CHARACTERS = 1_000_000;
+
+    private static final String LIMITS = "http://www.oracle.com/xml/jaxp/properties/";
+    private static final String FEATURES = "http://xml.org/sax/features/";
+    private static final String LOAD_EXTERNAL_DTD = "http://apache.org/xml/features/nonvalidating/load-external-dtd";
+    private static final String LOCALE = "http://apache.org/xml/properties/locale";
+
+    private SafeXml() {}
+
+    /** Returns a new SAX reader without namespaces, whose messages are in English on every machine. */
+    public static XMLReader reader() {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature(FEATURES + "external-general-entities", false);
+            factory.setFeature(FEATURES + "external-parameter-entities", false);
+            factory.setFeature(LOAD_EXTERNAL_DTD, false);
+            factory.setNamespaceAware(false);
+            SAXParser parser = factory.newSAXParser();
+            parser.setProperty(LIMITS + "entityExpansionLimit", String.valueOf(MAX_ENTITY_REFERENCES));
+            parser.setProperty(LIMITS + "totalEntitySizeLimit", String.valueOf(MAX_ENTITY_CHARACTERS));
+            parser.setProperty(LOCALE, Locale.ENGLISH);
+            XMLReader reader = parser.getXMLReader();
+            // The default handler prints to the standard error stream; this one only throws.
+            reader.setErrorHandler(new DefaultHandler());
+            return reader;
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("This JDK has no safe SAX parser.", e);
+        }
+    }
+
+    /** Returns a new DOM builder without namespaces. */
+    public static DocumentBuilder documentBuilder() {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature(FEATURES + "external-general-entities", false);
+            factory.setFeature(FEATURES + "external-parameter-entities", false);
+            factory.setFeature(LOAD_EXTERNAL_DTD, false);
+            factory.setAttribute(LIMITS + "entityExpansionLimit", String.valueOf(MAX_ENTITY_REFERENCES));
+            factory.setAttribute(LIMITS + "totalEntitySizeLimit", String.valueOf(MAX_ENTITY_CHARACTERS));
+            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            factory.setXIncludeAware(false);
+            DocumentBuilder builder = factory.newDocumentBuilder();
+            builder.setErrorHandler(new DefaultHandler());
+            return builder;
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("This JDK has no safe DOM parser.", e);
+        }
+    }
+
+    /** Returns a new factory of stream readers that know no namespaces and skip a DOCTYPE; its entities are refused. */
+    public static XMLInputFactory streamFactory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+        return factory;
+    }
+
+    /** Returns a new factory of schemas that reads only the sources it is given. */
+    static SchemaFactory schemaFactory() {
+        try {
+            SchemaFactory factory = SchemaFactory.newDefaultInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            return factory;
+        } catch (SAXException e) {
+            throw new IllegalStateException("This JDK has no safe schema factory.", e);
+        }
+    }
+
+    /** Returns a decoded text as input for one of the parsers; its encoding declaration no longer matters. */
+    public static InputSource source(String text) {
+        return new InputSource(new StringReader(text));
+    }
+}
