@@ -1,0 +1,113 @@
+package org.bellowscribe.accompaniment;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Harmony;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.theory.Fraction;
+import org.jspecify.annotations.Nullable;
+
+/** What the left hand should sound in a tune, moment by moment. */
+public final class Accompaniment {
+
+    private final Tune tune;
+    private final HarmonyGuess guess;
+    private final int closingMeasure;
+
+    private Accompaniment(Tune tune, Instrument instrument) {
+        this.tune = tune;
+        guess = new HarmonyGuess(tune, instrument);
+        List<Integer> order = tune.eventOrder();
+        closingMeasure = order.isEmpty()
+                ? -1
+                : tune.events().get(order.get(order.size() - 1)).measure();
+    }
+
+    /**
+     * Returns the wanted sounds in score order: the pattern of the metre with the chord symbols of the score, or with a
+     * simple harmony where it has none. Empty if the instrument has no left hand.
+     *
+     * @param tune the tune
+     * @param instrument the instrument, for what its left hand can sound at all
+     */
+    public static List<WantedSound> plan(Tune tune, Instrument instrument) {
+        return instrument.leftHand().isEmpty() ? List.of() : new Accompaniment(tune, instrument).plan();
+    }
+
+    private List<WantedSound> plan() {
+        List<WantedSound> wanted = new ArrayList<>();
+        for (Measure measure : tune.measures()) {
+            if (isPickUp(measure)) {
+                continue;
+            }
+            for (MetrePattern.Stroke stroke : MetrePattern.strokes(measure.time())) {
+                Fraction onset = stroke.onset().minus(measure.beatOffset());
+                Event event = eventAt(measure, onset);
+                if (event != null) {
+                    add(wanted, measure, event, onset, stroke);
+                }
+            }
+        }
+        return wanted;
+    }
+
+    private void add(
+            List<WantedSound> wanted, Measure measure, Event event, Fraction onset, MetrePattern.Stroke stroke) {
+        List<HarmonyOption> harmonies = harmonies(measure, onset);
+        if (harmonies.isEmpty()) {
+            return;
+        }
+        Fraction offset = sinceStart(measure, event, onset);
+        Fraction duration = Fraction.min(stroke.duration(), event.duration().minus(offset));
+        boolean firstBeat = stroke.onset().equals(Fraction.ZERO);
+        wanted.add(new WantedSound(event.index(), offset, duration, stroke.kind(), firstBeat, harmonies));
+    }
+
+    // A few notes before the bar line are played without the left hand: common practice, no source.
+    private static boolean isPickUp(Measure measure) {
+        Fraction half = measure.time().measureLength().times(Fraction.of(1, 2));
+        return measure.beatOffset().isPositive() && measure.length().compareTo(half) <= 0;
+    }
+
+    // The event that sounds at a moment of a measure; it may have begun in an earlier one.
+    private @Nullable Event eventAt(Measure measure, Fraction onset) {
+        if (onset.compareTo(Fraction.ZERO) < 0 || onset.compareTo(measure.length()) >= 0) {
+            return null;
+        }
+        for (int i = tune.events().size() - 1; i >= 0; i--) {
+            Event event = tune.events().get(i);
+            if (event.measure() > measure.index()) {
+                continue;
+            }
+            Fraction since = sinceStart(measure, event, onset);
+            if (since.compareTo(Fraction.ZERO) >= 0) {
+                return since.compareTo(event.duration()) < 0 ? event : null;
+            }
+        }
+        return null;
+    }
+
+    private Fraction sinceStart(Measure measure, Event event, Fraction onset) {
+        Fraction since = onset.minus(event.onset());
+        for (int m = event.measure(); m < measure.index(); m++) {
+            since = since.plus(tune.measures().get(m).length());
+        }
+        return since;
+    }
+
+    private List<HarmonyOption> harmonies(Measure measure, Fraction onset) {
+        if (tune.harmonies().isEmpty()) {
+            return guess.options(measure, measure.index() == closingMeasure);
+        }
+        Harmony holding = null;
+        for (Harmony harmony : tune.harmonies()) {
+            boolean begun = harmony.measure() < measure.index()
+                    || (harmony.measure() == measure.index() && harmony.onset().compareTo(onset) <= 0);
+            holding = begun ? harmony : holding;
+        }
+        return holding == null || holding.chord() == null ? List.of() : List.of(new HarmonyOption(holding.chord(), 0));
+    }
+}

@@ -1,0 +1,128 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bellowscribe.accompaniment.HarmonyOption;
+import org.bellowscribe.accompaniment.LeftHandFit;
+import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.instrument.AirModel;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.LeftHandButton;
+import org.bellowscribe.instrument.LeftHandSound;
+import org.bellowscribe.score.Tempo;
+import org.bellowscribe.solver.search.Move;
+import org.bellowscribe.theory.Pitch;
+
+/** What could happen at an event beside the right hand: left-hand sounds and air, with their amounts of air. */
+final class Actions {
+
+    private static final double THOUSANDTHS = 1000;
+
+    private final Instrument instrument;
+    private final RuleBook rules;
+    private final Tempo tempo;
+    private final boolean airButton;
+
+    Actions(Instrument instrument, RuleBook rules, Tempo tempo, boolean airButton) {
+        this.instrument = instrument;
+        this.rules = rules;
+        this.tempo = tempo;
+        this.airButton = airButton;
+    }
+
+    /** Returns the actions of an event in one direction; none is as good as another in every respect. */
+    List<Action> of(Moment moment, List<WantedSound> wanted, BellowsDirection direction) {
+        List<Action> actions = new ArrayList<>();
+        double melody = 0;
+        for (Pitch pitch : moment.event().pitches()) {
+            melody += instrument.air().flow(pitch) * moment.seconds();
+        }
+        for (Hand hand : hands(moment, wanted, direction)) {
+            double nominal = (melody + hand.air()) * THOUSANDTHS;
+            for (AirUse air : AirUse.values()) {
+                if (air == AirUse.NONE || airButton) {
+                    Move move = move(moment, nominal, hand.cost(), air);
+                    addUnlessDominated(actions, new Action(hand.plays(), air, move, nominal));
+                }
+            }
+        }
+        return actions;
+    }
+
+    // Bounds are rounded inwards, so every integer between them is a real amount.
+    private Move move(Moment moment, double nominal, int cost, AirUse air) {
+        AirModel model = instrument.air();
+        int low = (int) Math.ceil(nominal * (1 - model.loudnessSlack()));
+        int high = Math.max(low, (int) Math.floor(nominal * (1 + model.loudnessSlack())));
+        double flow = switch (air) {
+            case NONE -> 0;
+            case LIGHT -> instrument.bellows().lightAirFlow();
+            case FULL -> instrument.bellows().fullAirFlow();
+        };
+        int most = (int) Math.floor(flow * moment.seconds() * THOUSANDTHS);
+        return new Move(cost + rules.air(moment, air), low, high + most);
+    }
+
+    private static void addUnlessDominated(List<Action> actions, Action action) {
+        for (Action other : actions) {
+            if (covers(other.move(), action.move())) {
+                return;
+            }
+        }
+        actions.removeIf(other -> covers(action.move(), other.move()));
+        actions.add(action);
+    }
+
+    private static boolean covers(Move a, Move b) {
+        return a.cost() <= b.cost() && a.low() <= b.low() && a.high() >= b.high();
+    }
+
+    /** One way for the left hand to play all its moments: points, and air in RU.s at usual loudness. */
+    private record Hand(List<LeftHandPlay> plays, int cost, double air) {}
+
+    // Ways with the same air differ in cost only: the cheapest of them is enough.
+    private List<Hand> hands(Moment moment, List<WantedSound> wanted, BellowsDirection direction) {
+        List<Hand> hands = List.of(new Hand(List.of(), 0, 0));
+        for (WantedSound want : wanted) {
+            Map<Long, Hand> cheapest = new TreeMap<>();
+            for (Hand hand : hands) {
+                for (Hand one : ways(moment, want, direction)) {
+                    List<LeftHandPlay> plays = new ArrayList<>(hand.plays());
+                    plays.addAll(one.plays());
+                    keepCheaper(cheapest, new Hand(plays, hand.cost() + one.cost(), hand.air() + one.air()));
+                }
+            }
+            hands = List.copyOf(cheapest.values());
+        }
+        return hands;
+    }
+
+    private List<Hand> ways(Moment moment, WantedSound want, BellowsDirection direction) {
+        Map<Long, Hand> cheapest = new TreeMap<>();
+        for (HarmonyOption harmony : want.harmonies()) {
+            LeftHandPlay silence = new LeftHandPlay(want, harmony.chord(), null, null);
+            keepCheaper(cheapest, new Hand(List.of(silence), rules.leftHand(moment, silence, LeftHandFit.SILENT), 0));
+            for (LeftHandButton button : instrument.leftHand()) {
+                LeftHandSound sound = button.sound(direction);
+                LeftHandFit fit = sound == null ? null : LeftHandFit.of(want.kind(), harmony.chord(), sound);
+                if (sound != null && fit != null) {
+                    LeftHandPlay play = new LeftHandPlay(want, harmony.chord(), button, sound);
+                    double air = instrument.air().flow(sound) * tempo.seconds(want.duration());
+                    keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, fit), air));
+                }
+            }
+        }
+        return List.copyOf(cheapest.values());
+    }
+
+    private static void keepCheaper(Map<Long, Hand> cheapest, Hand hand) {
+        long key = Math.round(hand.air() * THOUSANDTHS);
+        Hand other = cheapest.get(key);
+        if (other == null || hand.cost() < other.cost()) {
+            cheapest.put(key, hand);
+        }
+    }
+}

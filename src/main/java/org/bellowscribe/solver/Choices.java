@@ -1,0 +1,78 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.ServiceLoader;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.theory.Pitch;
+
+/** What the right hand could do at an event: every choice that keeps the step limits, in a fixed order. */
+final class Choices {
+
+    // Four fingers lie on four neighbouring buttons.
+    private static final int FINGERS = 4;
+
+    private final Instrument instrument;
+    private final List<StepLimit> limits;
+    private final int places;
+
+    Choices(Instrument instrument) {
+        this.instrument = instrument;
+        limits = ServiceLoader.load(StepLimit.class).stream()
+                .map(ServiceLoader.Provider::get)
+                .toList();
+        int longest =
+                instrument.buttons().stream().mapToInt(Button::number).max().orElse(1);
+        places = Math.max(1, longest - FINGERS + 1);
+    }
+
+    /** Returns the choices of an event by direction, place of the hand, row and button; empty if it cannot be played. */
+    List<Choice> of(Moment moment) {
+        List<Choice> choices = new ArrayList<>();
+        for (BellowsDirection direction : BellowsDirection.values()) {
+            List<List<Button>> candidates = new ArrayList<>();
+            for (Pitch pitch : moment.event().pitches()) {
+                candidates.add(buttons(pitch, direction));
+            }
+            for (int handOn = 1; handOn <= places; handOn++) {
+                combine(moment, new Partial(direction, handOn, candidates), new ArrayList<>(), choices);
+            }
+        }
+        return choices;
+    }
+
+    private record Partial(BellowsDirection direction, int handOn, List<List<Button>> candidates) {}
+
+    private void combine(Moment moment, Partial partial, List<Button> chosen, List<Choice> choices) {
+        if (chosen.size() == partial.candidates().size()) {
+            List<Integer> fingers = chosen.stream()
+                    .map(button -> Math.max(1, Math.min(FINGERS, button.number() - partial.handOn() + 1)))
+                    .toList();
+            Choice choice = new Choice(partial.direction(), partial.handOn(), chosen, fingers);
+            if (limits.stream().allMatch(limit -> limit.allows(moment, choice))) {
+                choices.add(choice);
+            }
+            return;
+        }
+        for (Button button : partial.candidates().get(chosen.size())) {
+            chosen.add(button);
+            combine(moment, partial, chosen, choices);
+            chosen.remove(chosen.size() - 1);
+        }
+    }
+
+    /** Returns the buttons that give a pitch in a direction. */
+    List<Button> buttons(Pitch pitch, BellowsDirection direction) {
+        return instrument.buttons().stream()
+                .filter(button -> pitch.equals(button.pitch(direction)))
+                .toList();
+    }
+
+    /** Returns true if some button gives the pitch. */
+    boolean hasButton(Pitch pitch) {
+        return !buttons(pitch, BellowsDirection.PUSH).isEmpty()
+                || !buttons(pitch, BellowsDirection.PULL).isEmpty();
+    }
+}

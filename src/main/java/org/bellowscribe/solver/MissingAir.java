@@ -1,0 +1,173 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.search.Answer;
+import org.bellowscribe.solver.search.Move;
+import org.bellowscribe.solver.search.Option;
+import org.bellowscribe.solver.search.Problem;
+import org.jspecify.annotations.Nullable;
+
+/** Says where and why the bellows cannot last. */
+final class MissingAir {
+
+    private final Tune tune;
+    private final Instrument instrument;
+    private final Problem problem;
+    private final boolean airButton;
+
+    MissingAir(Tune tune, Instrument instrument, Problem problem, SolverOptions options) {
+        this.tune = tune;
+        this.instrument = instrument;
+        this.problem = problem;
+        airButton = options.airButton();
+    }
+
+    /** Returns one error: the shortest stretch that no bellows survive, or the repeat that cannot close. */
+    List<Diagnostic> diagnose(Answer answer) {
+        Stretch stretch = shortestDeadEnd();
+        if (stretch != null) {
+            return List.of(deadEnd(stretch));
+        }
+        for (int i = 1; i < problem.order().size(); i++) {
+            Diagnostic open = openRepeat(i);
+            if (open != null) {
+                return List.of(open);
+            }
+        }
+        String text = answer.isProved()
+                ? "The bellows of %s cannot last through the tune with its repeats.".formatted(instrument.name())
+                : "No marks were found that keep the bellows of %s within their range; there may be some."
+                        .formatted(instrument.name());
+        return List.of(Diagnostic.error(DiagnosticCode.NO_AIR, Place.FILE, text, wayOut()));
+    }
+
+    private String wayOut() {
+        return airButton
+                ? "Maybe play faster, or choose an instrument with larger bellows or a stronger air button."
+                : "Maybe allow the air button: add air to the marks, and give the instrument a flow through it.";
+    }
+
+    /** Events in play order, both ends included. */
+    private record Stretch(int from, int to) {}
+
+    // From any opening at all: two places in play order between which the bellows always end.
+    private @Nullable Stretch shortestDeadEnd() {
+        Stretch shortest = null;
+        for (int from = 0; from < problem.order().size(); from++) {
+            int to = deadEnd(from);
+            if (to >= 0 && (shortest == null || to - from < shortest.to() - shortest.from())) {
+                shortest = new Stretch(from, to);
+            }
+        }
+        return shortest;
+    }
+
+    private int deadEnd(int from) {
+        List<int[]> reached = List.of(new int[] {problem.lowest(), problem.highest()});
+        for (int i = from; i < problem.order().size(); i++) {
+            reached = advance(reached, problem.options().get(problem.order().get(i)));
+            if (reached.isEmpty()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    // Openings as disjoint intervals, before and after an event, whatever is played.
+    private List<int[]> advance(List<int[]> reached, List<Option> options) {
+        List<int[]> next = new ArrayList<>();
+        for (int[] interval : reached) {
+            for (Option option : options) {
+                for (Move move : option.moves()) {
+                    int low = interval[0] + (option.sign() > 0 ? move.low() : -move.high());
+                    int high = interval[1] + (option.sign() > 0 ? move.high() : -move.low());
+                    low = Math.max(low, problem.lowest());
+                    high = Math.min(high, problem.highest());
+                    if (low <= high) {
+                        next.add(new int[] {low, high});
+                    }
+                }
+            }
+        }
+        next.sort((a, b) -> Integer.compare(a[0], b[0]));
+        List<int[]> joined = new ArrayList<>();
+        for (int[] interval : next) {
+            int[] last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (last != null && interval[0] <= last[1] + 1) {
+                last[1] = Math.max(last[1], interval[1]);
+            } else {
+                joined.add(interval);
+            }
+        }
+        return joined;
+    }
+
+    private Diagnostic deadEnd(Stretch stretch) {
+        Event first = eventAt(stretch.from());
+        Event last = eventAt(stretch.to());
+        String text = "The bellows of %s end between %s and %s, wherever they begin and with the air button %s."
+                .formatted(
+                        instrument.name(),
+                        measureName(first),
+                        measureName(last),
+                        airButton ? "pressed on every note" : "left alone");
+        return Diagnostic.error(DiagnosticCode.NO_AIR, place(last), text, wayOut());
+    }
+
+    // A jump back in play order: what lies between must be able to bring the bellows back.
+    private @Nullable Diagnostic openRepeat(int i) {
+        int target = problem.order().get(i);
+        int begin = problem.order().subList(0, i).lastIndexOf(target);
+        if (begin < 0) {
+            return null;
+        }
+        long least = 0;
+        long most = 0;
+        for (int k = begin; k < i; k++) {
+            int low = Integer.MAX_VALUE;
+            int high = Integer.MIN_VALUE;
+            for (Option option : problem.options().get(problem.order().get(k))) {
+                for (Move move : option.moves()) {
+                    low = Math.min(low, option.sign() > 0 ? move.low() : -move.high());
+                    high = Math.max(high, option.sign() > 0 ? move.high() : -move.low());
+                }
+            }
+            least += low;
+            most += high;
+        }
+        if (least <= 0 && most >= 0) {
+            return null;
+        }
+        String text = "The repeat from %s to %s %s the bellows of %s by at least %s RU·s each time, whatever is played."
+                .formatted(
+                        measureName(eventAt(begin)),
+                        measureName(eventAt(i - 1)),
+                        least > 0 ? "opens" : "closes",
+                        instrument.name(),
+                        String.format(Locale.ROOT, "%.1f", (least > 0 ? least : -most) / 1000.0));
+        return Diagnostic.error(DiagnosticCode.NO_AIR, place(eventAt(i - 1)), text, wayOut());
+    }
+
+    private Event eventAt(int orderIndex) {
+        return tune.events().get(problem.order().get(orderIndex));
+    }
+
+    private String measureName(Event event) {
+        Measure measure = tune.measureOf(event);
+        return "measure " + (measure.number().isEmpty() ? String.valueOf(measure.index() + 1) : measure.number());
+    }
+
+    private Place place(Event event) {
+        Measure measure = tune.measureOf(event);
+        return Place.measure(measure.index() + 1, measure.number(), tune.part());
+    }
+}

@@ -1,0 +1,139 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.theory.Pitch;
+import org.jspecify.annotations.Nullable;
+
+/** Finds notes that no button gives and groups that no hand reaches, and the nearest way out. */
+final class MissingNotes {
+
+    private static final int OCTAVE = 12;
+
+    private final Tune tune;
+    private final Instrument instrument;
+    private final Choices choices;
+
+    MissingNotes(Tune tune, Instrument instrument) {
+        this.tune = tune;
+        this.instrument = instrument;
+        choices = new Choices(instrument);
+    }
+
+    /** Returns one error for each missing pitch and each group out of reach, in score order; empty if all is there. */
+    List<Diagnostic> diagnose() {
+        Map<Pitch, TreeSet<Integer>> missing = new LinkedHashMap<>();
+        List<Event> unreached = new ArrayList<>();
+        for (Event event : tune.events()) {
+            boolean complete = true;
+            for (Pitch pitch : event.pitches()) {
+                if (!choices.hasButton(pitch)) {
+                    missing.computeIfAbsent(pitch, any -> new TreeSet<>()).add(event.measure());
+                    complete = false;
+                }
+            }
+            if (complete
+                    && choices.of(new Moment(event, tune.seconds(event), false)).isEmpty()) {
+                unreached.add(event);
+            }
+        }
+        List<Diagnostic> errors = new ArrayList<>();
+        missing.forEach((pitch, measures) -> errors.add(noButton(pitch, measures)));
+        unreached.forEach(event -> errors.add(noReach(event)));
+        return errors.isEmpty() ? errors : withAdvice(errors);
+    }
+
+    private Diagnostic noButton(Pitch pitch, TreeSet<Integer> measures) {
+        int first = measures.first();
+        String more = measures.size() == 1 ? "" : " (and in %d more measures)".formatted(measures.size() - 1);
+        return Diagnostic.error(
+                DiagnosticCode.NO_BUTTON,
+                place(first),
+                "No button of %s gives %s%s.".formatted(instrument.name(), pitch, more));
+    }
+
+    private Diagnostic noReach(Event event) {
+        return Diagnostic.error(
+                DiagnosticCode.NO_REACH,
+                place(event.measure()),
+                "No hand reaches %s together in one bellows direction on %s."
+                        .formatted(event.pitches(), instrument.name()));
+    }
+
+    private Place place(int measureIndex) {
+        Measure measure = tune.measures().get(measureIndex);
+        return Place.measure(measureIndex + 1, measure.number(), tune.part());
+    }
+
+    // The advice stands once, at the end of the list.
+    private List<Diagnostic> withAdvice(List<Diagnostic> errors) {
+        String advice = advice();
+        Diagnostic last = errors.get(errors.size() - 1);
+        List<Diagnostic> all = new ArrayList<>(errors.subList(0, errors.size() - 1));
+        all.add(Diagnostic.error(last.code(), last.place(), last.text(), advice));
+        return all;
+    }
+
+    private String advice() {
+        Integer nearest = nearestTransposition();
+        if (nearest == null) {
+            return "Maybe choose another instrument: no transposition within an octave puts all notes on this one.";
+        }
+        String way = nearest > 0 ? "up" : "down";
+        if (Math.abs(nearest) == OCTAVE) {
+            return "Maybe play the tune an octave %s: then every note is on the instrument.".formatted(way);
+        }
+        int semitones = Math.abs(nearest);
+        return "Maybe transpose the tune %s by %d semitone%s: then every note is on the instrument."
+                .formatted(way, semitones, semitones == 1 ? "" : "s");
+    }
+
+    private @Nullable Integer nearestTransposition() {
+        for (int distance : octaveFirst()) {
+            for (int semitones : new int[] {distance, -distance}) {
+                if (isPlayable(semitones)) {
+                    return semitones;
+                }
+            }
+        }
+        return null;
+    }
+
+    // An octave keeps the key, so it is asked for first.
+    private static int[] octaveFirst() {
+        int[] distances = new int[OCTAVE];
+        for (int i = 0; i < OCTAVE; i++) {
+            distances[i] = i == 0 ? OCTAVE : i;
+        }
+        return distances;
+    }
+
+    private boolean isPlayable(int semitones) {
+        for (Event event : tune.events()) {
+            List<Pitch> pitches = new ArrayList<>();
+            for (Pitch pitch : event.pitches()) {
+                int midi = pitch.midiNumber() + semitones;
+                if (midi < 0 || midi > 127) {
+                    return false;
+                }
+                pitches.add(pitch.plus(semitones));
+            }
+            Event moved = new Event(
+                    event.index(), event.measure(), event.onset(), event.duration(), pitches, event.noteIndices());
+            if (choices.of(new Moment(moved, tune.seconds(event), false)).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

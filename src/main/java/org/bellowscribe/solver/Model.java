@@ -1,0 +1,143 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.search.Move;
+import org.bellowscribe.solver.search.Option;
+import org.bellowscribe.solver.search.Problem;
+
+/** A tune on an instrument: for each event its choices and actions, and the integer problem made of them. */
+final class Model {
+
+    private static final double THOUSANDTHS = 1000;
+
+    private final Tune tune;
+    private final Instrument instrument;
+    final RuleBook rules;
+    final List<Moment> moments = new ArrayList<>();
+    final List<List<Choice>> choices = new ArrayList<>();
+    private final List<Map<BellowsDirection, List<Action>>> actions = new ArrayList<>();
+    final List<Integer> order;
+    final List<Problem.Edge> edges;
+
+    Model(Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options) {
+        this.tune = tune;
+        this.instrument = instrument;
+        rules = new RuleBook(options.manner());
+        order = tune.eventOrder();
+        edges = edges(order);
+        int closing = tune.events().get(order.get(order.size() - 1)).measure();
+        Choices hand = new Choices(instrument);
+        Actions beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
+        List<List<WantedSound>> byEvent = new ArrayList<>();
+        tune.events().forEach(event -> byEvent.add(new ArrayList<>()));
+        wanted.forEach(sound -> byEvent.get(sound.event()).add(sound));
+        for (Event event : tune.events()) {
+            Moment moment = new Moment(event, tune.seconds(event), event.measure() == closing);
+            moments.add(moment);
+            choices.add(hand.of(moment));
+            Map<BellowsDirection, List<Action>> byDirection = new EnumMap<>(BellowsDirection.class);
+            for (BellowsDirection direction : BellowsDirection.values()) {
+                byDirection.put(direction, beside.of(moment, byEvent.get(event.index()), direction));
+            }
+            actions.add(byDirection);
+        }
+    }
+
+    private static List<Problem.Edge> edges(List<Integer> order) {
+        Set<Problem.Edge> edges = new LinkedHashSet<>();
+        for (int i = 1; i < order.size(); i++) {
+            edges.add(new Problem.Edge(order.get(i - 1), order.get(i)));
+        }
+        return List.copyOf(edges);
+    }
+
+    List<Action> actions(int event, BellowsDirection direction) {
+        return actions.get(event).getOrDefault(direction, List.of());
+    }
+
+    /** Returns the integer problem; only for a model in which every event has a choice. */
+    Problem problem(boolean again) {
+        int lowest = (int) Math.ceil(instrument.bellows().lowest() * THOUSANDTHS);
+        int highest = (int) Math.floor(instrument.bellows().highest() * THOUSANDTHS);
+        return new Problem(order, edges, options(), pairs(), lowest, highest, again, margin(), lowest, highest);
+    }
+
+    private List<List<Option>> options() {
+        List<List<Option>> options = new ArrayList<>();
+        for (int e = 0; e < choices.size(); e++) {
+            Map<BellowsDirection, List<Move>> moves = new EnumMap<>(BellowsDirection.class);
+            for (BellowsDirection direction : BellowsDirection.values()) {
+                moves.put(
+                        direction,
+                        actions(e, direction).stream().map(Action::move).toList());
+            }
+            List<Option> ofEvent = new ArrayList<>();
+            for (Choice choice : choices.get(e)) {
+                ofEvent.add(new Option(
+                        choice.direction().sign(),
+                        rules.step(moments.get(e), choice),
+                        moves.getOrDefault(choice.direction(), List.of())));
+            }
+            options.add(ofEvent);
+        }
+        return options;
+    }
+
+    private List<int[][]> pairs() {
+        List<int[][]> pairs = new ArrayList<>();
+        for (Problem.Edge edge : edges) {
+            List<Choice> from = choices.get(edge.from());
+            List<Choice> to = choices.get(edge.to());
+            int[][] points = new int[from.size()][to.size()];
+            for (int i = 0; i < from.size(); i++) {
+                for (int j = 0; j < to.size(); j++) {
+                    points[i][j] = rules.pair(moments.get(edge.from()), from.get(i), moments.get(edge.to()), to.get(j));
+                }
+            }
+            pairs.add(points);
+        }
+        return pairs;
+    }
+
+    // A pick-up before the first repeat sounds once a playing while the repeats close by themselves: the end may miss
+    // the
+    // start by that pick-up's own air, and by no more.
+    private int margin() {
+        int[] played = new int[choices.size()];
+        order.forEach(event -> played[event]++);
+        boolean repeats = false;
+        for (int count : played) {
+            repeats |= count > 1;
+        }
+        int margin = 0;
+        for (int i = 0; repeats && i < order.size() && played[order.get(i)] == 1; i++) {
+            Measure measure = tune.measureOf(tune.events().get(order.get(i)));
+            if (!measure.beatOffset().isPositive()) {
+                break;
+            }
+            margin += leastAir(order.get(i));
+        }
+        return margin;
+    }
+
+    private int leastAir(int event) {
+        int least = Integer.MAX_VALUE;
+        for (Choice choice : choices.get(event)) {
+            for (Action action : actions(event, choice.direction())) {
+                least = Math.min(least, action.move().low());
+            }
+        }
+        return least == Integer.MAX_VALUE ? 0 : least;
+    }
+}

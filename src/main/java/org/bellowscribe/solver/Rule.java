@@ -1,0 +1,20 @@
+package org.bellowscribe.solver;
+
+import java.util.List;
+
+/**
+ * A soft preference: charges points, 0 or more, for what a player would rather avoid. Found through the service loader;
+ * its points stand in the manner of playing, and a rule that a manner does not mention costs nothing. A rule implements
+ * one of the four shapes below and keeps no state.
+ */
+public sealed interface Rule permits StepRule, PairRule, LeftHandRule, AirRule {
+
+    /** Returns the id in kebab-case. */
+    String id();
+
+    /** Returns one sentence for people, ending with a full stop. */
+    String summary();
+
+    /** Returns the names of the cases that a manner gives points to, in the order in which to list them. */
+    List<String> cases();
+}

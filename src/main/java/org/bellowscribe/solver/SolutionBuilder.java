@@ -1,0 +1,132 @@
+package org.bellowscribe.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.accompaniment.LeftHandFit;
+import org.bellowscribe.instrument.AirModel;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.LeftHandSound;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.search.Answer;
+import org.bellowscribe.solver.search.Problem;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the search's answer back into music, and writes the bill. */
+final class SolutionBuilder {
+
+    private final Tune tune;
+    private final Instrument instrument;
+    private final Model model;
+
+    SolutionBuilder(Tune tune, Instrument instrument, Model model) {
+        this.tune = tune;
+        this.instrument = instrument;
+        this.model = model;
+    }
+
+    /** Returns the solution of an answer that was found. */
+    Solution build(Answer answer, boolean again) {
+        int[] option = found(answer.option());
+        int[] move = found(answer.move());
+        int[] openings = found(answer.openings());
+        List<Choice> choices = new ArrayList<>();
+        List<Action> actions = new ArrayList<>();
+        for (int e = 0; e < option.length; e++) {
+            Choice choice = model.choices.get(e).get(option[e]);
+            choices.add(choice);
+            actions.add(model.actions(e, choice.direction()).get(move[e]));
+        }
+        List<Step> steps = new ArrayList<>();
+        for (int e = 0; e < option.length; e++) {
+            steps.add(step(e, choices, actions.get(e), openings));
+        }
+        SortedMap<String, Integer> bill = bill(choices, actions);
+        int total = bill.values().stream().mapToInt(Integer::intValue).sum();
+        if (total != answer.cost()) {
+            throw new IllegalStateException(
+                    "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
+        }
+        return new Solution(steps, again, new Cost(total, answer.lowerBound(), bill));
+    }
+
+    private static int[] found(int @Nullable [] values) {
+        if (values == null) {
+            throw new IllegalStateException("The search found nothing.");
+        }
+        return values;
+    }
+
+    private Step step(int e, List<Choice> choices, Action action, int[] openings) {
+        Choice choice = choices.get(e);
+        int before = openings[2 * e];
+        int after = openings[2 * e + 1];
+        AirModel air = instrument.air();
+        int withoutButton = Math.max((int) Math.ceil(action.nominal() * (1 - air.loudnessSlack())), (int)
+                Math.floor(action.nominal() * (1 + air.loudnessSlack())));
+        int airTaken = action.air() == AirUse.NONE ? 0 : Math.max(0, Math.abs(after - before) - withoutButton);
+        return new Step(
+                tune.events().get(e),
+                choice.direction(),
+                choice.buttons(),
+                choice.fingers(),
+                choice.handOn(),
+                isHeld(e, choices),
+                action.leftHand(),
+                action.air(),
+                before,
+                after,
+                airTaken);
+    }
+
+    // A button that stays down while the bellows turn; true only if that is so on every pass.
+    private boolean isHeld(int e, List<Choice> choices) {
+        Choice choice = choices.get(e);
+        boolean any = false;
+        for (Problem.Edge edge : model.edges) {
+            if (edge.to() == e) {
+                Choice before = choices.get(edge.from());
+                boolean held = before.direction() != choice.direction()
+                        && choice.buttons().stream().anyMatch(before.buttons()::contains);
+                if (!held) {
+                    return false;
+                }
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions) {
+        RuleBook rules = model.rules;
+        rules.clear();
+        for (int e = 0; e < choices.size(); e++) {
+            Moment moment = model.moments.get(e);
+            rules.step(moment, choices.get(e));
+            rules.air(moment, actions.get(e).air());
+            for (LeftHandPlay play : actions.get(e).leftHand()) {
+                rules.leftHand(moment, play, fit(play));
+            }
+        }
+        for (Problem.Edge edge : model.edges) {
+            rules.pair(
+                    model.moments.get(edge.from()),
+                    choices.get(edge.from()),
+                    model.moments.get(edge.to()),
+                    choices.get(edge.to()));
+        }
+        return new TreeMap<>(rules.bill());
+    }
+
+    private static LeftHandFit fit(LeftHandPlay play) {
+        LeftHandSound sound = play.sound();
+        LeftHandFit fit = sound == null
+                ? LeftHandFit.SILENT
+                : LeftHandFit.of(play.wanted().kind(), play.harmony(), sound);
+        if (fit == null) {
+            throw new IllegalStateException("The sound (%s) must be able to stand in.".formatted(sound));
+        }
+        return fit;
+    }
+}

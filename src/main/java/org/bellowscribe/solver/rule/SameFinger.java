@@ -1,0 +1,51 @@
+package org.bellowscribe.solver.rule;
+
+import java.util.List;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.Pace;
+import org.bellowscribe.solver.PairRule;
+import org.bellowscribe.solver.Points;
+
+/**
+ * Charges the same finger on two different buttons in a row while the hand stays: it sounds choppy (published: S33,
+ * sixstars-melodeon.blogspot.com, 2013).
+ */
+public final class SameFinger implements PairRule {
+
+    @Override
+    public String id() {
+        return "same-finger";
+    }
+
+    @Override
+    public String summary() {
+        return "The same finger on two different buttons in a row sounds choppy.";
+    }
+
+    @Override
+    public List<String> cases() {
+        return Pace.CASES;
+    }
+
+    @Override
+    public int points(Moment before, Choice from, Moment after, Choice to, Points points) {
+        if (before.isRest() || after.isRest() || from.handOn() != to.handOn()) {
+            return 0;
+        }
+        int count = 0;
+        for (int i = 0; i < from.buttons().size(); i++) {
+            for (int j = 0; j < to.buttons().size(); j++) {
+                boolean sameFinger = from.fingers().get(i).equals(to.fingers().get(j));
+                count += sameFinger
+                                && !from.buttons()
+                                        .get(i)
+                                        .id()
+                                        .equals(to.buttons().get(j).id())
+                        ? 1
+                        : 0;
+            }
+        }
+        return count * points.of(before.pace());
+    }
+}

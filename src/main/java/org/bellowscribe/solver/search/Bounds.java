@@ -1,0 +1,128 @@
+package org.bellowscribe.solver.search;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Lower bounds without openings: for each event, context and option the least cost from there on and the least cost of
+ * all the rest, with air at its {@link Prices}. Either over the whole tune or inside each stretch alone.
+ */
+final class Bounds {
+
+    /** More than any cost. */
+    static final double NEVER = 1e12;
+
+    private final Problem problem;
+    private final Graph graph;
+    private final Heads heads;
+    private final Node node;
+    private final Prices prices;
+    private final boolean local;
+    /** From the event on (itself included), [event][context][option]. */
+    final double[][][] ahead;
+    /** All the rest. */
+    final double[][][] rest;
+
+    Bounds(Problem problem, Graph graph, Node node, Prices prices, boolean local) {
+        this.problem = problem;
+        this.graph = graph;
+        this.heads = prices.heads();
+        this.node = node;
+        this.prices = prices;
+        this.local = local;
+        ahead = new double[graph.size][][];
+        rest = new double[graph.size][][];
+        for (int i = graph.size - 1; i >= 0; i--) {
+            lookAhead(graph.visit[i]);
+        }
+        for (int e : graph.visit) {
+            lookBack(e);
+        }
+    }
+
+    private void lookAhead(int e) {
+        List<Option> options = problem.options().get(e);
+        int contexts = heads.contexts(e);
+        ahead[e] = new double[contexts][options.size()];
+        for (int c = 0; c < options.size(); c++) {
+            double own = options.get(c).cost() + prices.leastMove(e, options.get(c));
+            for (int x = 0; x < contexts; x++) {
+                boolean possible = node.allows(e, c) && !(heads.of(e) == e && x != c);
+                ahead[e][x][c] = possible ? Math.min(NEVER, own + next(e, x, c)) : NEVER;
+            }
+        }
+    }
+
+    private double next(int e, int x, int c) {
+        double sum = 0;
+        for (int k : graph.jumpsFrom.get(e)) {
+            sum += jumpCost(problem, heads, node, k, x, c);
+        }
+        for (int f : graph.children.get(e)) {
+            sum += child(e, f, x, c);
+        }
+        return sum;
+    }
+
+    private double child(int e, int f, int x, int c) {
+        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        boolean crosses = local && graph.segment[f] != graph.segment[e];
+        double least = NEVER;
+        for (int j = 0; j < pair.length; j++) {
+            double beyond = crosses ? (node.allows(f, j) ? 0 : NEVER) : ahead[f][heads.context(f, x, j)][j];
+            least = Math.min(least, pair[j] + beyond);
+        }
+        return least;
+    }
+
+    /** Returns the pair cost of a jump: exact where the head is remembered, else the least possible. */
+    static int jumpCost(Problem problem, Heads heads, Node node, int jump, int x, int c) {
+        int[] pair = problem.pairs().get(jump)[c];
+        if (heads.isExact(jump)) {
+            return pair[x];
+        }
+        int head = problem.edges().get(jump).to();
+        int least = Problem.NEVER;
+        for (int j = 0; j < pair.length; j++) {
+            if (node.allows(head, j)) {
+                least = Math.min(least, pair[j]);
+            }
+        }
+        return least;
+    }
+
+    private void lookBack(int e) {
+        rest[e] = new double[heads.contexts(e)][problem.options().get(e).size()];
+        int u = graph.parent[e];
+        if (u < 0 || (local && graph.segment[u] != graph.segment[e])) {
+            return;
+        }
+        for (double[] row : rest[e]) {
+            Arrays.fill(row, NEVER);
+        }
+        int[][] pairs = problem.pairs().get(graph.treeEdge[e]);
+        for (int x = 0; x < heads.contexts(u); x++) {
+            for (int i = 0; i < pairs.length; i++) {
+                if (ahead[u][x][i] >= NEVER || rest[u][x][i] >= NEVER) {
+                    continue;
+                }
+                double without = rest[u][x][i] + ahead[u][x][i] - child(u, e, x, i);
+                for (int j = 0; j < pairs[i].length; j++) {
+                    int y = heads.context(e, x, j);
+                    rest[e][y][j] = Math.min(rest[e][y][j], without + pairs[i][j]);
+                }
+            }
+        }
+    }
+
+    /** Returns the bound of the whole, or of one stretch if local, before what the constraints give back. */
+    double total(int root) {
+        double least = NEVER;
+        for (double[] row : ahead[root]) {
+            for (double value : row) {
+                least = Math.min(least, value);
+            }
+        }
+        return least;
+    }
+}

@@ -1,0 +1,139 @@
+package org.bellowscribe.solver.search;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The openings of a fixed assignment: a system of difference constraints between places. All bounds are integers, so the
+ * shortest paths (Bellman-Ford) are exact and decide whether any openings exist.
+ */
+final class Openings {
+
+    private final Problem problem;
+    private final Graph graph;
+    /** For each event the least and the most by which its place after lies above its place before. */
+    private final int[] riseLow;
+
+    private final int[] riseHigh;
+
+    Openings(Problem problem, Graph graph, int[] option, int[] move) {
+        this.problem = problem;
+        this.graph = graph;
+        riseLow = new int[graph.size];
+        riseHigh = new int[graph.size];
+        for (int e = 0; e < graph.size; e++) {
+            Option chosen = problem.options().get(e).get(option[e]);
+            Move spent = chosen.moves().get(move[e]);
+            riseLow[e] = chosen.sign() > 0 ? spent.low() : -spent.high();
+            riseHigh[e] = chosen.sign() > 0 ? spent.high() : -spent.low();
+        }
+    }
+
+    /** Returns true if there are openings within the bellows. */
+    boolean exist() {
+        Range range = new Range();
+        return range.tighten();
+    }
+
+    /** Returns true if there would be openings in bellows without end, so that only their size is in the way. */
+    boolean existInEndlessBellows() {
+        Range range = new Range();
+        int far = 1_000_000_000 / 4;
+        Arrays.fill(range.low, -far);
+        Arrays.fill(range.high, far);
+        range.low[graph.start] = 0;
+        range.high[graph.start] = 0;
+        return range.tighten();
+    }
+
+    /**
+     * Returns an opening for each place (two for each event: before, after), or null if there are none. The start is as
+     * near as can be to a wanted opening, and every event moves as near as can be to its wanted amount.
+     *
+     * @param start wanted opening at the start
+     * @param rise for each event how far its place after should lie above its place before
+     */
+    int @Nullable [] near(int start, int[] rise) {
+        Range range = new Range();
+        if (!range.tighten()) {
+            return null;
+        }
+        range.fix(graph.start, start);
+        for (int e : graph.visit) {
+            range.fix(graph.after(e), range.low[graph.before(e)] + rise[e]);
+        }
+        int[] openings = new int[2 * graph.size];
+        Arrays.setAll(openings, place -> range.low[graph.place[place]]);
+        return openings;
+    }
+
+    /** The openings that each class of places can still have. */
+    private final class Range {
+        final int[] low = new int[2 * graph.size];
+        final int[] high = new int[2 * graph.size];
+
+        Range() {
+            Arrays.fill(low, problem.lowest());
+            Arrays.fill(high, problem.highest());
+            low[graph.start] = problem.startLow();
+            high[graph.start] = problem.startHigh();
+        }
+
+        // Each round carries a bound one event further; without a contradiction nothing changes after as many rounds as
+        // there are places.
+        boolean tighten() {
+            for (int round = 0; round <= 2 * graph.size + 1; round++) {
+                boolean changed = false;
+                for (int e : graph.visit) {
+                    changed |= link(graph.before(e), graph.after(e), riseLow[e], riseHigh[e]);
+                }
+                for (int i = graph.size - 1; i >= 0; i--) {
+                    int e = graph.visit[i];
+                    changed |= link(graph.before(e), graph.after(e), riseLow[e], riseHigh[e]);
+                }
+                if (problem.again()) {
+                    changed |= link(graph.start, graph.after(graph.last), -problem.margin(), problem.margin());
+                }
+                for (int e : graph.visit) {
+                    if (low[graph.after(e)] > high[graph.after(e)] || low[graph.before(e)] > high[graph.before(e)]) {
+                        return false;
+                    }
+                }
+                if (!changed) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean link(int a, int b, int least, int most) {
+            boolean changed = false;
+            if (low[b] < low[a] + least) {
+                low[b] = low[a] + least;
+                changed = true;
+            }
+            if (high[b] > high[a] + most) {
+                high[b] = high[a] + most;
+                changed = true;
+            }
+            if (low[a] < low[b] - most) {
+                low[a] = low[b] - most;
+                changed = true;
+            }
+            if (high[a] > high[b] - least) {
+                high[a] = high[b] - least;
+                changed = true;
+            }
+            return changed;
+        }
+
+        void fix(int placeClass, int wanted) {
+            int value = Math.max(low[placeClass], Math.min(high[placeClass], wanted));
+            if (low[placeClass] != value || high[placeClass] != value) {
+                low[placeClass] = value;
+                high[placeClass] = value;
+                tighten();
+            }
+        }
+    }
+}

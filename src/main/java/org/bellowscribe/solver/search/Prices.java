@@ -1,0 +1,281 @@
+package org.bellowscribe.solver.search;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Prices of air. Every place with a fixed opening (the end of a loop, say) asks that the air of a stretch adds up. A
+ * price per unit of air at that place, added to the cost, gives a lower bound that knows of the bellows although it looks
+ * at no opening (Lagrangian relaxation). The best prices are found by following the slope of that bound.
+ */
+final class Prices {
+
+    // The bound is worth no more evaluations than these; a search for one price settles in about eight.
+    private static final int EVALUATIONS = 14;
+    private static final int ROUNDS = 2;
+    // Points per unit of air; an air press costs about 0.001.
+    private static final double FIRST_STEP = 0.0004;
+    private static final double GOOD_ENOUGH = 0.02;
+
+    private final Problem problem;
+    private final Graph graph;
+    private final Heads heads;
+    private final Node node;
+    private final double[] multiplier;
+    /** For each event the price of air that enters during it. */
+    final double[] price;
+    /** For each event the most that the constraints at or below it can give back: in its own stretch, and in all. */
+    final double[] refundLocal;
+
+    final double[] refund;
+    private final int[] targetLow;
+    private final int[] targetHigh;
+    private final List<List<Integer>> constraints = new ArrayList<>();
+    private final List<List<Integer>> members = new ArrayList<>();
+    private final double[][] cost;
+    private final double[][] moved;
+
+    Prices(Problem problem, Graph graph, Heads heads, Node node) {
+        this.problem = problem;
+        this.graph = graph;
+        this.heads = heads;
+        this.node = node;
+        int n = graph.size;
+        multiplier = new double[n];
+        price = new double[n];
+        refundLocal = new double[n];
+        refund = new double[n];
+        targetLow = new int[n];
+        targetHigh = new int[n];
+        cost = new double[n][];
+        moved = new double[n][];
+        graph.segmentRoots.forEach(root -> {
+            constraints.add(new ArrayList<>());
+            members.add(new ArrayList<>());
+        });
+        for (int e : graph.visit) {
+            members.get(graph.segment[e]).add(e);
+            if (findTarget(e)) {
+                constraints.get(graph.segment[e]).add(e);
+            }
+        }
+        for (int s = 0; s < members.size(); s++) {
+            maximize(s);
+        }
+        settle();
+    }
+
+    // The openings, counted from the reference, that an event may end at; false if any.
+    private boolean findTarget(int e) {
+        int reference = graph.referenceIndex(e);
+        if (graph.anchor[graph.after(e)]) {
+            int end = graph.anchorIndex[graph.after(e)];
+            targetLow[e] = node.leastRise(graph, end, reference);
+            targetHigh[e] = node.mostRise(graph, end, reference);
+            return true;
+        }
+        if (problem.again() && e == graph.last) {
+            targetLow[e] = -problem.margin() - node.sumHigh[reference];
+            targetHigh[e] = problem.margin() - node.sumLow[reference];
+            return true;
+        }
+        return false;
+    }
+
+    private void maximize(int segment) {
+        int rounds = constraints.get(segment).size() > 1 ? ROUNDS : 1;
+        for (int round = 0; round < rounds; round++) {
+            for (int e : constraints.get(segment)) {
+                maximize(segment, e);
+            }
+        }
+    }
+
+    // The bound is concave and piecewise linear in one price: walk until its slope turns, then cut where the two lines
+    // meet.
+    private void maximize(int segment, int e) {
+        Line here = line(segment, e, multiplier[e]);
+        int direction = here.slope > 0 ? 1 : here.slope < 0 ? -1 : 0;
+        if (direction == 0) {
+            return;
+        }
+        double step = FIRST_STEP;
+        Line beyond = here;
+        int left = EVALUATIONS;
+        while (left-- > 0 && beyond.slope * direction > 0) {
+            here = beyond;
+            beyond = line(segment, e, here.at + direction * step);
+            step *= 2;
+        }
+        Line best = here.height >= beyond.height ? here : beyond;
+        while (left-- > 0 && here.slope != beyond.slope) {
+            double at = (beyond.height - beyond.slope * beyond.at - here.height + here.slope * here.at)
+                    / (here.slope - beyond.slope);
+            double promised = here.height + here.slope * (at - here.at);
+            if (promised <= best.height + GOOD_ENOUGH) {
+                break;
+            }
+            Line middle = line(segment, e, at);
+            best = middle.height > best.height ? middle : best;
+            if (middle.slope * direction > 0) {
+                here = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        multiplier[e] = best.at;
+    }
+
+    private record Line(double at, double height, double slope) {}
+
+    // The bound of one stretch as a function of the price at one of its places: height and slope there.
+    private Line line(int segment, int target, double value) {
+        multiplier[target] = value;
+        List<Integer> events = members.get(segment);
+        double refunds = 0;
+        for (int e : constraints.get(segment)) {
+            refunds += give(e);
+        }
+        sumPrices(events);
+        for (int i = events.size() - 1; i >= 0; i--) {
+            evaluate(events.get(i), target);
+        }
+        int root = events.get(0);
+        double least = Double.MAX_VALUE;
+        double air = 0;
+        for (int c = 0; c < cost[root].length; c++) {
+            if (cost[root][c] < least) {
+                least = cost[root][c];
+                air = moved[root][c];
+            }
+        }
+        // At price 0 every opening within the target is right: no slope.
+        double wanted = value > 0 ? targetHigh[target] : value < 0 ? targetLow[target] : clampToTarget(target, air);
+        return new Line(value, least - refunds, air - wanted);
+    }
+
+    private double clampToTarget(int e, double air) {
+        return Math.max(targetLow[e], Math.min(targetHigh[e], air));
+    }
+
+    private double give(int e) {
+        return Math.max(multiplier[e] * targetLow[e], multiplier[e] * targetHigh[e]);
+    }
+
+    private void sumPrices(List<Integer> events) {
+        for (int i = events.size() - 1; i >= 0; i--) {
+            int e = events.get(i);
+            price[e] = multiplier[e];
+            for (int f : graph.children.get(e)) {
+                price[e] += graph.segment[f] == graph.segment[e] ? price[f] : 0;
+            }
+        }
+    }
+
+    // Least cost from an event to the ends of its stretch, and the air on the way to the target on that path.
+    private void evaluate(int e, int target) {
+        List<Option> options = problem.options().get(e);
+        cost[e] = new double[options.size()];
+        moved[e] = new double[options.size()];
+        for (int c = 0; c < options.size(); c++) {
+            if (!node.allows(e, c)) {
+                cost[e][c] = Bounds.NEVER;
+                continue;
+            }
+            double sum = options.get(c).cost();
+            for (int k : graph.jumpsFrom.get(e)) {
+                sum += leastPair(k, c);
+            }
+            double air = 0;
+            for (int f : graph.children.get(e)) {
+                int next = bestNext(e, f, c);
+                double ahead = graph.segment[f] == graph.segment[e] ? cost[f][next] : 0;
+                sum += problem.pairs().get(graph.treeEdge[f])[c][next] + ahead;
+                if (graph.segment[f] == graph.segment[e] && hasBelow(f, target)) {
+                    air += moved[f][next];
+                }
+            }
+            double signed = price[e] * options.get(c).sign();
+            double least = Double.MAX_VALUE;
+            double own = 0;
+            for (Move move : options.get(c).moves()) {
+                int amount = signed > 0 ? move.low() : move.high();
+                if (move.cost() + signed * amount < least) {
+                    least = move.cost() + signed * amount;
+                    own = options.get(c).sign() * amount;
+                }
+            }
+            cost[e][c] = Math.min(Bounds.NEVER, sum + least);
+            moved[e][c] = own + air;
+        }
+    }
+
+    private boolean hasBelow(int event, int target) {
+        int e = target;
+        while (e >= 0 && graph.segment[e] == graph.segment[event]) {
+            if (e == event) {
+                return true;
+            }
+            e = graph.parent[e];
+        }
+        return false;
+    }
+
+    private int bestNext(int e, int f, int c) {
+        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        boolean same = graph.segment[f] == graph.segment[e];
+        int best = 0;
+        double least = Double.MAX_VALUE;
+        for (int j = 0; j < pair.length; j++) {
+            double value = pair[j] + (same ? cost[f][j] : node.allows(f, j) ? 0 : Bounds.NEVER);
+            if (value < least) {
+                least = value;
+                best = j;
+            }
+        }
+        return best;
+    }
+
+    private int leastPair(int jump, int c) {
+        int head = problem.edges().get(jump).to();
+        int[] pair = problem.pairs().get(jump)[c];
+        int least = Problem.NEVER;
+        for (int j = 0; j < pair.length; j++) {
+            if (node.allows(head, j)) {
+                least = Math.min(least, pair[j]);
+            }
+        }
+        return least;
+    }
+
+    private void settle() {
+        for (int i = graph.size - 1; i >= 0; i--) {
+            int e = graph.visit[i];
+            price[e] = multiplier[e];
+            refund[e] = give(e);
+            refundLocal[e] = give(e);
+            for (int f : graph.children.get(e)) {
+                refund[e] += refund[f];
+                if (graph.segment[f] == graph.segment[e]) {
+                    price[e] += price[f];
+                    refundLocal[e] += refundLocal[f];
+                }
+            }
+        }
+    }
+
+    /** Returns the least that an option's own moves cost at an event when air has its price. */
+    double leastMove(int e, Option option) {
+        double signed = price[e] * option.sign();
+        double least = Double.MAX_VALUE;
+        for (Move move : option.moves()) {
+            least = Math.min(least, move.cost() + signed * (signed > 0 ? move.low() : move.high()));
+        }
+        return least;
+    }
+
+    /** Returns the loop heads that the bound of a node remembers. */
+    Heads heads() {
+        return heads;
+    }
+}

@@ -1,0 +1,184 @@
+package org.bellowscribe.solver.search;
+
+import java.util.Arrays;
+
+/**
+ * A function from an opening to a cost that is constant on intervals: disjoint, in ascending order. Outside all of them
+ * there is no way to go on.
+ */
+final class StepFunction {
+
+    // Room for the rounding of bounds that are not integers.
+    private static final double SLACK = 1e-6;
+
+    int size;
+    int[] from;
+    int[] to;
+    int[] value;
+
+    StepFunction(int capacity) {
+        from = new int[capacity];
+        to = new int[capacity];
+        value = new int[capacity];
+    }
+
+    /** Returns the function that has one value on one interval. */
+    static StepFunction constant(int from, int to, int value) {
+        StepFunction function = new StepFunction(1);
+        if (from <= to) {
+            function.append(from, to, value);
+        }
+        return function;
+    }
+
+    void clear() {
+        size = 0;
+    }
+
+    boolean isEmpty() {
+        return size == 0;
+    }
+
+    /** Returns a copy without spare room. */
+    StepFunction trimmed() {
+        StepFunction copy = new StepFunction(0);
+        copy.size = size;
+        copy.from = Arrays.copyOf(from, size);
+        copy.to = Arrays.copyOf(to, size);
+        copy.value = Arrays.copyOf(value, size);
+        return copy;
+    }
+
+    /** Appends an interval that lies after all others; joins it to the last one where it can. */
+    void append(int start, int end, int cost) {
+        if (size > 0 && value[size - 1] == cost && to[size - 1] + 1 == start) {
+            to[size - 1] = end;
+            return;
+        }
+        if (size == from.length) {
+            int capacity = Math.max(8, 2 * size);
+            from = Arrays.copyOf(from, capacity);
+            to = Arrays.copyOf(to, capacity);
+            value = Arrays.copyOf(value, capacity);
+        }
+        from[size] = start;
+        to[size] = end;
+        value[size] = cost;
+        size++;
+    }
+
+    /** Appends an interval whose start and end are not before those of the last one; keeps the lower value. */
+    void appendLowest(int start, int end, int cost) {
+        int begin = start;
+        while (size > 0 && to[size - 1] >= begin) {
+            if (value[size - 1] <= cost) {
+                begin = to[size - 1] + 1;
+                break;
+            }
+            if (from[size - 1] < begin) {
+                to[size - 1] = begin - 1;
+                break;
+            }
+            size--;
+        }
+        if (begin <= end) {
+            append(begin, end, cost);
+        }
+    }
+
+    /** Returns the cost at an opening, or {@link Problem#NEVER}. */
+    int at(int opening) {
+        int low = 0;
+        int high = size - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            if (opening < from[middle]) {
+                high = middle - 1;
+            } else if (opening > to[middle]) {
+                low = middle + 1;
+            } else {
+                return value[middle];
+            }
+        }
+        return Problem.NEVER;
+    }
+
+    /** Makes this the pointwise minimum of a function and another one that is raised by some points. */
+    void setLowest(StepFunction a, StepFunction b, int raise) {
+        clear();
+        int i = 0;
+        int j = 0;
+        int x = Integer.MIN_VALUE;
+        while (i < a.size || j < b.size) {
+            int startA = i < a.size ? Math.max(a.from[i], x) : Integer.MAX_VALUE;
+            int startB = j < b.size ? Math.max(b.from[j], x) : Integer.MAX_VALUE;
+            int start = Math.min(startA, startB);
+            int end;
+            int cost;
+            if (startA == start && startB == start) {
+                end = Math.min(a.to[i], b.to[j]);
+                cost = Math.min(a.value[i], b.value[j] + raise);
+            } else if (startA == start) {
+                end = Math.min(a.to[i], startB - 1);
+                cost = a.value[i];
+            } else {
+                end = Math.min(b.to[j], startA - 1);
+                cost = b.value[j] + raise;
+            }
+            append(start, end, cost);
+            x = end + 1;
+            if (i < a.size && a.to[i] < x) {
+                i++;
+            }
+            if (j < b.size && b.to[j] < x) {
+                j++;
+            }
+        }
+    }
+
+    /**
+     * Keeps only what can still be part of an answer within a limit: where {@code value + base - price * opening} is at
+     * most the limit. The price makes the test a slanted line that cuts into each interval.
+     */
+    void clip(double base, double price, double limit) {
+        int kept = 0;
+        for (int i = 0; i < size; i++) {
+            double spare = limit - base - value[i] + SLACK;
+            int start = from[i];
+            int end = to[i];
+            if (price > 0) {
+                start = (int) Math.max(start, Math.ceil(-spare / price));
+            } else if (price < 0) {
+                end = (int) Math.min(end, Math.floor(spare / -price));
+            } else if (spare < 0) {
+                continue;
+            }
+            if (start <= end) {
+                from[kept] = start;
+                to[kept] = end;
+                value[kept++] = value[i];
+            }
+        }
+        size = kept;
+    }
+
+    /** Returns the pointwise sum; it exists where both do. */
+    static StepFunction sum(StepFunction a, StepFunction b) {
+        StepFunction result = new StepFunction(a.size + b.size);
+        int i = 0;
+        int j = 0;
+        while (i < a.size && j < b.size) {
+            int start = Math.max(a.from[i], b.from[j]);
+            int end = Math.min(a.to[i], b.to[j]);
+            if (start <= end) {
+                result.append(start, end, a.value[i] + b.value[j]);
+            }
+            if (a.to[i] < b.to[j]) {
+                i++;
+            } else {
+                j++;
+            }
+        }
+        return result;
+    }
+}

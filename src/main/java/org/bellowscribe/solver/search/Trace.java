@@ -1,0 +1,93 @@
+package org.bellowscribe.solver.search;
+
+import org.jspecify.annotations.Nullable;
+
+/** Follows a finished pass forward and reads off the options and moves of a cheapest answer; ties go to the lowest. */
+final class Trace {
+
+    final int[] option;
+    final int[] move;
+    private final Problem problem;
+    private final Graph graph;
+    private final Heads heads;
+    private final AirPass pass;
+    private final int[] context;
+    private final int[] opening;
+
+    Trace(Problem problem, Graph graph, Heads heads, AirPass pass) {
+        this.problem = problem;
+        this.graph = graph;
+        this.heads = heads;
+        this.pass = pass;
+        option = new int[graph.size];
+        move = new int[graph.size];
+        context = new int[graph.size];
+        opening = new int[graph.size];
+        start();
+        for (int e : graph.visit) {
+            step(e);
+        }
+    }
+
+    private void start() {
+        int root = graph.visit[0];
+        int least = Problem.NEVER;
+        for (int x = 0; x < pass.ahead[root].length; x++) {
+            for (int c = 0; c < pass.ahead[root][x].length; c++) {
+                StepFunction function = pass.ahead[root][x][c];
+                if (function != null && function.at(0) < least) {
+                    least = function.at(0);
+                    option[root] = c;
+                    context[root] = x;
+                }
+            }
+        }
+    }
+
+    private void step(int e) {
+        int c = option[e];
+        int x = context[e];
+        int end = spend(e, at(pass.ahead[e][x][c], opening[e]));
+        for (int f : graph.children.get(e)) {
+            int begin = graph.anchor[graph.before(f)] ? 0 : end;
+            int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+            int least = Problem.NEVER;
+            for (int j = 0; j < pair.length; j++) {
+                StepFunction next = pass.ahead[f][heads.context(f, x, j)][j];
+                if (next != null && pair[j] + next.at(begin) < least) {
+                    least = pair[j] + next.at(begin);
+                    option[f] = j;
+                }
+            }
+            context[f] = heads.context(f, x, option[f]);
+            opening[f] = begin;
+        }
+    }
+
+    // Finds the first move that explains the cost and returns the opening after it.
+    private int spend(int e, int cost) {
+        Option chosen = problem.options().get(e).get(option[e]);
+        StepFunction after = pass.after[e][context[e]][option[e]];
+        for (int m = 0; after != null && m < chosen.moves().size(); m++) {
+            Move candidate = chosen.moves().get(m);
+            int low = opening[e] + (chosen.sign() > 0 ? candidate.low() : -candidate.high());
+            int high = opening[e] + (chosen.sign() > 0 ? candidate.high() : -candidate.low());
+            for (int i = 0; i < after.size; i++) {
+                int start = Math.max(low, after.from[i]);
+                int end = Math.min(high, after.to[i]);
+                if (start <= end && after.value[i] + candidate.cost() + chosen.cost() == cost) {
+                    move[e] = m;
+                    return start + (end - start) / 2;
+                }
+            }
+        }
+        throw new IllegalStateException("No move explains the cost (%d) at event %d.".formatted(cost, e));
+    }
+
+    private static int at(@Nullable StepFunction function, int opening) {
+        if (function == null) {
+            throw new IllegalStateException("The trace left the pass at opening %d.".formatted(opening));
+        }
+        return function.at(opening);
+    }
+}
