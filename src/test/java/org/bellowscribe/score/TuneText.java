@@ -8,6 +8,7 @@ import org.bellowscribe.theory.Key;
 import org.bellowscribe.theory.Mode;
 import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes small tunes for tests: measures are parted by {@code |}, notes are {@code D4} (a quarter), {@code D4*1/2},
@@ -43,7 +44,7 @@ public final class TuneText {
      *
      * @param order 0-based measures in play order, or null for straight through
      */
-    public static Tune of(String text, double quartersPerMinute, List<Integer> order) {
+    public static Tune of(String text, double quartersPerMinute, @Nullable List<Integer> order) {
         return new TuneText(new TimeSignature(4, 4), new Key(2, Mode.MAJOR), quartersPerMinute).read(text, order);
     }
 
@@ -52,7 +53,7 @@ public final class TuneText {
         return new TuneText(time, key, quartersPerMinute).read(text, null);
     }
 
-    private Tune read(String text, List<Integer> order) {
+    private Tune read(String text, @Nullable List<Integer> order) {
         String[] bars = text.split("\\|");
         for (int m = 0; m < bars.length; m++) {
             readMeasure(m, bars[m].strip());
