@@ -30,7 +30,8 @@ public final class InstrumentLibrary {
     private static final String FOLDER = "/org/bellowscribe/shared/instruments/";
 
     /** Files of the library, in the order of {@link #all()}; an instrument may be based on one before it. */
-    private static final List<String> FILES = List.of("one-row.xml", "two-row.xml");
+    private static final List<String> FILES =
+            List.of("one-row.xml", "two-row.xml", "semitone.xml", "three-row.xml", "club.xml", "concertina.xml");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("instrument.xsd");
     private static final Instrument DEFAULTS = defaults();
@@ -86,7 +87,7 @@ public final class InstrumentLibrary {
                                 .formatted(root.name()),
                         "Maybe put each instrument into a file of its own."));
             }
-            return new InstrumentReader(ENTRIES, DEFAULTS).read(root);
+            return new InstrumentReader(ENTRIES, DEFAULTS).read(root, "");
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
@@ -102,8 +103,9 @@ public final class InstrumentLibrary {
         Map<String, LibraryEntry> entries = new LinkedHashMap<>();
         for (String file : FILES) {
             try {
-                for (DefinitionElement element : root(file).children()) {
-                    LibraryEntry entry = new InstrumentReader(entries, DEFAULTS).read(element);
+                DefinitionElement root = root(file);
+                for (DefinitionElement element : root.children()) {
+                    LibraryEntry entry = new InstrumentReader(entries, DEFAULTS).read(element, root.required("family"));
                     if (entries.put(entry.instrument().id(), entry) != null) {
                         throw new IllegalStateException("The id (%s) must be given once."
                                 .formatted(entry.instrument().id()));

@@ -32,9 +32,10 @@ final class InstrumentReader {
     /**
      * Reads the instrument.
      *
+     * @param family family of the library, or empty
      * @throws DiagnosedException with everything that is wrong with the music of the definition
      */
-    LibraryEntry read(DefinitionElement element) throws DiagnosedException {
+    LibraryEntry read(DefinitionElement element, String family) throws DiagnosedException {
         LibraryEntry base = base(element);
         Instrument before = base == null ? defaults : Transposition.of(base.instrument(), element.number("semitones"));
         AirReader air = new AirReader(element, problems);
@@ -50,6 +51,7 @@ final class InstrumentReader {
         }
         return new LibraryEntry(
                 instrument,
+                family,
                 SourceStatus.of(element.required("status")),
                 sources(element, base),
                 remarks(element, base));

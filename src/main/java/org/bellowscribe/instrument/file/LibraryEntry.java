@@ -7,11 +7,13 @@ import org.bellowscribe.instrument.Instrument;
  * An instrument with what its file says about it.
  *
  * @param instrument the instrument
+ * @param family words for the instruments that belong together in a list; empty for the instrument of a user
  * @param status how well its notes are known
  * @param sources where its notes were published, those of the instrument it is based on first; may be empty
  * @param remarks what a player should know, such as an open point, one sentence each; may be empty
  */
-public record LibraryEntry(Instrument instrument, SourceStatus status, List<String> sources, List<String> remarks) {
+public record LibraryEntry(
+        Instrument instrument, String family, SourceStatus status, List<String> sources, List<String> remarks) {
 
     /** Copies the lists. */
     public LibraryEntry {

@@ -180,9 +180,9 @@ class InstrumentFileTest {
     void fileOfSeveralInstrumentsIsRefused() {
         assertEquals(
                 List.of(
-                        "mine.xml: line 1, column 14: error [bad-definition] The root element is <instruments>, but an"
+                        "mine.xml: line 1, column 25: error [bad-definition] The root element is <instruments>, but an"
                                 + " instrument file holds one <instrument>.\n  Maybe put each instrument into a file of its own."),
-                remarks("<instruments><instrument id='mine' name='Mine' base='dg-21'/></instruments>"));
+                remarks("<instruments family='f'><instrument id='mine' name='Mine' base='dg-21'/></instruments>"));
     }
 
     @Test

@@ -59,7 +59,7 @@ class InstrumentLibraryTest {
         assertEquals(DiagnosticCode.UNKNOWN_NAME, diagnostic.code());
         assertEquals("The library has no instrument dg21.", diagnostic.text());
         assertEquals("Maybe dg-21.", diagnostic.advice().get(0));
-        assertTrue(diagnostic.advice().get(1).contains("g-10, dg-21, "), diagnostic.advice()::toString);
+        assertTrue(diagnostic.advice().get(1).contains("c-10, d-10, g-10, "), diagnostic.advice()::toString);
     }
 
     @Test

@@ -7,22 +7,36 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.Shared;
 
-/** Lines of a table of published notes, as comma-separated values with some fields quoted. */
+/** Tables of published notes, as comma-separated values with some fields quoted. */
 final class PublishedTable {
 
     private PublishedTable() {}
 
+    /** Returns the names of the tables in a file, or skips the calling test if the file is absent. */
+    static List<String> names(String file) {
+        return lines(file).stream().map(line -> line.get(0)).distinct().toList();
+    }
+
     /**
-     * Returns the lines of a table about an instrument, split into fields, or skips the calling test if it is absent.
+     * Returns the lines of a table, split into fields, or skips the calling test if the file is absent.
      *
      * @param file name of the file, such as {@code layouts.csv}
-     * @param instrument the first field of the lines
+     * @param name the first field of the lines
      */
-    static List<List<String>> of(String file, String instrument) {
+    static List<List<String>> of(String file, String name) {
+        List<List<String>> table =
+                lines(file).stream().filter(line -> line.get(0).equals(name)).toList();
+        if (table.isEmpty()) {
+            throw new AssertionError("no table " + name);
+        }
+        return table;
+    }
+
+    private static List<List<String>> lines(String file) {
         try {
             return Files.readAllLines(Shared.path("facts/" + file)).stream()
+                    .skip(1)
                     .map(PublishedTable::split)
-                    .filter(line -> line.get(0).equals(instrument))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
