@@ -42,7 +42,7 @@ public enum DiagnosticCode {
     UNWRITABLE,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,
-    /** Nothing has the name that was given for an instrument or a style. */
+    /** Nothing has the name that was given for an instrument, a style or a sort of marks. */
     UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,

@@ -1,0 +1,83 @@
+package org.bellowscribe.annotation;
+
+import java.util.List;
+import java.util.ServiceLoader;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Solution;
+
+/** All sorts of marks, those that come with the tool and those that were added to it. */
+public final class Annotators {
+
+    private Annotators() {}
+
+    /** Returns all annotators in the order in which their lyric lines stand below each other. */
+    public static List<Annotator> all() {
+        return ServiceLoader.load(Annotator.class, Annotators.class.getClassLoader()).stream()
+                .map(ServiceLoader.Provider::get)
+                .toList();
+    }
+
+    /** Returns the ids of the marks that are written unless the user asks for others. */
+    public static List<String> defaultIds() {
+        return all().stream().filter(Annotator::byDefault).map(Annotator::id).toList();
+    }
+
+    /**
+     * Returns the annotators with the given ids, in the order of {@link #all()}, each once.
+     *
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotator> find(List<String> ids) throws DiagnosedException {
+        List<Annotator> all = all();
+        List<String> known = all.stream().map(Annotator::id).toList();
+        List<Diagnostic> unknown = ids.stream()
+                .distinct()
+                .filter(id -> !known.contains(id))
+                .map(id -> unknown(id, known))
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new DiagnosedException(unknown);
+        }
+        return all.stream().filter(annotator -> ids.contains(annotator.id())).toList();
+    }
+
+    /**
+     * Returns what to write.
+     *
+     * @param solution how the tune is played on the instrument; one step for each event of the tune
+     * @param ids ids of the marks to write, in any order; empty for none
+     * @return by note in document order, and at a note words, then lyric lines from the top, then fingers
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotation> annotate(
+            Tune tune, Instrument instrument, Solution solution, Style style, List<String> ids)
+            throws DiagnosedException {
+        Arrangement arrangement = new Arrangement(tune, instrument, solution, style);
+        SheetMarks sheet = new SheetMarks(tune);
+        for (Annotator annotator : find(ids)) {
+            annotator.marks(arrangement).forEach(sheet::add);
+        }
+        return sheet.annotations(style);
+    }
+
+    private static Diagnostic unknown(String id, List<String> known) {
+        List<String> near = NearestNames.of(id, known);
+        String text = "There are no marks called %s.".formatted(id);
+        String all = "There are: %s.".formatted(String.join(", ", known));
+        return near.isEmpty()
+                ? Diagnostic.error(DiagnosticCode.UNKNOWN_NAME, Place.FILE, text, all)
+                : Diagnostic.error(
+                        DiagnosticCode.UNKNOWN_NAME,
+                        Place.FILE,
+                        text,
+                        "Maybe %s.".formatted(String.join(" or ", near)),
+                        all);
+    }
+}

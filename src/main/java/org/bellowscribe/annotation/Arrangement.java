@@ -1,0 +1,41 @@
+package org.bellowscribe.annotation;
+
+import java.util.List;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
+
+/**
+ * All that marks are made from.
+ *
+ * @param tune the tune
+ * @param instrument the instrument it is played on
+ * @param solution how it is played; its steps stand in the order of the tune's events
+ * @param style labels and signs
+ */
+public record Arrangement(Tune tune, Instrument instrument, Solution solution, Style style) {
+
+    /** Checks that the solution belongs to the tune. */
+    public Arrangement {
+        if (solution.steps().size() != tune.events().size()) {
+            throw new IllegalArgumentException("The solution (%d steps) must have one step for each event (%d)."
+                    .formatted(solution.steps().size(), tune.events().size()));
+        }
+    }
+
+    /** Returns the steps at which the melody sounds, in score order. */
+    public List<Step> notes() {
+        return solution.steps().stream().filter(step -> !step.event().isRest()).toList();
+    }
+
+    /**
+     * Returns what is played at an event.
+     *
+     * @param event 0-based index
+     */
+    public Step step(int event) {
+        return solution.steps().get(event);
+    }
+}

@@ -1,0 +1,60 @@
+package org.bellowscribe.annotation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Tune;
+
+/** Puts marks at the notes of the file and brings together what meets there. */
+final class SheetMarks {
+
+    private static final Comparator<Annotation> DOCUMENT_ORDER =
+            Comparator.comparingInt(Annotation::noteIndex).thenComparingInt(SheetMarks::rank);
+
+    private final Tune tune;
+    private final LyricLines lyrics = new LyricLines();
+    private final MergedWords words = new MergedWords();
+    private final List<Annotation> fingers = new ArrayList<>();
+
+    SheetMarks(Tune tune) {
+        this.tune = tune;
+    }
+
+    /** Adds a mark. Words at a rest that is not written go to the next event that is; other marks there are left out. */
+    void add(Mark mark) {
+        Event event = tune.events().get(mark.event());
+        if (mark instanceof Mark.Words text) {
+            tune.events().stream()
+                    .skip(mark.event())
+                    .filter(SheetMarks::isWritten)
+                    .findFirst()
+                    .ifPresent(written -> words.add(written.firstNoteIndex(), text));
+        } else if (mark instanceof Mark.Syllable syllable && isWritten(event)) {
+            lyrics.add(event.firstNoteIndex(), syllable);
+        } else if (mark instanceof Mark.Finger finger && isWritten(event)) {
+            fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
+        }
+    }
+
+    /** Returns what to write, in the order of the file. */
+    List<Annotation> annotations(Style style) {
+        List<Annotation> annotations = new ArrayList<>(fingers);
+        annotations.addAll(words.annotations(style.words()));
+        annotations.addAll(lyrics.annotations(style.filler()));
+        annotations.sort(DOCUMENT_ORDER);
+        return List.copyOf(annotations);
+    }
+
+    private static boolean isWritten(Event event) {
+        return !event.noteIndices().isEmpty();
+    }
+
+    private static int rank(Annotation annotation) {
+        if (annotation instanceof Annotation.Words) {
+            return 0;
+        }
+        return annotation instanceof Annotation.Syllable syllable ? 1 + syllable.line() : Integer.MAX_VALUE;
+    }
+}

@@ -1,0 +1,52 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotator;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.WordLabels;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Step;
+
+/** Where the air button is pressed, and which way the bellows go if they turn there or no note tells. */
+public final class Air implements Annotator {
+
+    @Override
+    public String id() {
+        return "air";
+    }
+
+    @Override
+    public String summary() {
+        return "A word above every note or rest at which the air button is pressed.";
+    }
+
+    @Override
+    public boolean byDefault() {
+        return true;
+    }
+
+    @Override
+    public List<Mark> marks(Arrangement arrangement) {
+        WordLabels words = arrangement.style().words();
+        Reversals reversals = new Reversals(arrangement);
+        List<Mark> marks = new ArrayList<>();
+        for (Step step : arrangement.solution().steps()) {
+            int event = step.event().index();
+            if (step.air() == AirUse.NONE) {
+                continue;
+            }
+            if (step.event().noteIndices().isEmpty()) {
+                marks.add(new Mark.Words(event, Topic.AIR, words.airBefore()));
+                continue;
+            }
+            if (step.event().isRest() || reversals.isReversal(step)) {
+                marks.add(new Mark.Words(event, Topic.DIRECTION, words.direction(step.direction())));
+            }
+            marks.add(new Mark.Words(event, Topic.AIR, words.air(step.air())));
+        }
+        return marks;
+    }
+}

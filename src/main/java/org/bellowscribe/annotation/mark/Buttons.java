@@ -1,0 +1,77 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.bellowscribe.annotation.Annotator;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.ButtonLabels;
+import org.bellowscribe.annotation.style.RowNames;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.solver.Step;
+
+/**
+ * Button numbers below the notes. Width is scarce at quick notes, so the usual case is a bare number and only the
+ * exception has a sign: the pull, a row other than the one used most, a button that stays down through a reversal.
+ */
+public final class Buttons implements Annotator {
+
+    @Override
+    public String id() {
+        return "buttons";
+    }
+
+    @Override
+    public String summary() {
+        return "The number of the button below every note, with signs for the pull, the less used rows and a button"
+                + " held through a reversal.";
+    }
+
+    @Override
+    public boolean byDefault() {
+        return true;
+    }
+
+    @Override
+    public List<Mark> marks(Arrangement arrangement) {
+        ButtonLabels labels = arrangement.style().buttons();
+        ButtonText text = new ButtonText(arrangement);
+        List<Mark> marks = new ArrayList<>();
+        if (labels.twoLines()) {
+            for (BellowsDirection direction : BellowsDirection.values()) {
+                marks.addAll(line(
+                        arrangement,
+                        direction.label(),
+                        step -> step.direction() == direction
+                                ? text.of(step)
+                                : arrangement.style().filler()));
+            }
+        } else {
+            marks.addAll(line(arrangement, id(), text::of));
+        }
+        marks.addAll(rowName(arrangement));
+        return marks;
+    }
+
+    private static List<Mark> line(Arrangement arrangement, String name, Function<Step, String> text) {
+        List<Mark> marks = new ArrayList<>();
+        for (Step step : arrangement.notes()) {
+            marks.add(new Mark.Syllable(step.event().index(), name, text.apply(step)));
+        }
+        return marks;
+    }
+
+    /** Says once which row the bare numbers belong to. */
+    private static List<Mark> rowName(Arrangement arrangement) {
+        int rows = arrangement.instrument().rows();
+        RowNames names = arrangement.style().words().rows();
+        String name = names.name(RowUse.of(arrangement.solution(), rows).main(), rows);
+        if (name.isEmpty() || arrangement.notes().isEmpty()) {
+            return List.of();
+        }
+        int first = arrangement.notes().get(0).event().index();
+        return List.of(new Mark.Words(first, Topic.ROW, name));
+    }
+}

@@ -1,0 +1,44 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotator;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.PlayNeighbors;
+import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.solver.Step;
+
+/** The place of the hand along the rows: at the first note and wherever the hand has moved. */
+public final class HandPlace implements Annotator {
+
+    @Override
+    public String id() {
+        return "hand";
+    }
+
+    @Override
+    public String summary() {
+        return "The button under the index finger, above the first note and wherever the hand has moved.";
+    }
+
+    @Override
+    public boolean byDefault() {
+        return true;
+    }
+
+    @Override
+    public List<Mark> marks(Arrangement arrangement) {
+        PlayNeighbors neighbors = PlayNeighbors.of(arrangement.tune());
+        List<Mark> marks = new ArrayList<>();
+        for (Step step : arrangement.notes()) {
+            boolean moved = neighbors.before(step.event().index()).stream()
+                    .anyMatch(before -> arrangement.step(before).handOn() != step.handOn());
+            if (marks.isEmpty() || moved) {
+                String words = arrangement.style().words().hand().with("button", step.handOn());
+                marks.add(new Mark.Words(step.event().index(), Topic.HAND, words));
+            }
+        }
+        return marks;
+    }
+}

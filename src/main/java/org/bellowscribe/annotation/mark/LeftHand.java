@@ -1,0 +1,84 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotator;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.solver.Step;
+import org.bellowscribe.theory.Fraction;
+
+/**
+ * The left hand, by letters, where it sounds. Lyrics of rests get lost in some programs, so what sounds in a rest is
+ * added to the note before it if that note is in the same measure and the bellows do not turn, else written above.
+ */
+public final class LeftHand implements Annotator {
+
+    @Override
+    public String id() {
+        return "left-hand";
+    }
+
+    @Override
+    public String summary() {
+        return "The left hand below the notes: a capital letter for a bass, a small one for a chord.";
+    }
+
+    @Override
+    public boolean byDefault() {
+        return true;
+    }
+
+    @Override
+    public List<Mark> marks(Arrangement arrangement) {
+        Reversals reversals = new Reversals(arrangement);
+        List<Mark> marks = new ArrayList<>();
+        for (List<Step> group : groups(arrangement.solution().steps())) {
+            Step first = group.get(0);
+            int event = first.event().index();
+            String text = text(arrangement, group);
+            if (text.isEmpty() || first.event().noteIndices().isEmpty()) {
+                continue;
+            }
+            if (!first.event().isRest()) {
+                marks.add(new Mark.Syllable(event, id(), text));
+                continue;
+            }
+            if (reversals.isReversal(first)) {
+                String word = arrangement.style().words().direction(first.direction());
+                marks.add(new Mark.Words(event, Topic.DIRECTION, word));
+            }
+            marks.add(new Mark.Words(event, Topic.LEFT_HAND, text));
+        }
+        return marks;
+    }
+
+    /** Puts rests together with what is before them. */
+    private static List<List<Step>> groups(List<Step> steps) {
+        List<List<Step>> groups = new ArrayList<>();
+        for (Step step : steps) {
+            if (groups.isEmpty() || !goesOn(groups.get(groups.size() - 1), step)) {
+                groups.add(new ArrayList<>());
+            }
+            groups.get(groups.size() - 1).add(step);
+        }
+        return groups;
+    }
+
+    private static boolean goesOn(List<Step> group, Step step) {
+        Step first = group.get(0);
+        return step.event().isRest()
+                && step.event().measure() == first.event().measure()
+                && step.direction() == first.direction();
+    }
+
+    private static String text(Arrangement arrangement, List<Step> group) {
+        LeftHandText text = new LeftHandText(arrangement.style().leftHand());
+        Fraction start = group.get(0).event().onset();
+        for (Step step : group) {
+            text.add(step.event().onset().minus(start), step.leftHand());
+        }
+        return text.toString();
+    }
+}

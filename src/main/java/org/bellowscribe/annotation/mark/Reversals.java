@@ -1,0 +1,31 @@
+package org.bellowscribe.annotation.mark;
+
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.PlayNeighbors;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Step;
+
+/** Where the bellows turn; in a rest they go nowhere unless the left hand sounds or the air button is pressed. */
+final class Reversals {
+
+    private final Arrangement arrangement;
+    private final PlayNeighbors neighbors;
+
+    Reversals(Arrangement arrangement) {
+        this.arrangement = arrangement;
+        this.neighbors = PlayNeighbors.of(arrangement.tune(), event -> moves(arrangement.step(event.index())));
+    }
+
+    /** Returns true if the bellows turn at a step, coming from at least one step that can precede it. */
+    boolean isReversal(Step step) {
+        return moves(step)
+                && neighbors.before(step.event().index()).stream()
+                        .anyMatch(before -> arrangement.step(before).direction() != step.direction());
+    }
+
+    private static boolean moves(Step step) {
+        return !step.event().isRest()
+                || step.air() != AirUse.NONE
+                || step.leftHand().stream().anyMatch(play -> play.sound() != null);
+    }
+}

@@ -1,0 +1,35 @@
+package org.bellowscribe.annotation.style;
+
+import java.util.Collections;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.instrument.LeftHandKind;
+import org.bellowscribe.instrument.LeftHandSound;
+import org.bellowscribe.instrument.Third;
+import org.bellowscribe.theory.PitchClass;
+
+/**
+ * How the left hand is written: a capital letter for a bass, a small one for a chord.
+ *
+ * @param minor added to a minor chord
+ * @param then what stands between two sounds that follow each other during one note
+ * @param together what stands between two sounds struck together
+ * @param noteNames names of notes that differ from the usual ones, such as H
+ */
+public record LeftHandLabels(String minor, String then, String together, SortedMap<PitchClass, String> noteNames) {
+
+    /** Copies the names. */
+    public LeftHandLabels {
+        noteNames = Collections.unmodifiableSortedMap(new TreeMap<>(noteNames));
+    }
+
+    /** Returns the label of a sound, such as {@code G}, {@code g} or {@code em}. */
+    public String label(LeftHandSound sound) {
+        String name = noteNames.getOrDefault(sound.root(), sound.root().toString());
+        if (sound.kind() == LeftHandKind.BASS) {
+            return name;
+        }
+        return name.toLowerCase(Locale.ROOT) + (sound.third() == Third.MINOR ? minor : "");
+    }
+}

@@ -1,0 +1,108 @@
+package org.bellowscribe.annotation.style;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.bellowscribe.definition.DefinitionElement;
+import org.bellowscribe.theory.PitchClass;
+
+/** Makes a style of the elements of its file. */
+final class StyleReader {
+
+    /** Elements that stand once; all others are lists. */
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows");
+
+    private StyleReader() {}
+
+    /** Returns an element with everything it does not say taken from its base; lists are taken as a whole. */
+    static DefinitionElement onBase(DefinitionElement own, DefinitionElement base) {
+        SortedMap<String, String> attributes = new TreeMap<>(base.attributes());
+        attributes.putAll(own.attributes());
+        Set<String> names = new TreeSet<>();
+        base.children().forEach(child -> names.add(child.name()));
+        own.children().forEach(child -> names.add(child.name()));
+        List<DefinitionElement> children = new ArrayList<>();
+        for (String name : names) {
+            List<DefinitionElement> ours = own.children(name);
+            List<DefinitionElement> theirs = base.children(name);
+            if (SINGLE.contains(name) && !ours.isEmpty() && !theirs.isEmpty()) {
+                children.add(onBase(ours.get(0), theirs.get(0)));
+            } else {
+                children.addAll(ours.isEmpty() ? theirs : ours);
+            }
+        }
+        return new DefinitionElement(own.name(), attributes, children, own.text(), own.place());
+    }
+
+    /**
+     * Returns the style.
+     *
+     * @param root root element that leaves nothing out
+     */
+    static Style style(DefinitionElement root) {
+        return new Style(
+                root.required("id"),
+                root.required("name"),
+                root.required("filler"),
+                buttons(part(root, "buttons")),
+                leftHand(part(root, "left-hand")),
+                words(part(root, "words"), rows(part(root, "rows"))));
+    }
+
+    private static ButtonLabels buttons(DefinitionElement buttons) {
+        return new ButtonLabels(
+                buttons.required("lines").equals("two"),
+                template(buttons, "push"),
+                template(buttons, "pull"),
+                template(buttons, "held"),
+                buttons.children("other-row").stream()
+                        .map(row -> template(row, "label"))
+                        .toList(),
+                buttons.required("between"));
+    }
+
+    private static LeftHandLabels leftHand(DefinitionElement leftHand) {
+        SortedMap<PitchClass, String> names = new TreeMap<>();
+        for (DefinitionElement note : leftHand.children("note")) {
+            names.put(PitchClass.parse(note.required("pitch")), note.required("name"));
+        }
+        return new LeftHandLabels(
+                leftHand.required("minor"), leftHand.required("then"), leftHand.required("together"), names);
+    }
+
+    private static WordLabels words(DefinitionElement words, RowNames rows) {
+        return new WordLabels(
+                words.required("push"),
+                words.required("pull"),
+                words.required("air-light"),
+                words.required("air-full"),
+                words.required("air-before"),
+                template(words, "direction-with-air"),
+                template(words, "hand"),
+                template(words, "opening"),
+                words.required("closed"),
+                words.required("fully-open"),
+                rows,
+                words.required("between"));
+    }
+
+    private static RowNames rows(DefinitionElement rows) {
+        return new RowNames(
+                rows.required("outer"), rows.required("middle"), rows.required("inner"), template(rows, "other"));
+    }
+
+    private static Template template(DefinitionElement element, String attribute) {
+        return new Template(element.required(attribute));
+    }
+
+    private static DefinitionElement part(DefinitionElement root, String name) {
+        DefinitionElement part = root.child(name);
+        if (part == null) {
+            throw new IllegalArgumentException("The style must have the element (%s).".formatted(name));
+        }
+        return part;
+    }
+}

@@ -1,0 +1,116 @@
+package org.bellowscribe.annotation.mark;
+
+import static org.bellowscribe.instrument.BellowsDirection.PUSH;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.Sketch;
+import org.junit.jupiter.api.Test;
+
+class ButtonsTest {
+
+    @Test
+    void everyNoteShowsItsButtonAndThePullStandsInParentheses() {
+        assertEquals(
+                "3 (3) (4) 4",
+                line(new Sketch(1).push("1.3").pull("1.3").pull("1.4").push("1.4")));
+    }
+
+    @Test
+    void notesStruckTogetherShareOneText() {
+        assertEquals("3/5 (4/6/8)", line(new Sketch(1).push("1.3", "1.5").pull("1.4", "1.6", "1.8")));
+    }
+
+    @Test
+    void onlyTheLessUsedRowHasASign() {
+        assertEquals(
+                "3 (4) 5′ (6′/7)",
+                line(new Sketch(2).push("2.3").pull("2.4").push("1.5").pull("1.6", "2.7")));
+    }
+
+    @Test
+    void theOtherRowsOfThreeHaveSignsOfTheirOwn() {
+        assertEquals(
+                "3 4 5′ 6″",
+                line(new Sketch(3).push("2.3").push("2.4").push("1.5").push("3.6")));
+    }
+
+    @Test
+    void rowsUsedAlikeLeaveTheOuterOneBare() {
+        assertEquals("3′ 4", line(new Sketch(2).push("2.3").push("1.4")));
+    }
+
+    @Test
+    void aFourthRowRepeatsTheLastSign() {
+        assertEquals(
+                "1 1 2′ 3″ 4″″",
+                line(new Sketch(4)
+                        .push("1.1")
+                        .push("1.1")
+                        .push("2.2")
+                        .push("3.3")
+                        .push("4.4")));
+    }
+
+    @Test
+    void aButtonHeldThroughAReversalIsShown() {
+        assertEquals(
+                "3 (=3) 4", line(new Sketch(1).push("1.3").pull("1.3").held().push("1.4")));
+    }
+
+    @Test
+    void ofTwoButtonsOnlyTheOneThatStaysDownIsHeld() {
+        Sketch sketch = new Sketch(1).push("1.3", "1.5").pull("1.3", "1.6").held();
+        assertEquals("3/5 (=3/6)", line(sketch));
+    }
+
+    @Test
+    void aHeldButtonIsDownAtEveryNoteThatCanComeBefore() {
+        Sketch sketch = new Sketch(1)
+                .push("1.3", "1.5")
+                .measure()
+                .pull("1.3", "1.5")
+                .held()
+                .measure()
+                .push("1.3", "1.6")
+                .order(1, 2, 3, 2, 3);
+        assertEquals("3/5 (=3/5) 3/6", line(sketch));
+    }
+
+    @Test
+    void aRestShowsNothing() {
+        assertEquals("3 4", line(new Sketch(1).push("1.3").rest(PUSH).push("1.4")));
+    }
+
+    @Test
+    void twoLinesShowPushAbovePull() {
+        Arrangement arrangement =
+                new Sketch(1).push("1.3").pull("1.3").push("1.4").arrangement(Sketch.style("two-lines"));
+        assertEquals("3 · 4", Texts.line(new Buttons(), arrangement, "push"));
+        assertEquals("· 3 ·", Texts.line(new Buttons(), arrangement, "pull"));
+    }
+
+    @Test
+    void theFirstNoteSaysWhichRowIsBare() {
+        assertEquals(
+                List.of("1: inner row"),
+                words(new Sketch(2).rest(PUSH).push("2.3").push("2.4")));
+        assertEquals(List.of("0: outer row"), words(new Sketch(2).push("1.3")));
+        assertEquals(List.of("0: middle row"), words(new Sketch(3).push("2.3")));
+        assertEquals(List.of("0: row 2"), words(new Sketch(4).push("2.3")));
+    }
+
+    @Test
+    void oneRowNeedsNoName() {
+        assertEquals(List.of(), words(new Sketch(1).push("1.3")));
+    }
+
+    private static String line(Sketch sketch) {
+        return Texts.line(new Buttons(), sketch.arrangement(), "buttons");
+    }
+
+    private static List<String> words(Sketch sketch) {
+        return Texts.words(new Buttons(), sketch.arrangement());
+    }
+}
