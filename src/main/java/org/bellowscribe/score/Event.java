@@ -13,9 +13,9 @@ import org.bellowscribe.theory.Pitch;
  * @param onset time from the start of that measure
  * @param duration sounding length through all ties, more than 0
  * @param pitches sounding pitches, lowest first; empty for a rest
- * @param noteIndices for each pitch in the same order (for a rest: for the rest itself, one entry) the 0-based place of
- *     its first {@code <note>} among all {@code <note>} elements of the file that are children of a measure, in document
- *     order, whatever their part
+ * @param noteIndices for each pitch in the same order (for a rest: for the rest itself, one entry; for a gap that the
+ *     score leaves empty: none) the 0-based place of its first {@code <note>} among all {@code <note>} elements of the
+ *     file that are children of a measure, in document order, whatever their part
  */
 public record Event(
         int index, int measure, Fraction onset, Fraction duration, List<Pitch> pitches, List<Integer> noteIndices) {
@@ -31,7 +31,16 @@ public record Event(
         return pitches.isEmpty();
     }
 
-    /** Returns the place of the {@code <note>} that carries marks: the first of the group in document order. */
+    /** Returns true if no {@code <note>} of the file stands for this: a rest that the score leaves empty. */
+    public boolean isGap() {
+        return noteIndices.isEmpty();
+    }
+
+    /**
+     * Returns the place of the {@code <note>} that carries marks: the first of the group in document order.
+     *
+     * @throws java.util.NoSuchElementException if this is a gap
+     */
     public int firstNoteIndex() {
         return noteIndices.stream().mapToInt(Integer::intValue).min().orElseThrow();
     }

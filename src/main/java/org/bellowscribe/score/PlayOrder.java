@@ -15,6 +15,27 @@ public record PlayOrder(List<Integer> measures) {
         measures = List.copyOf(measures);
     }
 
+    /** Returns true if a measure is played at least once. */
+    public boolean plays(int measure) {
+        return measures.contains(measure);
+    }
+
+    /**
+     * Returns true if a measure is always played directly after the one written before it, and nothing else ever follows
+     * that one.
+     */
+    public boolean isStraight(int measure) {
+        if (!measures.isEmpty() && (measures.get(0) == measure || measures.get(measures.size() - 1) == measure - 1)) {
+            return false;
+        }
+        for (int i = 1; i < measures.size(); i++) {
+            if ((measures.get(i) == measure) != (measures.get(i - 1) == measure - 1)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Returns the order in short form with 1-based indices, such as {@code 1-8, 1-7, 9}. */
     public String shortForm() {
         List<String> runs = new ArrayList<>();

@@ -1,0 +1,102 @@
+package org.bellowscribe.musicxml.read;
+
+import java.util.Map;
+import org.audiveris.proxymusic.Notations;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.NoteheadValue;
+import org.audiveris.proxymusic.StartStop;
+import org.audiveris.proxymusic.Tie;
+import org.audiveris.proxymusic.Tied;
+import org.audiveris.proxymusic.TiedType;
+import org.audiveris.proxymusic.YesNo;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.read.WrittenNote.Sort;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+import org.jspecify.annotations.Nullable;
+
+/** Notes and rests. */
+final class NoteReader {
+
+    private final Map<String, OddValue> bad;
+
+    /**
+     * Creates a reader.
+     *
+     * @param bad values that could not be read, by the id of their note
+     */
+    NoteReader(Map<String, OddValue> bad) {
+        this.bad = bad;
+    }
+
+    /**
+     * Reads a note and moves the cursor behind it.
+     *
+     * @return the note, or null for a grace note
+     */
+    @Nullable
+    WrittenNote read(Note note, Cursor cursor, int transposition, Place place) {
+        if (note.getGrace() != null) {
+            return null;
+        }
+        OddValue problem = bad.get(note.getId());
+        Fraction duration = DurationReader.read(note, cursor);
+        Sort sort = sort(note);
+        if (duration == null && sort == Sort.REST) {
+            // A rest for the whole measure may do without; what is missing is filled up later.
+            duration = Fraction.ZERO;
+        } else if (duration == null) {
+            problem = problem == null ? new OddValue("duration", "", place) : problem;
+            duration = Fraction.ZERO;
+        }
+        Pitch pitch = sort == Sort.NOTE ? PitchReader.read(note, transposition) : null;
+        if (sort == Sort.NOTE && pitch == null && problem == null) {
+            problem = new OddValue("pitch", PitchReader.describe(note), place);
+        }
+        boolean chord = note.getChord() != null;
+        Fraction onset = chord ? cursor.group() : cursor.position();
+        String voice = note.getVoice() == null ? String.valueOf(1 + cursor.turnedBack()) : note.getVoice();
+        int staff = note.getStaff() == null ? 1 : note.getStaff().intValue();
+        if (!chord) {
+            cursor.note(duration);
+        }
+        return new WrittenNote(
+                LeanScore.noteIndex(note.getId()),
+                voice,
+                staff,
+                onset,
+                duration,
+                sort,
+                pitch,
+                isTied(note, StartStop.START, TiedType.START),
+                isTied(note, StartStop.STOP, TiedType.STOP),
+                problem);
+    }
+
+    private static Sort sort(Note note) {
+        if (note.getRest() != null) {
+            return Sort.REST;
+        }
+        boolean slash = note.getNotehead() != null && note.getNotehead().getValue() == NoteheadValue.SLASH;
+        boolean hidden = note.getPrintObject() == YesNo.NO;
+        boolean silent = note.getPitch() == null || note.getCue() != null || slash || hidden;
+        return silent ? Sort.SILENT : Sort.NOTE;
+    }
+
+    private static boolean isTied(Note note, StartStop tie, TiedType tied) {
+        for (Tie each : note.getTie()) {
+            if (each.getType() == tie) {
+                return true;
+            }
+        }
+        for (Notations notations : note.getNotations()) {
+            for (Object each : notations.getTiedOrSlurOrTuplet()) {
+                if (each instanceof Tied written
+                        && (written.getType() == tied || written.getType() == TiedType.CONTINUE)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

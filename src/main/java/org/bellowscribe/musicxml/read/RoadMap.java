@@ -1,0 +1,65 @@
+package org.bellowscribe.musicxml.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import org.bellowscribe.score.Jump;
+import org.bellowscribe.score.RoadSigns;
+
+/** The signs of the order of play, gathered from all parts of the score. */
+final class RoadMap {
+
+    private final List<RoadSigns> signs = new ArrayList<>();
+    private final TreeSet<Integer> codaSigns = new TreeSet<>();
+
+    /** Changes the signs of a measure; measures before the first are left out. */
+    void change(int measure, UnaryOperator<RoadSigns> change) {
+        if (measure < 0) {
+            return;
+        }
+        while (signs.size() <= measure) {
+            signs.add(RoadSigns.NONE);
+        }
+        signs.set(measure, change.apply(signs.get(measure)));
+    }
+
+    /** Adds a jump; of two at one place the one that says more counts. */
+    void jump(int measure, Jump jump) {
+        change(measure, old -> {
+            Jump before = old.jump();
+            return before != null && before.goal() != Jump.Goal.OPEN ? old : old.withJump(jump);
+        });
+    }
+
+    /** Adds a coda sign that stands alone: it may mark the coda itself or the place to leave for it. */
+    void codaSign(int measure) {
+        codaSigns.add(measure);
+    }
+
+    /**
+     * Returns the signs of the measures.
+     *
+     * @param measures how many measures the melody has
+     */
+    List<RoadSigns> signs(int measures) {
+        placeCodaSigns();
+        List<RoadSigns> all = new ArrayList<>(signs);
+        while (all.size() < measures) {
+            all.add(RoadSigns.NONE);
+        }
+        return all.subList(0, measures);
+    }
+
+    // Two coda signs and no words: one leaves at the first and goes on at the last.
+    private void placeCodaSigns() {
+        boolean departure = signs.stream().anyMatch(each -> each.toCoda() != null);
+        if (codaSigns.size() > 1 && !departure) {
+            int first = codaSigns.pollFirst();
+            change(first, old -> old.withToCoda(""));
+        }
+        for (int measure : codaSigns) {
+            change(measure, old -> old.coda() != null || old.toCoda() != null ? old : old.withCoda(""));
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.bellowscribe.musicxml.read;
+
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A note or rest as written; grace notes are left out.
+ *
+ * @param noteIndex 0-based place among all notes of the file
+ * @param voice name of its voice
+ * @param staff number of its staff, from 1
+ * @param onset time from the start of its measure
+ * @param duration how long it is
+ * @param sort what it is
+ * @param pitch sounding pitch of a note; null for others and where {@code bad} says why
+ * @param tieStart true if it is tied to the next note
+ * @param tieStop true if it is tied to the note before
+ * @param bad the value that keeps it from being played, or null
+ */
+record WrittenNote(
+        int noteIndex,
+        String voice,
+        int staff,
+        Fraction onset,
+        Fraction duration,
+        Sort sort,
+        @Nullable Pitch pitch,
+        boolean tieStart,
+        boolean tieStop,
+        @Nullable OddValue bad) {
+
+    /** What a note element is to a melody player. */
+    enum Sort {
+        /** A note to play. */
+        NOTE,
+        /** A rest. */
+        REST,
+        /** Something that takes time but is not played: a cue, an unpitched, slashed or hidden note. */
+        SILENT
+    }
+
+    boolean isNote() {
+        return sort == Sort.NOTE;
+    }
+
+    Fraction end() {
+        return onset.plus(duration);
+    }
+}

@@ -1,0 +1,61 @@
+package org.bellowscribe.score;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.bellowscribe.score.Jump.Goal;
+
+/**
+ * The words by which scores say where to go: "D.C. al Fine", "Dal Segno", "To Coda", "Fine" and their usual spellings.
+ */
+public final class RoadWords {
+
+    private static final Pattern JUMP =
+            Pattern.compile("(da capo|dacapo|d ?c|dal segno|del segno|d ?s|d ?%|d ?\uD834\uDD0B)"
+                    + "( (al|alla|a|ad|and|then|to|e|con|with|without|senza|until|till|x|for) .*)?");
+    private static final Pattern TO_CODA =
+            Pattern.compile("(to|go to|al|alla|to the) (the )?(coda|\uD834\uDD0C|\u2295|\u00d8)( \\d)?");
+    private static final Pattern CODA = Pattern.compile("(coda|\uD834\uDD0C)( \\d)?");
+    private static final Pattern SEGNO = Pattern.compile("segno( \\d)?|\uD834\uDD0B|%");
+    private static final Pattern FINE = Pattern.compile("(\\d+ ?x )?fine( \uD834\uDD10)?|fin|ende|the end");
+
+    private RoadWords() {}
+
+    /**
+     * Adds what the words say to the signs of their measure; words that say nothing about the order of play change
+     * nothing.
+     */
+    public static RoadSigns read(String words, RoadSigns signs) {
+        String text = plain(words);
+        if (FINE.matcher(text).matches()) {
+            return signs.withFine();
+        }
+        if (TO_CODA.matcher(text).matches()) {
+            return signs.withToCoda(label(text));
+        }
+        if (CODA.matcher(text).matches()) {
+            return signs.withCoda(label(text));
+        }
+        if (SEGNO.matcher(text).matches()) {
+            return signs.withSegno(label(text));
+        }
+        return JUMP.matcher(text).matches() ? signs.withJump(jump(text)) : signs;
+    }
+
+    private static Jump jump(String text) {
+        boolean toStart = text.startsWith("da") && !text.startsWith("dal") || text.matches("d ?c.*");
+        Goal goal = text.contains("coda") ? Goal.CODA : text.matches(".*\\bfine?\\b.*") ? Goal.FINE : Goal.OPEN;
+        boolean withRepeats = text.matches(".*\\b(con|with|avec) (le )?rep.*");
+        return new Jump(toStart, "", goal, withRepeats);
+    }
+
+    private static String label(String text) {
+        return text.matches(".* \\d") ? text.substring(text.length() - 1) : "";
+    }
+
+    private static String plain(String words) {
+        return words.toLowerCase(Locale.ROOT)
+                .replaceAll("[().,:;\"'*!\\[\\]-]+", " ")
+                .strip()
+                .replaceAll("\\s+", " ");
+    }
+}
