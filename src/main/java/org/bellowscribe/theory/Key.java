@@ -12,4 +12,13 @@ public record Key(int fifths, Mode mode) {
     public PitchClass tonic() {
         return PitchClass.of(7 * fifths + mode.tonicAboveMajor());
     }
+
+    /** Returns the name of the tonic as the signature spells it, such as {@code Ab} or {@code C#}. */
+    public String tonicName() {
+        // A fifth is its own inverse: 7 times 7 is 1 in steps of an octave. Lydian lies a fifth below major.
+        int aboveMajor = Math.floorMod(7 * mode.tonicAboveMajor(), 12);
+        int place = fifths + (aboveMajor == 11 ? -1 : aboveMajor) + 1;
+        int accidentals = Math.floorDiv(place, 7);
+        return "FCGDAEB".charAt(Math.floorMod(place, 7)) + (accidentals < 0 ? "b" : "#").repeat(Math.abs(accidentals));
+    }
 }

@@ -1,5 +1,7 @@
 package org.bellowscribe.theory;
 
+import java.util.Locale;
+
 /** A mode, with the distance of its tonic from the tonic of the major key with the same signature. */
 public enum Mode {
     /** Major. */
@@ -26,5 +28,10 @@ public enum Mode {
     /** Returns how many semitones the tonic lies above the tonic of the major key with the same signature. */
     public int tonicAboveMajor() {
         return tonicAboveMajor;
+    }
+
+    /** Returns the name in small letters, such as {@code dorian}. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT);
     }
 }

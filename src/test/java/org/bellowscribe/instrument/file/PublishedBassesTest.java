@@ -48,6 +48,7 @@ class PublishedBassesTest {
     @Test
     void threeRowsHaveTheirMinorChordsOnThePull() {
         List<String> lines = InstrumentLines.leftHand(InstrumentLines.find("gcf-31"));
+        assertEquals("1.1 g d", lines.get(0));
         assertEquals("2.1 e am", lines.get(6));
         assertEquals("2.3 a dm", lines.get(8));
     }

@@ -1,0 +1,17 @@
+package org.bellowscribe.instrument;
+
+/** Draws the buttons of an instrument with both their notes, to hang up or to compare with a box. */
+public final class KeyboardDrawing {
+
+    private KeyboardDrawing() {}
+
+    /** Returns the drawing in plain text, about 80 characters wide, each line with its line feed. */
+    public static String text(Instrument instrument) {
+        return KeyboardText.of(instrument);
+    }
+
+    /** Returns the drawing as an SVG page of the size A4, in black and white. */
+    public static String svg(Instrument instrument) {
+        return KeyboardPage.of(instrument);
+    }
+}

@@ -1,0 +1,89 @@
+package org.bellowscribe.instrument;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.bellowscribe.theory.PitchClass;
+import org.jspecify.annotations.Nullable;
+
+/** Draws an instrument in plain text: each row from the chin to the right, the push above the pull. */
+final class KeyboardText {
+
+    private static final int CELL = 5;
+    private static final int LABEL = 16;
+
+    private final StringBuilder text = new StringBuilder();
+
+    private KeyboardText() {}
+
+    /** Returns the drawing, each line with its line feed. */
+    static String of(Instrument instrument) {
+        KeyboardText drawing = new KeyboardText();
+        drawing.line("%s (%s)".formatted(instrument.name(), instrument.id()));
+        drawing.line(KeyboardWords.melody(instrument));
+        for (int row = 1; row <= instrument.rows(); row++) {
+            drawing.row(instrument, row);
+        }
+        drawing.line("");
+        drawing.line(KeyboardWords.leftHand(instrument));
+        int columns = instrument.leftHand().stream()
+                .mapToInt(LeftHandButton::column)
+                .max()
+                .orElse(0);
+        for (int column = 1; column <= columns; column++) {
+            drawing.column(instrument, column);
+        }
+        return drawing.text.toString();
+    }
+
+    private void row(Instrument instrument, int row) {
+        List<Button> buttons = instrument.buttons().stream()
+                .filter(button -> button.row() == row)
+                .toList();
+        PitchClass key = HomeKeys.of(instrument).get(row);
+        line("");
+        String numbers = cells(buttons, button -> String.valueOf(button.number()), Button::number);
+        line(label("row " + row + (key == null ? "" : ", " + key), "") + numbers);
+        line(label("", "push") + cells(buttons, button -> name(button.push()), Button::number));
+        line(label("", "pull") + cells(buttons, button -> name(button.pull()), Button::number));
+    }
+
+    private void column(Instrument instrument, int column) {
+        List<LeftHandButton> buttons = instrument.leftHand().stream()
+                .filter(button -> button.column() == column)
+                .toList();
+        line("");
+        String numbers = cells(buttons, button -> String.valueOf(button.number()), LeftHandButton::number);
+        line(label("column " + column, "") + numbers);
+        line(label("", "push") + cells(buttons, button -> name(button.push()), LeftHandButton::number));
+        line(label("", "pull") + cells(buttons, button -> name(button.pull()), LeftHandButton::number));
+    }
+
+    /** Writes each button under its number; a place without button stays empty. */
+    private static <B> String cells(List<B> buttons, Function<B, String> words, Function<B, Integer> number) {
+        List<String> cells = new ArrayList<>();
+        for (B button : buttons) {
+            int empty = number.apply(button) - 1 - cells.size();
+            IntStream.range(0, empty).forEach(i -> cells.add(""));
+            cells.add(words.apply(button));
+        }
+        StringBuilder line = new StringBuilder();
+        cells.forEach(cell ->
+                line.append(" ".repeat(Math.max(1, CELL - cell.length()))).append(cell));
+        return line.toString();
+    }
+
+    private static String label(String line, String direction) {
+        return line + " ".repeat(Math.max(1, LABEL - line.length() - direction.length())) + direction;
+    }
+
+    private static String name(@Nullable Object sound) {
+        return sound instanceof LeftHandSound leftHand ? leftHand.label() : Objects.toString(sound, "-");
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+}
