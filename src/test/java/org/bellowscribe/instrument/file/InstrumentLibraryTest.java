@@ -5,7 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -14,6 +21,8 @@ import org.bellowscribe.instrument.Bellows;
 import org.junit.jupiter.api.Test;
 
 class InstrumentLibraryTest {
+
+    private static final Pattern ID = Pattern.compile("<instrument id=\"([^\"]+)\"");
 
     @Test
     void defaultInstrumentIsInTheLibrary() {
@@ -24,6 +33,33 @@ class InstrumentLibraryTest {
     void everyInstrumentNamesItsSources() {
         for (LibraryEntry entry : InstrumentLibrary.all()) {
             assertFalse(entry.sources().isEmpty(), entry.instrument().id());
+        }
+    }
+
+    @Test
+    void everyInstrumentFileBelongsToTheLibrary() throws IOException {
+        List<String> ids = new ArrayList<>();
+        try (Stream<Path> files = Files.list(Path.of("shared", "instruments"))) {
+            for (Path file : files.toList()) {
+                for (Matcher id = ID.matcher(Files.readString(file)); id.find(); ) {
+                    ids.add(id.group(1));
+                }
+            }
+        }
+        List<String> loaded = InstrumentLibrary.all().stream()
+                .map(entry -> entry.instrument().id())
+                .sorted()
+                .toList();
+        assertEquals(ids.stream().sorted().toList(), loaded);
+    }
+
+    @Test
+    void instrumentsThatNoSourceSettlesSaySo() {
+        for (LibraryEntry entry : InstrumentLibrary.all()) {
+            if (entry.status() == SourceStatus.OPEN || entry.status() == SourceStatus.COMPOSED) {
+                assertFalse(entry.remarks().isEmpty(), entry.instrument().id());
+            }
+            assertFalse(entry.status() == SourceStatus.OWN, entry.instrument().id());
         }
     }
 

@@ -32,7 +32,8 @@ final class PublishedTable {
         return table;
     }
 
-    private static List<List<String>> lines(String file) {
+    /** Returns all lines but the heading, split into fields, or skips the calling test if the file is absent. */
+    static List<List<String>> lines(String file) {
         try {
             return Files.readAllLines(Shared.path("facts/" + file)).stream()
                     .skip(1)
