@@ -1,5 +1,6 @@
 /**
- * An independent checker that plays a solution through every pass. May use score, instrument and the result types of solver; shares no code with the search.
+ * An independent checker that plays a solution through every pass. May use score,
+ * instrument and the result types of solver; shares no code with the search.
  */
 @NullMarked
 package org.bellowscribe.replay;
