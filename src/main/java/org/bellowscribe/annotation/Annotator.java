@@ -23,4 +23,7 @@ public interface Annotator {
      * @return the marks; lyric lines stand below each other in the order in which they are first named here
      */
     List<Mark> marks(Arrangement arrangement);
+
+    /** Returns the signs that occur among the marks of an arrangement, with what they mean; may be empty. */
+    List<LegendEntry> legend(Arrangement arrangement);
 }

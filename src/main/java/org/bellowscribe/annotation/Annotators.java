@@ -67,6 +67,23 @@ public final class Annotators {
         return sheet.annotations(style);
     }
 
+    /**
+     * Returns what the signs on the sheet mean, only those that occur, in the order of {@link #all()}.
+     *
+     * @param solution how the tune is played on the instrument; one step for each event of the tune
+     * @param ids ids of the marks that are written
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<LegendEntry> legend(
+            Tune tune, Instrument instrument, Solution solution, Style style, List<String> ids)
+            throws DiagnosedException {
+        Arrangement arrangement = new Arrangement(tune, instrument, solution, style);
+        return find(ids).stream()
+                .flatMap(annotator -> annotator.legend(arrangement).stream())
+                .distinct()
+                .toList();
+    }
+
     private static Diagnostic unknown(String id, List<String> known) {
         List<String> near = NearestNames.of(id, known);
         String text = "There are no marks called %s.".formatted(id);

@@ -28,12 +28,12 @@ final class SheetMarks {
         if (mark instanceof Mark.Words text) {
             tune.events().stream()
                     .skip(mark.event())
-                    .filter(SheetMarks::isWritten)
+                    .filter(next -> !next.isGap())
                     .findFirst()
                     .ifPresent(written -> words.add(written.firstNoteIndex(), text));
-        } else if (mark instanceof Mark.Syllable syllable && isWritten(event)) {
+        } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), syllable);
-        } else if (mark instanceof Mark.Finger finger && isWritten(event)) {
+        } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
             fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
         }
     }
@@ -45,10 +45,6 @@ final class SheetMarks {
         annotations.addAll(lyrics.annotations(style.filler()));
         annotations.sort(DOCUMENT_ORDER);
         return List.copyOf(annotations);
-    }
-
-    private static boolean isWritten(Event event) {
-        return !event.noteIndices().isEmpty();
     }
 
     private static int rank(Annotation annotation) {

@@ -100,6 +100,21 @@ class AnnotatorsTest {
     }
 
     @Test
+    void theLegendSaysEachThingOnceInTheOrderOfTheCatalog() throws DiagnosedException {
+        Arrangement arrangement = new Sketch(1).push("1.3").bass("G").arrangement();
+        List<String> signs = Annotators.legend(
+                        arrangement.tune(),
+                        arrangement.instrument(),
+                        arrangement.solution(),
+                        arrangement.style(),
+                        List.of("left-hand", "direction-changes", "direction"))
+                .stream()
+                .map(LegendEntry::sign)
+                .toList();
+        assertEquals(List.of("push", "G"), signs);
+    }
+
+    @Test
     void anUnknownIdNamesTheNearest() {
         DiagnosedException e = assertThrows(
                 DiagnosedException.class, () -> annotate(new Sketch(1).push("1.3"), "buttons", "finger", "zzz"));

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.solver.AirUse;
 import org.junit.jupiter.api.Test;
 
 /** Holds every annotator to what users are told about it. */
@@ -37,6 +40,25 @@ class CatalogTest {
         for (Annotator annotator : Annotators.all()) {
             String test = annotator.getClass().getName().replace('.', '/') + "Test.java";
             assertTrue(Files.exists(TESTS.resolve(test)), test);
+        }
+    }
+
+    @Test
+    void everyAnnotatorExplainsWhatItWrites() {
+        Arrangement arrangement =
+                new Sketch(2).push("2.3").bass("G").pull("2.3").air(AirUse.FULL).arrangement();
+        for (Annotator annotator : Annotators.all()) {
+            assertFalse(annotator.marks(arrangement).isEmpty(), annotator.id());
+            assertFalse(annotator.legend(arrangement).isEmpty(), annotator.id());
+        }
+    }
+
+    @Test
+    void noAnnotatorFailsAtATuneOfRests() {
+        Arrangement arrangement = new Sketch(2).rest(BellowsDirection.PUSH).arrangement();
+        for (Annotator annotator : Annotators.all()) {
+            assertEquals(List.of(), annotator.marks(arrangement), annotator.id());
+            assertEquals(List.of(), annotator.legend(arrangement), annotator.id());
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.WordLabels;
@@ -38,7 +39,7 @@ public final class Air implements Annotator {
             if (step.air() == AirUse.NONE) {
                 continue;
             }
-            if (step.event().noteIndices().isEmpty()) {
+            if (step.event().isGap()) {
                 marks.add(new Mark.Words(event, Topic.AIR, words.airBefore()));
                 continue;
             }
@@ -48,5 +49,28 @@ public final class Air implements Annotator {
             marks.add(new Mark.Words(event, Topic.AIR, words.air(step.air())));
         }
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        WordLabels words = arrangement.style().words();
+        List<LegendEntry> entries = new ArrayList<>();
+        if (isWritten(arrangement, words.airFull())) {
+            entries.add(new LegendEntry(words.airFull(), "press the air button as far as needed"));
+        }
+        if (isWritten(arrangement, words.airLight()) && !words.airLight().equals(words.airFull())) {
+            entries.add(new LegendEntry(words.airLight(), "press the air button lightly"));
+        }
+        if (isWritten(arrangement, words.airBefore())) {
+            entries.add(new LegendEntry(words.airBefore(), "press the air button in the pause before the note"));
+        }
+        return entries;
+    }
+
+    private boolean isWritten(Arrangement arrangement, String text) {
+        return marks(arrangement).stream()
+                .anyMatch(mark -> mark instanceof Mark.Words words
+                        && words.topic() == Topic.AIR
+                        && words.text().equals(text));
     }
 }

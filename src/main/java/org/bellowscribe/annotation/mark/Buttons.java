@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.ButtonLabels;
@@ -53,6 +54,11 @@ public final class Buttons implements Annotator {
         }
         marks.addAll(rowName(arrangement));
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return ButtonLegend.of(arrangement);
     }
 
     private static List<Mark> line(Arrangement arrangement, String name, Function<Step, String> text) {

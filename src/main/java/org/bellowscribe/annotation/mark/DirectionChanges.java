@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.solver.Step;
@@ -37,5 +38,10 @@ public final class DirectionChanges implements Annotator {
             }
         }
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return DirectionLegend.of(marks(arrangement), arrangement.style().words());
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.solver.Step;
 
@@ -35,5 +36,12 @@ public final class Fingers implements Annotator {
             }
         }
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return arrangement.notes().isEmpty()
+                ? List.of()
+                : List.of(new LegendEntry("1 2 3 4", "index, middle, ring and little finger"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.Topic;
@@ -40,5 +41,15 @@ public final class HandPlace implements Annotator {
             }
         }
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return arrangement.notes().stream()
+                .limit(1)
+                .map(first -> new LegendEntry(
+                        arrangement.style().words().hand().with("button", first.handOn()),
+                        "the index finger lies at button " + first.handOn()))
+                .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.solver.Step;
@@ -38,7 +39,7 @@ public final class LeftHand implements Annotator {
             Step first = group.get(0);
             int event = first.event().index();
             String text = text(arrangement, group);
-            if (text.isEmpty() || first.event().noteIndices().isEmpty()) {
+            if (text.isEmpty() || first.event().isGap()) {
                 continue;
             }
             if (!first.event().isRest()) {
@@ -49,9 +50,15 @@ public final class LeftHand implements Annotator {
                 String word = arrangement.style().words().direction(first.direction());
                 marks.add(new Mark.Words(event, Topic.DIRECTION, word));
             }
-            marks.add(new Mark.Words(event, Topic.LEFT_HAND, text));
+            String above = arrangement.style().words().leftHand().with("sounds", text);
+            marks.add(new Mark.Words(event, Topic.LEFT_HAND, above));
         }
         return marks;
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return LeftHandLegend.of(arrangement, marks(arrangement));
     }
 
     /** Puts rests together with what is before them. */

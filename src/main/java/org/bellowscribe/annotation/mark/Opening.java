@@ -3,6 +3,7 @@ package org.bellowscribe.annotation.mark;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.WordLabels;
@@ -40,6 +41,13 @@ public final class Opening implements Annotator {
                 nearest(12 * first.openingBefore() / capacity),
                 arrangement.style().words());
         return List.of(new Mark.Words(first.event().index(), Topic.OPENING, text));
+    }
+
+    @Override
+    public List<LegendEntry> legend(Arrangement arrangement) {
+        return marks(arrangement).stream()
+                .map(mark -> new LegendEntry(((Mark.Words) mark).text(), "how far the bellows are open at the start"))
+                .toList();
     }
 
     /** Returns the nearest of the openings; of two equally near the smaller. */

@@ -24,9 +24,14 @@ public record LeftHandLabels(String minor, String then, String together, SortedM
         noteNames = Collections.unmodifiableSortedMap(new TreeMap<>(noteNames));
     }
 
+    /** Returns the name of a note in capital letters. */
+    public String name(PitchClass note) {
+        return noteNames.getOrDefault(note, note.toString());
+    }
+
     /** Returns the label of a sound, such as {@code G}, {@code g} or {@code em}. */
     public String label(LeftHandSound sound) {
-        String name = noteNames.getOrDefault(sound.root(), sound.root().toString());
+        String name = name(sound.root());
         if (sound.kind() == LeftHandKind.BASS) {
             return name;
         }

@@ -82,6 +82,7 @@ final class StyleReader {
                 words.required("air-before"),
                 template(words, "direction-with-air"),
                 template(words, "hand"),
+                template(words, "left-hand"),
                 template(words, "opening"),
                 words.required("closed"),
                 words.required("fully-open"),

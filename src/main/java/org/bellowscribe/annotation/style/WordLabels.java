@@ -13,6 +13,7 @@ import org.bellowscribe.solver.AirUse;
  * @param airBefore air button pressed in a rest that is not written as one, before this note
  * @param directionWithAir direction and air at one note; places {@code {direction}} and {@code {air}}
  * @param hand place of the hand; place {@code {button}}, the button under the index finger
+ * @param leftHand the left hand in a rest; place {@code {sounds}}
  * @param opening how far the bellows are open; place {@code {part}}, a fraction such as 1/3
  * @param closed the bellows are closed
  * @param fullyOpen the bellows are fully open
@@ -27,6 +28,7 @@ public record WordLabels(
         String airBefore,
         Template directionWithAir,
         Template hand,
+        Template leftHand,
         Template opening,
         String closed,
         String fullyOpen,

@@ -63,6 +63,18 @@ class AirTest {
         assertEquals(List.of(), words(new Sketch(1).push("1.3").pull("1.3")));
     }
 
+    @Test
+    void theLegendExplainsTheWordsThatOccur() {
+        Sketch sketch = new Sketch(1).push("1.3").air(AirUse.LIGHT);
+        assertEquals(List.of("light air: press the air button lightly"), Texts.legend(new Air(), sketch.arrangement()));
+        sketch.air(AirUse.FULL).rest(PUSH).air(AirUse.FULL).unwritten();
+        assertEquals(
+                List.of(
+                        "air: press the air button as far as needed",
+                        "air before: press the air button in the pause before the note"),
+                Texts.legend(new Air(), sketch.arrangement()));
+    }
+
     private static List<String> words(Sketch sketch) {
         return Texts.words(new Air(), sketch.arrangement());
     }

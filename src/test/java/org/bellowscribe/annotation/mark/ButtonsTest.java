@@ -106,6 +106,28 @@ class ButtonsTest {
         assertEquals(List.of(), words(new Sketch(1).push("1.3")));
     }
 
+    @Test
+    void theLegendExplainsTheSignsThatOccur() {
+        Sketch sketch = new Sketch(2).push("2.3").pull("2.3").held().pull("1.5", "2.6");
+        assertEquals(
+                List.of(
+                        "3: button 3, inner row",
+                        "5′: button 5, outer row",
+                        "3: pushed",
+                        "(3): pulled",
+                        "5′/6: buttons pressed together",
+                        "=3: the button stays down while the bellows turn"),
+                Texts.legend(new Buttons(), sketch.arrangement()));
+    }
+
+    @Test
+    void theLegendLeavesOutWhatDoesNotOccur() {
+        Sketch sketch = new Sketch(1).push("1.3");
+        assertEquals(
+                List.of("3: button 3", "3: upper line: pushed"),
+                Texts.legend(new Buttons(), sketch.arrangement(Sketch.style("two-lines"))));
+    }
+
     private static String line(Sketch sketch) {
         return Texts.line(new Buttons(), sketch.arrangement(), "buttons");
     }

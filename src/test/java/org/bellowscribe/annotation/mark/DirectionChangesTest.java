@@ -43,6 +43,15 @@ class DirectionChangesTest {
                 words(new Sketch(1).push("1.3").rest(PULL).bass("G").push("1.4")));
     }
 
+    @Test
+    void theLegendExplainsBothDirections() {
+        assertEquals(
+                List.of("push: close the bellows from this note on", "pull: open the bellows from this note on"),
+                Texts.legend(
+                        new DirectionChanges(),
+                        new Sketch(1).pull("1.3").push("1.3").arrangement()));
+    }
+
     private static List<String> words(Sketch sketch) {
         return Texts.words(new DirectionChanges(), sketch.arrangement());
     }

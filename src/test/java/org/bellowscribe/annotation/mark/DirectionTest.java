@@ -58,6 +58,14 @@ class DirectionTest {
                 List.of("0: push"), words(new Sketch(1).push("1.3").measure().pull("1.3")));
     }
 
+    @Test
+    void theLegendExplainsTheWordsThatOccur() {
+        assertEquals(
+                List.of("pull: open the bellows from this note on"),
+                Texts.legend(
+                        new Direction(), new Sketch(1).pull("1.3").push("1.3").arrangement()));
+    }
+
     private static List<String> words(Sketch sketch) {
         return Texts.words(new Direction(), sketch.arrangement());
     }

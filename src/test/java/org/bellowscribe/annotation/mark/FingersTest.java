@@ -24,4 +24,11 @@ class FingersTest {
                 List.of(new Mark.Finger(0, 0, 1), new Mark.Finger(2, 0, 2), new Mark.Finger(2, 1, 4)),
                 new Fingers().marks(arrangement));
     }
+
+    @Test
+    void theLegendNamesTheFingers() {
+        assertEquals(
+                List.of("1 2 3 4: index, middle, ring and little finger"),
+                Texts.legend(new Fingers(), new Sketch(1).push("1.3").arrangement()));
+    }
 }

@@ -44,6 +44,13 @@ class HandPlaceTest {
         assertEquals(List.of("0: hand on 3", "1: hand on 3", "2: hand on 5"), words(sketch));
     }
 
+    @Test
+    void theLegendExplainsThePlace() {
+        assertEquals(
+                List.of("hand on 4: the index finger lies at button 4"),
+                Texts.legend(new HandPlace(), new Sketch(1).push("1.4").hand(4).arrangement()));
+    }
+
     private static List<String> words(Sketch sketch) {
         return Texts.words(new HandPlace(), sketch.arrangement());
     }

@@ -71,14 +71,36 @@ class LeftHandTest {
     @Test
     void aSoundInARestThatBeginsAMeasureIsWrittenAbove() {
         Sketch sketch = new Sketch(1).push("1.3").measure().rest(PUSH).bass("G").push("1.3");
-        assertEquals(List.of("1: G"), words(sketch));
+        assertEquals(List.of("1: left G"), words(sketch));
     }
 
     @Test
     void aSoundInARestAfterATurnIsWrittenAboveWithTheDirection() {
         Sketch sketch = new Sketch(1).push("1.3").bass("G").rest(PULL).bass("D");
-        assertEquals(List.of("1: pull", "1: D"), words(sketch));
+        assertEquals(List.of("1: pull", "1: left D"), words(sketch));
         assertEquals("G", line(sketch));
+    }
+
+    @Test
+    void theLegendExplainsTheLettersThatOccur() {
+        Sketch sketch = new Sketch(1)
+                .push("1.3")
+                .bass("G")
+                .left(Fraction.of(1, 2), G_MAJOR)
+                .push("1.3")
+                .left(Fraction.of(1, 2), G_MAJOR)
+                .push("1.3")
+                .bass("E")
+                .chord("E", Third.MINOR);
+        assertEquals(
+                List.of(
+                        "E: bass E",
+                        "g: chord of G",
+                        "em: chord of E minor",
+                        "G·g: one after the other while the note sounds",
+                        "·g: after the note has begun",
+                        "E+em: both together"),
+                Texts.legend(new LeftHand(), sketch.arrangement()));
     }
 
     private static String line(Sketch sketch) {

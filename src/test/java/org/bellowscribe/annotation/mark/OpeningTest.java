@@ -55,6 +55,13 @@ class OpeningTest {
         }
     }
 
+    @Test
+    void theLegendExplainsTheOpening() {
+        assertEquals(
+                List.of("open 1/2: how far the bellows are open at the start"),
+                Texts.legend(new Opening(), new Sketch(1).push("1.3").open(6000).arrangement()));
+    }
+
     private static List<String> words(Sketch sketch) {
         return Texts.words(new Opening(), sketch.arrangement());
     }

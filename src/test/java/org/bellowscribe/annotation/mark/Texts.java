@@ -20,6 +20,13 @@ final class Texts {
                 .collect(Collectors.joining(" "));
     }
 
+    /** Returns the legend as {@code sign: meaning}. */
+    static List<String> legend(Annotator annotator, Arrangement arrangement) {
+        return annotator.legend(arrangement).stream()
+                .map(entry -> entry.sign() + ": " + entry.meaning())
+                .toList();
+    }
+
     /** Returns the words as {@code event: text}. */
     static List<String> words(Annotator annotator, Arrangement arrangement) {
         return annotator.marks(arrangement).stream()

@@ -15,6 +15,8 @@ import org.bellowscribe.instrument.Third;
 import org.bellowscribe.theory.PitchClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StyleLibraryTest {
 
@@ -42,7 +44,7 @@ class StyleLibraryTest {
                 <style id="haus" name="Deutsch" filler=".">
                   <left-hand minor="mi"><note pitch="B" name="H"/><note pitch="Bb" name="B"/></left-hand>
                   <words push="drücken" pull="ziehen" air-light="wenig Luft" air-full="Luft" air-before="vorher Luft"
-                         direction-with-air="{direction} mit {air}" hand="Hand auf {button}" opening="{part} offen"
+                         direction-with-air="{direction} mit {air}" hand="Hand auf {button}" left-hand="links {sounds}" opening="{part} offen"
                          closed="zu" fully-open="ganz offen" between="; "/>
                   <rows outer="Außenreihe" middle="Mittelreihe" inner="Innenreihe" other="Reihe {row}"/>
                 </style>
@@ -52,6 +54,7 @@ class StyleLibraryTest {
                 style.words()
                         .directionAndAir(style.words().pull(), style.words().airFull()));
         assertEquals("Hand auf 4", style.words().hand().with("button", 4));
+        assertEquals("links H", style.words().leftHand().with("sounds", "H"));
         assertEquals("Innenreihe", style.words().rows().name(2, 2));
         assertEquals("Reihe 2", style.words().rows().name(2, 4));
         LeftHandSound chord = LeftHandSound.chord(PitchClass.parse("B"), Third.MINOR);
@@ -91,6 +94,21 @@ class StyleLibraryTest {
                         + " <buttons> is not allowed.\n  Maybe write {button} with up to three letters or safe signs"
                         + " before and after it, such as {button}′."),
                 problems("<style id='mine' name='Mine'>\n  <buttons held='~{button}' push='{buttons}'/></style>"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"_", "~", "*", "-", "$", "Ø", "†", "①", "\u00a0", "→", "\ue8cb", "5"})
+    void signsThatSomeProgramChangesOrThatMisleadAreRefused(String sign) throws IOException {
+        List<String> problems =
+                problems("<style id='mine' name='Mine'><buttons pull='{buttons}%s'/></style>".formatted(sign));
+        assertTrue(problems.get(0).contains(" of pull in <buttons> is not allowed."), problems.get(0));
+    }
+
+    @Test
+    void wordsMustNotUseTheGlyphsOfOneFont() throws IOException {
+        assertTrue(problems("<style id='mine' name='Mine'><words push='\ue8cb'/></style>")
+                .get(0)
+                .contains(" of push in <words> is not allowed."));
     }
 
     @Test

@@ -1,0 +1,98 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.annotation.style.ButtonLabels;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.solver.Step;
+
+/** What the signs around the numbers of buttons mean, with the first example of the tune for each. */
+final class ButtonLegend {
+
+    private final Arrangement arrangement;
+    private final ButtonLabels labels;
+    private final RowUse rows;
+    private final List<LegendEntry> entries = new ArrayList<>();
+
+    private ButtonLegend(Arrangement arrangement) {
+        this.arrangement = arrangement;
+        this.labels = arrangement.style().buttons();
+        this.rows = RowUse.of(arrangement.solution(), arrangement.instrument().rows());
+    }
+
+    /** Returns the entries for what occurs. */
+    static List<LegendEntry> of(Arrangement arrangement) {
+        ButtonLegend legend = new ButtonLegend(arrangement);
+        legend.addRows();
+        legend.addDirection(BellowsDirection.PUSH, "pushed", "upper line: pushed");
+        legend.addDirection(BellowsDirection.PULL, "pulled", "lower line: pulled");
+        legend.addGroup();
+        legend.addHeld();
+        return legend.entries;
+    }
+
+    private void addRows() {
+        int count = arrangement.instrument().rows();
+        arrangement.notes().stream()
+                .flatMap(step -> step.buttons().stream())
+                .map(Button::row)
+                .distinct()
+                .sorted(Comparator.comparing((Integer row) -> row != rows.main())
+                        .thenComparing(row -> row))
+                .forEach(row -> {
+                    Button example = firstOf(row);
+                    String name = arrangement.style().words().rows().name(row, count);
+                    String meaning = "button " + example.number() + (name.isEmpty() ? "" : ", " + name);
+                    entries.add(new LegendEntry(rows.label(example, labels), meaning));
+                });
+    }
+
+    private void addDirection(BellowsDirection direction, String oneLine, String twoLines) {
+        for (Step step : arrangement.notes()) {
+            if (step.direction() == direction) {
+                String sign = labels.direction(direction).with("buttons", label(step));
+                entries.add(new LegendEntry(sign, labels.twoLines() ? twoLines : oneLine));
+                return;
+            }
+        }
+    }
+
+    private void addGroup() {
+        for (Step step : arrangement.notes()) {
+            if (step.buttons().size() > 1) {
+                String sign = step.buttons().stream()
+                        .map(button -> rows.label(button, labels))
+                        .collect(Collectors.joining(labels.between()));
+                entries.add(new LegendEntry(sign, "buttons pressed together"));
+                return;
+            }
+        }
+    }
+
+    private void addHeld() {
+        for (Step step : arrangement.notes()) {
+            if (step.held()) {
+                String sign = labels.held().with("button", label(step));
+                entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
+                return;
+            }
+        }
+    }
+
+    private Button firstOf(int row) {
+        return arrangement.notes().stream()
+                .flatMap(step -> step.buttons().stream())
+                .filter(button -> button.row() == row)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private String label(Step step) {
+        return rows.label(step.buttons().get(0), labels);
+    }
+}

@@ -1,0 +1,31 @@
+package org.bellowscribe.annotation.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.style.WordLabels;
+
+/** What the words for the direction of the bellows mean. */
+final class DirectionLegend {
+
+    private DirectionLegend() {}
+
+    /** Returns the entries for the words that occur among some marks. */
+    static List<LegendEntry> of(List<Mark> marks, WordLabels words) {
+        List<LegendEntry> entries = new ArrayList<>();
+        if (occurs(marks, words.push())) {
+            entries.add(new LegendEntry(words.push(), "close the bellows from this note on"));
+        }
+        if (occurs(marks, words.pull())) {
+            entries.add(new LegendEntry(words.pull(), "open the bellows from this note on"));
+        }
+        return entries;
+    }
+
+    private static boolean occurs(List<Mark> marks, String text) {
+        return marks.stream()
+                .anyMatch(
+                        mark -> mark instanceof Mark.Words words && words.text().equals(text));
+    }
+}
