@@ -11,10 +11,12 @@ import org.bellowscribe.theory.Fraction;
  * <ul>
  *   <li>a measure that is not short begins at 0;
  *   <li>a short measure that fills what is missing in a measure played directly before it begins where that one ends;
- *   <li>a short first measure and a short measure at the start of a repeated section (but not of an ending) is a
- *       pick-up: it ends at the bar line;
+ *   <li>a short first measure and a short measure at the start of a section (but not of an ending) is a pick-up:
+ *       it ends at the bar line;
  *   <li>any other short measure begins at 0.
  * </ul>
+ *
+ * <p>Measures without length are passed over: what they say about a repeated section holds for the next.
  */
 public final class BarPlaces {
 
@@ -25,12 +27,12 @@ public final class BarPlaces {
      *
      * @param length what is written in it
      * @param full a full measure of its time signature; equal to the length where the time is free
-     * @param section true if a repeated section (not an ending) starts here or the one before it ends just before
+     * @param section true if a section of the tune (not an ending) starts here: at a repeat sign or a double bar line
      */
     public record Written(Fraction length, Fraction full, boolean section) {
 
         boolean isShort() {
-            return length.compareTo(full) < 0;
+            return length.isPositive() && length.compareTo(full) < 0;
         }
     }
 
@@ -41,38 +43,43 @@ public final class BarPlaces {
      * @param order order of play
      */
     public static List<Fraction> find(List<Written> measures, PlayOrder order) {
-        List<List<Integer>> before = measuresBefore(measures.size(), order);
+        List<List<Integer>> before = measuresBefore(measures, order);
         List<Fraction> places = new ArrayList<>();
+        boolean section = true;
         for (int i = 0; i < measures.size(); i++) {
-            places.add(place(i, measures, before.get(i), places));
+            Written measure = measures.get(i);
+            section |= measure.section();
+            places.add(measure.isShort() ? place(measure, section, before.get(i), measures, places) : Fraction.ZERO);
+            section &= !measure.length().isPositive();
         }
         return places;
     }
 
-    private static Fraction place(int index, List<Written> all, List<Integer> before, List<Fraction> places) {
-        Written measure = all.get(index);
-        if (!measure.isShort()) {
-            return Fraction.ZERO;
-        }
+    private static Fraction place(
+            Written measure, boolean section, List<Integer> before, List<Written> all, List<Fraction> places) {
         for (int previous : before) {
-            if (previous < index && all.get(previous).isShort()) {
+            if (previous < places.size() && all.get(previous).isShort()) {
                 Fraction gone = places.get(previous).plus(all.get(previous).length());
                 if (gone.plus(measure.length()).equals(measure.full())) {
                     return gone;
                 }
             }
         }
-        return index == 0 || measure.section() ? measure.full().minus(measure.length()) : Fraction.ZERO;
+        return section ? measure.full().minus(measure.length()) : Fraction.ZERO;
     }
 
-    private static List<List<Integer>> measuresBefore(int count, PlayOrder order) {
+    /** Returns for each measure those that are played directly before it, in the order of playing. */
+    private static List<List<Integer>> measuresBefore(List<Written> written, PlayOrder order) {
         List<List<Integer>> before = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            before.add(new ArrayList<>());
-        }
-        List<Integer> measures = order.measures();
-        for (int i = 1; i < measures.size(); i++) {
-            before.get(measures.get(i)).add(measures.get(i - 1));
+        written.forEach(each -> before.add(new ArrayList<>()));
+        int last = -1;
+        for (int measure : order.measures()) {
+            if (written.get(measure).length().isPositive()) {
+                if (last >= 0) {
+                    before.get(measure).add(last);
+                }
+                last = measure;
+            }
         }
         return before;
     }

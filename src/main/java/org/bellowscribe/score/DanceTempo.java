@@ -39,10 +39,10 @@ public record DanceTempo(String name, double quartersPerMinute, boolean fromTitl
     /** The first that fits counts: a slip jig is also a jig. */
     private static final List<Usual> DANCES = List.of(
             // From memory: the pulse of a jig, a little slower.
-            Usual.measures("slip jig", "slip ?jig|hop ?jig", 36),
-            Usual.measures("slide", "slide", 30),
+            Usual.pulses("slip jig", "slip[ -]?jig|hop[ -]?jig", 108),
+            Usual.pulses("slide", "slide", 120),
             // "The Sandman", Mudcat message 2438330, 2008: ceilidh jigs 108 to 120 dotted quarters.
-            Usual.measures("jig", "jigs?|gigue|giga", 57),
+            Usual.pulses("jig", "jigs?|gigue|giga", 114),
             // Nottingham swing, 143 to 150 quarters (same message); Irish set dances are faster.
             Usual.measures("hornpipe", "hornpipes?", 37),
             // From memory: 30 measures of 4/4.

@@ -9,6 +9,8 @@ import org.bellowscribe.score.RepeatSection.Ending;
 /** The endings of one repeated section while they are found, one after the other without a gap. */
 final class EndingChain {
 
+    private static final int MAX_PASSES = 99;
+
     private final List<Ending> closed = new ArrayList<>();
     private final Set<Integer> used = new HashSet<>();
     private final Set<Integer> returning = new HashSet<>();
@@ -18,7 +20,10 @@ final class EndingChain {
 
     /** Returns true if an ending with these numbers can follow directly: none of them is used yet. */
     boolean accepts(int measure, List<Integer> numbers) {
-        return openStart < 0 && lastEnd() + 1 == measure && numbers.stream().noneMatch(used::contains);
+        return openStart < 0
+                && lastEnd() + 1 == measure
+                && used.size() < MAX_PASSES
+                && numbers.stream().noneMatch(used::contains);
     }
 
     /** Opens an ending; without numbers it takes the next free one. */

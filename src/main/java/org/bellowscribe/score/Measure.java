@@ -8,7 +8,7 @@ import org.bellowscribe.theory.Key;
  *
  * @param index 0-based place in the part
  * @param number printed number, as in the file; may be empty
- * @param length sounding length of what is written in it
+ * @param length sounding length of what is written in it; 0 for a measure that holds nothing but a bar line
  * @param beatOffset where in the bar its first moment falls: 0 for a full measure, the missing time for a pick-up and
  *     for the second half of a bar that is cut by a repeat
  * @param time time signature in force

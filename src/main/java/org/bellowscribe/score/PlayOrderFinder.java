@@ -120,15 +120,18 @@ public final class PlayOrderFinder {
         return start;
     }
 
-    /** Returns the measure of the segno with a label, else of the last one before the jump; -1 if there is none. */
+    /**
+     * Returns the measure of the segno with a label, else of the last one before the jump; -1 if there is none. A segno
+     * in the measure of the jump itself is the sign of the jump, unless it is the only one.
+     */
     private int segno(int jump, String label) {
-        int found = END;
+        int found = signs.get(jump).segno() == null ? END : jump;
         for (int i = 0; i < signs.size(); i++) {
             String here = signs.get(i).segno();
             if (here != null && !label.isEmpty() && here.equals(label)) {
                 return i;
             }
-            found = here != null && i <= jump ? i : found;
+            found = here != null && i < jump ? i : found;
         }
         return found;
     }

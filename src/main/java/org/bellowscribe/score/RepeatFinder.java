@@ -29,6 +29,7 @@ final class RepeatFinder {
 
     private final List<RoadSigns> signs;
     private final List<RoadRemark> remarks;
+    private final boolean startsAreWritten;
     private final Deque<Open> open = new ArrayDeque<>();
     private final List<RepeatSection> sections = new ArrayList<>();
 
@@ -48,6 +49,7 @@ final class RepeatFinder {
     RepeatFinder(List<RoadSigns> signs, List<RoadRemark> remarks) {
         this.signs = signs;
         this.remarks = remarks;
+        startsAreWritten = signs.stream().anyMatch(RoadSigns::repeatStart);
         open.push(new Open(0, false));
     }
 
@@ -192,7 +194,7 @@ final class RepeatFinder {
     private void remarkOddReturns(EndingChain chain) {
         int last = chain.endings().size() - 1;
         for (int i = 0; i < last; i++) {
-            if (!chain.returns(i)) {
+            if (!chain.returns(i) && !jumps(chain.endings().get(i))) {
                 remark(
                         chain.endings().get(i).start(),
                         "The ending that starts at measure %d has no repeat at its end; the player goes back all the same.");
@@ -207,9 +209,13 @@ final class RepeatFinder {
         }
     }
 
+    private boolean jumps(Ending ending) {
+        return signs.subList(ending.start(), ending.end() + 1).stream().anyMatch(each -> each.jump() != null);
+    }
+
     private void closeSection(int end, List<Ending> endings, RepeatEnd sign) {
         Open top = open.pop();
-        if (!top.written && top.start > 0) {
+        if (!top.written && top.start > 0 && startsAreWritten && endings.isEmpty()) {
             remark(
                     end,
                     "The repeat that ends at measure %d has no start; the player goes back to measure "

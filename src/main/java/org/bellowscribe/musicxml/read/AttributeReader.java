@@ -2,9 +2,13 @@ package org.bellowscribe.musicxml.read;
 
 import jakarta.xml.bind.JAXBElement;
 import java.math.BigInteger;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Clef;
+import org.audiveris.proxymusic.ClefSign;
 import org.audiveris.proxymusic.Key;
 import org.audiveris.proxymusic.MeasureStyle;
 import org.audiveris.proxymusic.StartStop;
@@ -24,6 +28,7 @@ final class AttributeReader {
     private boolean free;
     private int transposition;
     private boolean repeatsLast;
+    private final Set<Integer> drumStaves = new HashSet<>();
 
     /**
      * Creates a reader.
@@ -54,6 +59,14 @@ final class AttributeReader {
         for (Time each : attributes.getTime()) {
             if (counts(each.getNumber())) {
                 read(each);
+            }
+        }
+        for (Clef each : attributes.getClef()) {
+            int on = each.getNumber() == null ? 1 : each.getNumber().intValue();
+            if (each.getSign() == ClefSign.PERCUSSION) {
+                drumStaves.add(on);
+            } else {
+                drumStaves.remove(on);
             }
         }
         for (MeasureStyle style : attributes.getMeasureStyle()) {
@@ -112,6 +125,11 @@ final class AttributeReader {
 
     int transposition() {
         return transposition;
+    }
+
+    /** Returns true if a staff has a percussion clef. */
+    boolean isDrums(int number) {
+        return drumStaves.contains(number);
     }
 
     boolean repeatsLast() {

@@ -1,10 +1,13 @@
 package org.bellowscribe.musicxml.read;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.audiveris.proxymusic.BackwardForward;
+import org.audiveris.proxymusic.BarStyle;
 import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Ending;
 import org.audiveris.proxymusic.Repeat;
@@ -19,6 +22,9 @@ final class BarlineReader {
 
     private static final Pattern RANGE = Pattern.compile("(\\d{1,2})(?:\\s*-\\s*(\\d{1,2}))?");
 
+    private static final Set<BarStyle> DOUBLE =
+            EnumSet.of(BarStyle.LIGHT_LIGHT, BarStyle.LIGHT_HEAVY, BarStyle.HEAVY_LIGHT, BarStyle.HEAVY_HEAVY);
+
     private final RoadMap road;
 
     BarlineReader(RoadMap road) {
@@ -28,6 +34,12 @@ final class BarlineReader {
     /** Reads a bar line of a measure. */
     void read(Barline barline, int measure) {
         boolean left = barline.getLocation() == RightLeftMiddle.LEFT;
+        boolean middle = barline.getLocation() == RightLeftMiddle.MIDDLE;
+        if (middle && (barline.getRepeat() != null || barline.getEnding() != null)) {
+            road.remark(
+                    measure,
+                    "The repeat or ending in the middle of measure %d is read as if it stood at the bar line after it.");
+        }
         if (barline.getRepeat() != null) {
             repeat(barline.getRepeat(), left, measure);
         }
@@ -35,6 +47,11 @@ final class BarlineReader {
             ending(barline.getEnding(), left, measure);
         }
         int next = left ? measure : measure + 1;
+        BarStyle style =
+                barline.getBarStyle() == null ? null : barline.getBarStyle().getValue();
+        if (style != null && DOUBLE.contains(style)) {
+            road.doubleBar(next);
+        }
         if (barline.getSegnoAttribute() != null || barline.getSegno() != null) {
             road.change(next, old -> old.withSegno(text(barline.getSegnoAttribute())));
         }

@@ -12,7 +12,10 @@ import org.bellowscribe.score.RoadSigns;
 import org.bellowscribe.score.RoadWords;
 import org.jspecify.annotations.Nullable;
 
-/** What directions say about the order of play: by sound, by sign or by words alone. */
+/**
+ * What directions say about the order of play: by sound, else by words, else by sign. A jump or fine holds at the end of
+ * its measure, wherever in it the sign stands.
+ */
 final class DirectionReader {
 
     private final RoadMap road;
@@ -21,90 +24,93 @@ final class DirectionReader {
         this.road = road;
     }
 
-    /**
-     * Reads a direction.
-     *
-     * @param measure 0-based index of its measure
-     * @param start index of the measure that starts at or after it: the same, or the next one if it stands at the end
-     */
-    void read(Direction direction, int measure, int start) {
-        RoadSigns words = RoadSigns.NONE;
-        String all = words(direction);
-        words = RoadWords.read(all, words);
-        boolean spoken = direction.getSound() != null && read(direction.getSound(), measure, start, words);
-        if (!spoken) {
-            readWords(words, measure, start);
+    void read(Direction direction, Moment at) {
+        RoadSigns words = RoadWords.read(words(direction), RoadSigns.NONE);
+        if (direction.getSound() != null && read(direction.getSound(), at, words)) {
+            return;
         }
-        if (spoken || words != RoadSigns.NONE) {
+        if (words != RoadSigns.NONE) {
+            readWords(words, at);
             return;
         }
         for (DirectionType type : direction.getDirectionType()) {
             if (!type.getSegno().isEmpty()) {
-                road.change(start, old -> old.segno() == null ? old.withSegno("") : old);
+                segno("", at);
             }
             if (!type.getCoda().isEmpty()) {
-                road.codaSign(start);
+                road.codaSign(at.start());
             }
         }
     }
 
-    private void readWords(RoadSigns words, int measure, int start) {
-        Jump jump = words.jump();
-        if (jump != null) {
-            road.jump(measure, jump);
-        }
-        if (words.fine()) {
-            road.change(measure, RoadSigns::withFine);
-        }
-        String toCoda = words.toCoda();
-        if (toCoda != null) {
-            road.change(measure, old -> old.withToCoda(toCoda));
-        }
-        String coda = words.coda();
-        if (coda != null) {
-            road.change(start, old -> old.coda() == null ? old.withCoda(coda) : old);
-        }
-        String segno = words.segno();
-        if (segno != null) {
-            road.change(start, old -> old.segno() == null ? old.withSegno(segno) : old);
-        }
+    /** Reads a sound that stands alone. */
+    void read(Sound sound, Moment at) {
+        read(sound, at, RoadSigns.NONE);
     }
 
-    /** Reads a sound and returns true if it says anything about the order of play. */
-    boolean read(Sound sound, int measure, int start, RoadSigns words) {
-        Jump spelled = words.jump();
-        Jump.Goal goal = spelled == null ? Jump.Goal.OPEN : spelled.goal();
-        boolean withRepeats = spelled != null && spelled.withRepeats();
+    private boolean read(Sound sound, Moment at, RoadSigns words) {
+        RoadSigns signs = signs(sound, words.jump());
+        if (sound.getForwardRepeat() == YesNo.YES) {
+            road.change(at.start(), RoadSigns::withRepeatStart);
+        }
+        boolean early = signs.toCoda() != null && at.first() && at.measure() > 0;
+        if (early) {
+            road.remark(
+                    at.measure(),
+                    "The departure to the coda stands at the start of measure %d; it is taken before it.");
+        }
+        readWords(signs, early ? new Moment(at.measure() - 1, at.start(), false, false) : at);
+        return signs != RoadSigns.NONE;
+    }
+
+    private static RoadSigns signs(Sound sound, @Nullable Jump spelled) {
+        RoadSigns signs = RoadSigns.NONE;
         boolean daCapo = sound.getDacapo() == YesNo.YES;
         if (daCapo || sound.getDalsegno() != null) {
+            Jump.Goal goal = spelled == null ? Jump.Goal.OPEN : spelled.goal();
             String label = sound.getDalsegno() == null ? "" : sound.getDalsegno();
-            road.jump(measure, new Jump(daCapo, label, goal, withRepeats));
+            signs = signs.withJump(new Jump(daCapo, label, goal, spelled != null && spelled.withRepeats()));
         }
-        if (sound.getSegno() != null) {
-            road.change(start, old -> old.withSegno(sound.getSegno()));
-        }
-        if (sound.getCoda() != null) {
-            road.change(start, old -> old.withCoda(sound.getCoda()));
-        }
-        if (sound.getTocoda() != null) {
-            road.change(measure, old -> old.withToCoda(sound.getTocoda()));
-        }
-        if (isFine(sound)) {
-            road.change(measure, RoadSigns::withFine);
-        }
-        if (sound.getForwardRepeat() == YesNo.YES) {
-            road.change(start, RoadSigns::withRepeatStart);
-        }
-        return daCapo
-                || isFine(sound)
-                || sound.getDalsegno() != null
-                || sound.getSegno() != null
-                || sound.getCoda() != null
-                || sound.getTocoda() != null;
+        signs = sound.getSegno() == null ? signs : signs.withSegno(sound.getSegno());
+        signs = sound.getCoda() == null ? signs : signs.withCoda(sound.getCoda());
+        signs = sound.getTocoda() == null ? signs : signs.withToCoda(sound.getTocoda());
+        boolean fine = sound.getFine() != null && !sound.getFine().equals("no");
+        return fine ? signs.withFine() : signs;
     }
 
-    private static boolean isFine(Sound sound) {
-        return sound.getFine() != null && !sound.getFine().equals("no");
+    private void readWords(RoadSigns signs, Moment at) {
+        Jump jump = signs.jump();
+        if (jump != null) {
+            remarkCut(jump.toString(), at);
+            road.jump(at.measure(), jump);
+        }
+        if (signs.fine()) {
+            remarkCut("fine", at);
+            road.change(at.measure(), RoadSigns::withFine);
+        }
+        String toCoda = signs.toCoda();
+        if (toCoda != null) {
+            remarkCut("departure to the coda", at);
+            road.change(at.measure(), old -> old.withToCoda(toCoda));
+        }
+        String coda = signs.coda();
+        if (coda != null) {
+            road.change(at.start(), old -> old.coda() == null ? old.withCoda(coda) : old);
+        }
+        String segno = signs.segno();
+        if (segno != null) {
+            segno(segno, at);
+        }
+    }
+
+    private void segno(String label, Moment at) {
+        road.change(at.start(), old -> old.segno() == null || old.segno().isEmpty() ? old.withSegno(label) : old);
+    }
+
+    private void remarkCut(String sign, Moment at) {
+        if (at.cuts()) {
+            road.remark(at.measure(), "The " + sign + " stands inside measure %d; the measure is played to its end.");
+        }
     }
 
     /** Returns the words of a direction, joined by spaces; empty if it has none. */
@@ -112,7 +118,7 @@ final class DirectionReader {
         List<String> words = new ArrayList<>();
         for (DirectionType type : direction.getDirectionType()) {
             for (Object each : type.getWordsOrSymbol()) {
-                @Nullable String value = each instanceof FormattedTextId text ? text.getValue() : null;
+                String value = each instanceof FormattedTextId text ? text.getValue() : null;
                 if (value != null && !value.isBlank()) {
                     words.add(value.strip());
                 }

@@ -60,9 +60,8 @@ final class EventBuilder {
     }
 
     private List<EventDraft> groups(int index, MeasureContent measure) throws DiagnosedException {
-        List<WrittenNote> notes = measure.notes().stream()
-                .filter(line::holds)
-                .filter(note -> note.sort() != Sort.SILENT)
+        List<WrittenNote> notes = line.notes(measure).stream()
+                .filter(note -> note.isNote() || note.sort() == Sort.REST)
                 .sorted(Comparator.comparing(WrittenNote::onset).thenComparing(WrittenNote::sort))
                 .toList();
         List<EventDraft> groups = new ArrayList<>();

@@ -1,6 +1,8 @@
 package org.bellowscribe.musicxml.read;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.audiveris.proxymusic.Bass;
@@ -14,20 +16,25 @@ import org.audiveris.proxymusic.Root;
 import org.audiveris.proxymusic.Step;
 import org.audiveris.proxymusic.StyleText;
 import org.bellowscribe.theory.ChordSymbol;
+import org.bellowscribe.theory.ChordText;
 import org.bellowscribe.theory.Key;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
 
-/** Chord symbols. Of several chords in one harmony the first counts. */
+/**
+ * Chord symbols. Of several stacked chords the first counts; of stacked numerals each is a degree of the key that the
+ * next one names (five over two is the five of two).
+ */
 final class HarmonyReader {
 
     private final WrittenHarmony written;
     private final Key key;
     private @Nullable PitchClass root;
+    private final List<Numeral> numerals = new ArrayList<>();
     private @Nullable Kind kind;
+    private final List<Degree> degrees = new ArrayList<>();
     private @Nullable PitchClass bass;
     private int inversion;
-    private @Nullable ChordTones tones;
 
     /**
      * What was read.
@@ -52,35 +59,27 @@ final class HarmonyReader {
     }
 
     private Reading read() {
+        boolean first = true;
         for (Object each : written.element().getHarmonyChord()) {
-            if (isRoot(each) && (root != null || kind != null)) {
-                break;
+            if (each instanceof Numeral numeral) {
+                numerals.add(numeral);
             }
-            take(each);
+            boolean begins = each instanceof Root || each instanceof Numeral || each instanceof StyleText;
+            first &= !(begins && kind != null);
+            if (first) {
+                take(each);
+            }
         }
         if (kind != null && kind.getValue() == KindValue.NONE) {
             return new Reading(true, null);
         }
-        PitchClass base = root;
-        if (base == null) {
-            return new Reading(false, null);
-        }
-        ChordTones chord = tones();
-        PitchClass lowest = bass == null ? base.plus(chord.lowest(inversion)) : bass;
-        Set<PitchClass> classes = new TreeSet<>();
-        chord.tones().forEach(tone -> classes.add(base.plus(tone)));
-        return new Reading(true, new ChordSymbol(base, classes, lowest));
-    }
-
-    private static boolean isRoot(Object element) {
-        return element instanceof Root || element instanceof Numeral || element instanceof StyleText;
+        PitchClass base = numerals.isEmpty() ? root : NumeralReader.root(numerals, key);
+        return base == null ? new Reading(false, null) : new Reading(true, chord(base));
     }
 
     private void take(Object element) {
         if (element instanceof Root each && each.getRootStep() != null) {
             root = sounding(each.getRootStep().getValue(), each.getRootAlter());
-        } else if (element instanceof Numeral each) {
-            root = NumeralReader.root(each, key);
         } else if (element instanceof StyleText each) {
             root = NumeralReader.root(each.getValue(), key);
         } else if (element instanceof Kind each) {
@@ -90,18 +89,28 @@ final class HarmonyReader {
         } else if (element instanceof Bass each && each.getBassStep() != null) {
             bass = sounding(each.getBassStep().getValue(), each.getBassAlter());
         } else if (element instanceof Degree each) {
-            tones().apply(each);
+            degrees.add(each);
         }
     }
 
-    private ChordTones tones() {
-        ChordTones chord = tones;
-        if (chord == null) {
-            KindValue value = kind == null || kind.getValue() == null ? KindValue.MAJOR : kind.getValue();
-            chord = new ChordTones(KindTones.of(value));
-            tones = chord;
+    private ChordSymbol chord(PitchClass base) {
+        KindValue value = kind == null || kind.getValue() == null ? KindValue.MAJOR : kind.getValue();
+        ChordSymbol spelled = value == KindValue.OTHER && degrees.isEmpty() ? spelled(base) : null;
+        if (spelled != null) {
+            return spelled;
         }
-        return chord;
+        ChordTones tones = new ChordTones(KindTones.of(value));
+        degrees.forEach(tones::apply);
+        Set<PitchClass> classes = new TreeSet<>();
+        tones.tones().forEach(tone -> classes.add(base.plus(tone)));
+        return new ChordSymbol(base, classes, bass == null ? base.plus(tones.lowest(inversion)) : bass);
+    }
+
+    // A chord of another kind without degrees may say by its printed text what it is.
+    private @Nullable ChordSymbol spelled(PitchClass base) {
+        String text = kind == null || kind.getText() == null ? "" : kind.getText();
+        ChordSymbol onC = text.isEmpty() ? null : ChordText.parse("C" + text);
+        return onC == null ? null : onC.plus(base.semitone());
     }
 
     private @Nullable PitchClass sounding(@Nullable Step step, @Nullable HarmonyAlter alter) {

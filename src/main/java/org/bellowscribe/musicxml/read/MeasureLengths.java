@@ -6,8 +6,8 @@ import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.theory.Fraction;
 
 /**
- * How long each measure of the melody is: what its part holds, or up to a full measure if another part holds more; a
- * full measure if all parts are empty there.
+ * How long each measure of the melody is: what its part holds, or up to a full measure if another part holds more. Some
+ * exporters write measures that hold nothing but a bar line; their length is 0.
  */
 final class MeasureLengths {
 
@@ -42,6 +42,6 @@ final class MeasureLengths {
                 longest = longest.compareTo(other) < 0 ? other : longest;
             }
         }
-        return longest.isPositive() ? Fraction.min(longest, full) : full;
+        return Fraction.min(longest, full);
     }
 }

@@ -5,13 +5,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.read.WrittenNote.Sort;
-import org.jspecify.annotations.Nullable;
+import org.bellowscribe.theory.Fraction;
 
 /**
  * Chooses the melody. The part: the first whose notes mostly sound one at a time, else the first with notes; parts with
@@ -35,16 +34,26 @@ final class MelodyChooser {
         this.options = options;
     }
 
-    MelodyLine choose() throws DiagnosedException {
+    /**
+     * Returns the melody.
+     *
+     * @param remarks takes a remark where there was a choice
+     * @throws DiagnosedException if there are no notes, or none in the part, staff or voice that was asked for
+     */
+    MelodyLine choose(List<Diagnostic> remarks) throws DiagnosedException {
         int part = part();
         List<WrittenNote> notes = parts.get(part).notes().filter(this::wanted).toList();
         if (notes.isEmpty()) {
-            throw refusal("Part %s has no notes in the staff or voice that was asked for.".formatted(name(part)));
+            throw refusal(
+                    parts.get(part).notes().findAny().isPresent()
+                            ? "Part %s has no notes in the staff or voice that was asked for.".formatted(name(part))
+                            : "Part %s: %s".formatted(name(part), whyEmpty(List.of(parts.get(part)))));
         }
-        int staff = options.staff() != null
-                ? options.staff()
-                : notes.stream().mapToInt(WrittenNote::staff).min().orElse(1);
-        return new MelodyLine(part, voice(notes, staff), options.staff());
+        int staff = notes.stream().mapToInt(WrittenNote::staff).min().orElse(1);
+        Map<String, List<WrittenNote>> voices = voices(notes, staff);
+        String voice = highest(voices);
+        remarkChoice(part, voice, voices.size(), remarks);
+        return new MelodyLine(part, voice, staff, options.staff(), options.voice() != null);
     }
 
     private boolean wanted(WrittenNote note) {
@@ -61,12 +70,17 @@ final class MelodyChooser {
             }
             throw refusal("The score has no part %s.".formatted(options.part()));
         }
-        List<Long> counts = parts.stream()
-                .map(part -> part.notes().filter(this::wanted).count())
+        List<Integer> counts = parts.stream()
+                .map(part -> (int) part.notes().filter(this::wanted).count())
                 .toList();
-        long most = counts.stream().mapToLong(Long::longValue).max().orElse(0);
+        int most = counts.stream().mapToInt(Integer::intValue).max().orElse(0);
         if (most == 0) {
-            throw refusal(whyEmpty());
+            boolean notes =
+                    parts.stream().anyMatch(part -> part.notes().findAny().isPresent());
+            throw notes
+                    ? refusal("The score has no notes in the staff or voice that was asked for.")
+                    : new DiagnosedException(Diagnostic.error(
+                            DiagnosticCode.NO_NOTES, Place.FILE, "The score has no melody: " + whyEmpty(parts)));
         }
         List<Integer> full = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
@@ -80,48 +94,52 @@ final class MelodyChooser {
                 .orElse(full.get(0));
     }
 
-    private String whyEmpty() {
-        List<WrittenNote> all = parts.stream()
+    private static String whyEmpty(List<PartContent> parts) {
+        List<Sort> sorts = parts.stream()
                 .flatMap(part -> part.measures().stream())
                 .flatMap(measure -> measure.notes().stream())
+                .map(WrittenNote::sort)
+                .distinct()
                 .toList();
-        if (all.isEmpty()) {
-            return "The score has no notes.";
+        if (sorts.isEmpty()) {
+            return "it holds no notes at all.";
         }
-        boolean silent = all.stream().anyMatch(note -> note.sort() == Sort.SILENT);
-        if (all.stream().anyMatch(WrittenNote::isNote)) {
-            return "The score has no notes in the staff or voice that was asked for.";
+        if (sorts.contains(Sort.SILENT)) {
+            return "it holds only percussion, cue notes or slashes.";
         }
-        return silent
-                ? "The score has no pitched notes, only percussion, cue, slashed or hidden ones."
-                : "The score has only rests.";
+        return sorts.contains(Sort.HIDDEN) ? "all its notes are hidden." : "it holds only rests.";
     }
 
     private static double aloneShare(PartContent part) {
         long all = 0;
         long alone = 0;
         for (MeasureContent measure : part.measures()) {
-            Map<Object, Integer> together = new HashMap<>();
+            Map<Fraction, Integer> together = new HashMap<>();
             measure.notes().stream()
                     .filter(WrittenNote::isNote)
-                    .forEach(n -> together.merge(n.onset(), 1, Integer::sum));
+                    .forEach(note -> together.merge(note.onset(), 1, Integer::sum));
             all += together.size();
             alone += together.values().stream().filter(count -> count == 1).count();
         }
         return all == 0 ? 0 : (double) alone / all;
     }
 
-    private static String voice(List<WrittenNote> notes, int staff) {
+    private static Map<String, List<WrittenNote>> voices(List<WrittenNote> notes, int staff) {
         Map<String, List<WrittenNote>> voices = new LinkedHashMap<>();
-        notes.stream()
-                .filter(note -> note.staff() == staff)
-                .forEach(note -> voices.computeIfAbsent(note.voice(), v -> new ArrayList<>())
-                        .add(note));
+        for (WrittenNote note : notes) {
+            if (note.staff() == staff) {
+                voices.computeIfAbsent(note.voice(), voice -> new ArrayList<>()).add(note);
+            }
+        }
+        return voices;
+    }
+
+    private static String highest(Map<String, List<WrittenNote>> voices) {
         int most = voices.values().stream().mapToInt(List::size).max().orElse(0);
         String best = "";
-        double highest = -1;
+        double highest = -2;
         for (Map.Entry<String, List<WrittenNote>> voice : voices.entrySet()) {
-            double height = height(voice.getValue());
+            double height = MelodyLine.height(voice.getValue());
             if (voice.getValue().size() >= LEAST_VOICE * most && height > highest) {
                 best = voice.getKey();
                 highest = height;
@@ -130,13 +148,20 @@ final class MelodyChooser {
         return best;
     }
 
-    private static double height(List<WrittenNote> notes) {
-        return notes.stream()
-                .map(WrittenNote::pitch)
-                .filter(Objects::nonNull)
-                .mapToInt(pitch -> pitch.midiNumber())
-                .average()
-                .orElse(0);
+    private void remarkChoice(int part, String voice, int voices, List<Diagnostic> remarks) {
+        long withNotes = parts.stream()
+                .filter(each -> each.notes().findAny().isPresent())
+                .count();
+        boolean severalParts = withNotes > 1 && options.part() == null;
+        boolean severalVoices = voices > 1 && options.voice() == null;
+        if (severalParts || severalVoices) {
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "The melody is read from part %s, voice %s; the score has %d parts with notes."
+                            .formatted(name(part), voice, withNotes),
+                    "Maybe name another part, staff or voice."));
+        }
     }
 
     private String name(int part) {
@@ -145,13 +170,14 @@ final class MelodyChooser {
     }
 
     private DiagnosedException refusal(String text) {
-        String all = String.join(
-                ", ",
-                parts.stream().map(part -> name(parts.indexOf(part))).limit(12).toList());
-        @Nullable String advice = parts.isEmpty() ? null : "The score has these parts: %s.".formatted(all);
-        return new DiagnosedException(
-                advice == null
-                        ? Diagnostic.error(DiagnosticCode.NO_NOTES, Place.FILE, text)
-                        : Diagnostic.error(DiagnosticCode.NO_NOTES, Place.FILE, text, advice));
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < Math.min(12, parts.size()); i++) {
+            names.add(name(i));
+        }
+        return new DiagnosedException(Diagnostic.error(
+                DiagnosticCode.NO_NOTES,
+                Place.FILE,
+                text,
+                "The score has these parts: %s.".formatted(String.join(", ", names))));
     }
 }

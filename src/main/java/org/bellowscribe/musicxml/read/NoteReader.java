@@ -35,28 +35,28 @@ final class NoteReader {
      * @return the note, or null for a grace note
      */
     @Nullable
-    WrittenNote read(Note note, Cursor cursor, int transposition, Place place) {
+    WrittenNote read(Note note, Cursor cursor, AttributeReader attributes, Place place) {
         if (note.getGrace() != null) {
             return null;
         }
         OddValue problem = bad.get(note.getId());
         Fraction duration = DurationReader.read(note, cursor);
-        Sort sort = sort(note);
-        if (duration == null && sort == Sort.REST) {
+        int staff = note.getStaff() == null ? 1 : note.getStaff().intValue();
+        Sort sort = sort(note, attributes.isDrums(staff));
+        if (duration == null && sort == Sort.REST && problem == null) {
             // A rest for the whole measure may do without; what is missing is filled up later.
             duration = Fraction.ZERO;
         } else if (duration == null) {
             problem = problem == null ? new OddValue("duration", "", place) : problem;
             duration = Fraction.ZERO;
         }
-        Pitch pitch = sort == Sort.NOTE ? PitchReader.read(note, transposition) : null;
+        Pitch pitch = sort == Sort.NOTE ? PitchReader.read(note, attributes.transposition()) : null;
         if (sort == Sort.NOTE && pitch == null && problem == null) {
             problem = new OddValue("pitch", PitchReader.describe(note), place);
         }
         boolean chord = note.getChord() != null;
         Fraction onset = chord ? cursor.group() : cursor.position();
         String voice = note.getVoice() == null ? String.valueOf(1 + cursor.turnedBack()) : note.getVoice();
-        int staff = note.getStaff() == null ? 1 : note.getStaff().intValue();
         if (!chord) {
             cursor.note(duration);
         }
@@ -73,13 +73,16 @@ final class NoteReader {
                 problem);
     }
 
-    private static Sort sort(Note note) {
+    private static Sort sort(Note note, boolean drums) {
         if (note.getRest() != null) {
             return Sort.REST;
         }
         boolean slash = note.getNotehead() != null && note.getNotehead().getValue() == NoteheadValue.SLASH;
         boolean hidden = note.getPrintObject() == YesNo.NO;
-        boolean silent = note.getPitch() == null || note.getCue() != null || slash || hidden;
+        if (hidden && note.getPitch() != null) {
+            return Sort.HIDDEN;
+        }
+        boolean silent = drums || note.getPitch() == null || note.getCue() != null || slash;
         return silent ? Sort.SILENT : Sort.NOTE;
     }
 

@@ -11,15 +11,15 @@ import org.jspecify.annotations.Nullable;
  * @param id id of the part; may be empty
  * @param name printed name; may be empty
  * @param measures its measures
- * @param bad a value of the part, outside its notes, that cannot be read, or null
- * @param assumptions what was filled in
+ * @param bad a value that leaves the times or pitches of the whole part unknown, or null
+ * @param assumption what was filled in, or null
  */
 record PartContent(
         String id,
         String name,
         List<MeasureContent> measures,
         @Nullable OddValue bad,
-        List<Diagnostic> assumptions) {
+        @Nullable Diagnostic assumption) {
 
     Stream<WrittenNote> notes() {
         return measures.stream().flatMap(measure -> measure.notes().stream()).filter(WrittenNote::isNote);

@@ -3,6 +3,7 @@ package org.bellowscribe.musicxml.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Backup;
 import org.audiveris.proxymusic.Barline;
@@ -15,7 +16,6 @@ import org.audiveris.proxymusic.ScorePartwise.Part;
 import org.audiveris.proxymusic.ScorePartwise.Part.Measure;
 import org.audiveris.proxymusic.Sound;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.score.RoadSigns;
 import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.theory.Fraction;
 import org.jspecify.annotations.Nullable;
@@ -29,17 +29,23 @@ final class PartReader {
     private final AttributeReader attributes;
     private final BarlineReader barlines;
     private final DirectionReader directions;
-    private final RoadMap road;
     private final TempoMarks tempos;
     private final Cursor cursor;
+    private @Nullable OddValue broken;
+    private int index;
 
+    // The measure that is being read.
+    private String number = "";
     private List<WrittenNote> measureNotes = new ArrayList<>();
     private List<WrittenHarmony> measureHarmonies = new ArrayList<>();
     private List<WrittenWords> measureWords = new ArrayList<>();
     private final List<Runnable> atEnd = new ArrayList<>();
+    private final TreeSet<Fraction> onsets = new TreeSet<>();
     private @Nullable TimeSignature time;
     private @Nullable KeySignature key;
-    private int index;
+
+    /** Values, signs and tempos of the whole score. */
+    record Gathered(Map<String, OddValue> bad, RoadMap road, TempoMarks tempos) {}
 
     /**
      * Creates a reader.
@@ -54,15 +60,11 @@ final class PartReader {
         bad = score.bad();
         notes = new NoteReader(bad);
         attributes = new AttributeReader(staff);
-        road = score.road();
+        barlines = new BarlineReader(score.road());
+        directions = new DirectionReader(score.road());
         tempos = score.tempos();
-        barlines = new BarlineReader(road);
-        directions = new DirectionReader(road);
         cursor = new Cursor(divisions);
     }
-
-    /** Values, signs and tempos of the whole score. */
-    record Gathered(Map<String, OddValue> bad, RoadMap road, TempoMarks tempos) {}
 
     List<MeasureContent> read(Part part) {
         List<MeasureContent> measures = new ArrayList<>();
@@ -73,17 +75,22 @@ final class PartReader {
         return measures;
     }
 
+    /** Returns a value that leaves the times of the part unknown, or null. */
+    @Nullable
+    OddValue broken() {
+        return broken;
+    }
+
     private MeasureContent read(Measure measure) {
-        String number = measure.getNumber() == null ? "" : measure.getNumber();
+        number = measure.getNumber() == null ? "" : measure.getNumber();
         measureNotes = new ArrayList<>();
         measureHarmonies = new ArrayList<>();
         measureWords = new ArrayList<>();
+        onsets.clear();
         cursor.startMeasure();
         time = attributes.time();
         key = attributes.key();
-        for (Object element : measure.getNoteOrBackupOrForward()) {
-            read(element, number);
-        }
+        measure.getNoteOrBackupOrForward().forEach(this::read);
         atEnd.forEach(Runnable::run);
         atEnd.clear();
         return new MeasureContent(
@@ -98,13 +105,9 @@ final class PartReader {
                 attributes.repeatsLast());
     }
 
-    private void read(Object element, String number) {
+    private void read(Object element) {
         if (element instanceof Note note) {
-            WrittenNote written =
-                    notes.read(note, cursor, attributes.transposition(), Place.measure(index + 1, number, id));
-            if (written != null) {
-                measureNotes.add(written);
-            }
+            read(note);
         } else if (element instanceof Backup backup) {
             if (backup.getDuration() != null) {
                 cursor.back(cursor.quarters(backup.getDuration()));
@@ -127,10 +130,25 @@ final class PartReader {
         }
     }
 
+    private void read(Note note) {
+        WrittenNote written = notes.read(note, cursor, attributes, Place.measure(index + 1, number, id));
+        if (written == null) {
+            return;
+        }
+        measureNotes.add(written);
+        OddValue problem = written.bad();
+        if (problem != null && broken == null && !written.duration().isPositive()) {
+            broken = problem;
+        }
+        if (written.isNote()) {
+            onsets.add(written.onset());
+        }
+    }
+
     // In mid-measure a new time or key counts from the next measure on.
     private void read(Attributes each) {
         attributes.read(each, cursor);
-        if (cursor.position().equals(Fraction.ZERO)) {
+        if (!cursor.position().isPositive()) {
             time = attributes.time();
             key = attributes.key();
         }
@@ -143,21 +161,22 @@ final class PartReader {
             measureWords.add(new WrittenWords(onset, text));
         }
         tempos.add(index, onset, TempoReader.read(direction));
-        int measure = index;
-        atEnd.add(() -> directions.read(direction, measure, startAfter(onset)));
+        atEnd.add(() -> directions.read(direction, moment(onset)));
     }
 
     private void read(Sound sound) {
         Fraction onset = offset(sound.getOffset());
         tempos.add(index, onset, TempoReader.read(sound));
-        int measure = index;
-        atEnd.add(() -> directions.read(sound, measure, startAfter(onset), RoadSigns.NONE));
+        atEnd.add(() -> directions.read(sound, moment(onset)));
     }
 
-    // A segno or coda behind the last note belongs to the next measure.
-    private int startAfter(Fraction onset) {
-        boolean behind = onset.isPositive() && onset.compareTo(cursor.furthest()) >= 0;
-        return behind ? index + 1 : index;
+    /** Returns where a time of the measure stands among its notes; known when the measure is read to its end. */
+    private Moment moment(Fraction onset) {
+        boolean first = !onset.isPositive();
+        boolean behind = !first && onset.compareTo(cursor.furthest()) >= 0;
+        Fraction next = onsets.ceiling(onset);
+        boolean cuts = !first && next != null && onsets.higher(next) != null;
+        return new Moment(index, behind ? index + 1 : index, first, cuts);
     }
 
     private Fraction offset(@Nullable Offset offset) {

@@ -1,16 +1,22 @@
 package org.bellowscribe.musicxml.read;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.bellowscribe.score.Jump;
+import org.bellowscribe.score.RoadRemark;
 import org.bellowscribe.score.RoadSigns;
 
 /** The signs of the order of play, gathered from all parts of the score. */
 final class RoadMap {
 
     private final List<RoadSigns> signs = new ArrayList<>();
+    private final Set<RoadRemark> remarks = new LinkedHashSet<>();
+    private final Set<Integer> afterDoubleBars = new HashSet<>();
     private final TreeSet<Integer> codaSigns = new TreeSet<>();
 
     /** Changes the signs of a measure; measures before the first are left out. */
@@ -30,6 +36,30 @@ final class RoadMap {
             Jump before = old.jump();
             return before != null && before.goal() != Jump.Goal.OPEN ? old : old.withJump(jump);
         });
+    }
+
+    /**
+     * Remarks something odd about a sign.
+     *
+     * @param text one sentence; {@code %d} stands for the 1-based index of the measure
+     */
+    void remark(int measure, String text) {
+        remarks.add(new RoadRemark(measure, text.formatted(measure + 1)));
+    }
+
+    /** Returns what was odd, in the order in which it was met. */
+    List<RoadRemark> remarks() {
+        return List.copyOf(remarks);
+    }
+
+    /** Adds a double bar line before a measure. */
+    void doubleBar(int measure) {
+        afterDoubleBars.add(measure);
+    }
+
+    /** Returns true if a double bar line stands before a measure. */
+    boolean isAfterDoubleBar(int measure) {
+        return afterDoubleBars.contains(measure);
     }
 
     /** Adds a coda sign that stands alone: it may mark the coda itself or the place to leave for it. */

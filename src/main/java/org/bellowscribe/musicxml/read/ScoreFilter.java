@@ -11,7 +11,6 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
-import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -63,11 +62,6 @@ final class ScoreFilter extends DefaultHandler {
     @Override
     public void setDocumentLocator(Locator locator) {
         this.locator = locator;
-    }
-
-    @Override
-    public InputSource resolveEntity(@Nullable String publicId, @Nullable String systemId) {
-        return new InputSource(new java.io.StringReader(""));
     }
 
     @Override

@@ -1,18 +1,13 @@
 package org.bellowscribe.musicxml.read;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.audiveris.proxymusic.PartList;
-import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.score.Tune;
-import org.bellowscribe.theory.Fraction;
 
 /** Reads a MusicXML score, partwise or timewise, into a tune. */
 public final class ScoreReader {
@@ -36,15 +31,9 @@ public final class ScoreReader {
         LeanScore lean = LeanScoreParser.parse(text);
         ScorePartwise score = ScoreUnmarshaller.unmarshal(lean);
         try {
-            RoadMap road = new RoadMap();
-            TempoMarks tempos = new TempoMarks();
-            List<PartContent> parts = parts(score, lean, new PartReader.Gathered(lean.bad(), road, tempos), options);
-            MelodyLine line = new MelodyChooser(parts, options).choose();
-            TuneBuilder builder = new TuneBuilder(parts, line, road);
-            lean.odd().forEach(odd -> builder.remark(odd.warning()));
-            String title = TitleReader.title(score);
-            return builder.build(title == null ? fallbackTitle : title, TitleReader.headWords(score), tempos.first());
+            return read(score, lean, fallbackTitle, options);
         } catch (ArithmeticException e) {
+            // Fractions are exact and stop where they no longer could be.
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.BAD_VALUE,
                     Place.FILE,
@@ -53,32 +42,35 @@ public final class ScoreReader {
         }
     }
 
-    private static List<PartContent> parts(
-            ScorePartwise score, LeanScore lean, PartReader.Gathered gathered, ReadingOptions options) {
-        Map<String, String> names = names(score.getPartList());
-        int staff = options.staff() == null ? 1 : options.staff();
-        List<PartContent> parts = new ArrayList<>();
-        for (int i = 0; i < score.getPart().size(); i++) {
-            String id = lean.partIds().get(i);
-            List<MeasureContent> measures = new PartReader(id, staff, gathered, Fraction.QUARTER)
-                    .read(score.getPart().get(i));
-            parts.add(new PartContent(
-                    id, names.getOrDefault(id, ""), measures, lean.bad().get(LeanScore.partId(i)), List.of()));
+    private static Tune read(ScorePartwise score, LeanScore lean, String fallbackTitle, ReadingOptions options)
+            throws DiagnosedException {
+        RoadMap road = new RoadMap();
+        TempoMarks tempos = new TempoMarks();
+        List<Diagnostic> remarks = new ArrayList<>();
+        lean.odd().forEach(odd -> remarks.add(odd.warning()));
+        List<PartContent> parts = new PartsReader(score, lean, new PartReader.Gathered(lean.bad(), road, tempos))
+                .read(options.staff() == null ? 1 : options.staff());
+        MelodyLine line = new MelodyChooser(parts, options).choose(remarks);
+        String title = TitleReader.title(score);
+        if (title == null) {
+            title = fallbackTitle;
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "The score has no title; it is called \"%s\".".formatted(title)));
         }
-        return parts;
+        String headWords = title + "\n" + TitleReader.headWords(score) + "\n" + firstWords(parts.get(line.part()));
+        return new TuneBuilder(parts, line, road, remarks).build(title, new TempoFinder(tempos, headWords));
     }
 
-    private static Map<String, String> names(PartList list) {
-        Map<String, String> names = new HashMap<>();
-        if (list == null) {
-            return names;
+    private static String firstWords(PartContent part) {
+        StringBuilder words = new StringBuilder();
+        if (!part.measures().isEmpty()) {
+            part.measures()
+                    .get(0)
+                    .words()
+                    .forEach(each -> words.append(each.text()).append('\n'));
         }
-        for (Object each : list.getPartGroupOrScorePart()) {
-            if (each instanceof ScorePart part && part.getPartName() != null) {
-                String name = part.getPartName().getValue();
-                names.put(String.valueOf(part.getId()), name == null ? "" : name.strip());
-            }
-        }
-        return names;
+        return words.toString();
     }
 }

@@ -28,4 +28,14 @@ final class TempoMarks {
                 .map(Mark::quartersPerMinute)
                 .orElse(null);
     }
+
+    /** Returns the slowest tempo; 0 if there is none. */
+    double slowest() {
+        return marks.stream().mapToDouble(Mark::quartersPerMinute).min().orElse(0);
+    }
+
+    /** Returns the fastest tempo; 0 if there is none. */
+    double fastest() {
+        return marks.stream().mapToDouble(Mark::quartersPerMinute).max().orElse(0);
+    }
 }

@@ -27,7 +27,8 @@ final class Vocabulary {
             notations: tied
             backup: duration
             forward: duration voice staff
-            attributes: divisions key time transpose measure-style
+            attributes: divisions key time clef transpose measure-style
+            clef: sign
             key: fifths mode
             time: beats beat-type senza-misura
             transpose: chromatic octave-change
@@ -42,14 +43,14 @@ final class Vocabulary {
             numeral: numeral-root numeral-alter numeral-key
             numeral-key: numeral-fifths numeral-mode
             degree: degree-value degree-alter degree-type
-            barline: segno coda ending repeat
+            barline: bar-style segno coda ending repeat
             """;
 
     private static final String TEXTS = """
             work-title movement-title credit-words part-name divisions fifths mode beats beat-type senza-misura chromatic
-            octave-change measure-repeat step alter octave duration voice type staff actual-notes normal-notes notehead
+            octave-change measure-repeat sign step alter octave duration voice type staff actual-notes normal-notes notehead
             words beat-unit per-minute kind function root-step root-alter bass-step bass-alter degree-value degree-alter
-            degree-type inversion offset numeral-root numeral-alter numeral-fifths numeral-mode ending
+            degree-type inversion offset numeral-root numeral-alter numeral-fifths numeral-mode ending bar-style
             """;
 
     private static final String NUMBER = "[+-]?\\d{1,9}(\\.\\d{0,9})?|[+-]?\\.\\d{1,9}";
@@ -94,12 +95,15 @@ final class Vocabulary {
             key@number COUNT
             time@number COUNT
             transpose@number COUNT
+            clef@number COUNT
+            sign G|F|C|percussion|TAB|jianpu|none
             score-part@id ANY
             measure@number ANY
             tie@type start|stop
             tied@type start|stop|continue|let-ring
             rest@measure yes|no
             measure-repeat@type start|stop
+            bar-style regular|dotted|dashed|heavy|light-light|light-heavy|heavy-light|heavy-heavy|tick|short|none
             barline@location left|right|middle
             barline@segno ANY
             barline@coda ANY

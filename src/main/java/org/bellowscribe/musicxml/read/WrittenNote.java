@@ -36,8 +36,10 @@ record WrittenNote(
         NOTE,
         /** A rest. */
         REST,
-        /** Something that takes time but is not played: a cue, an unpitched, slashed or hidden note. */
-        SILENT
+        /** Something that takes time but is not played: a cue, an unpitched or a slashed note. */
+        SILENT,
+        /** A note that is not printed: the player cannot see it. */
+        HIDDEN
     }
 
     boolean isNote() {

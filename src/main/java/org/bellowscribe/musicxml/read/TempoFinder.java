@@ -1,0 +1,52 @@
+package org.bellowscribe.musicxml.read;
+
+import java.util.List;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.score.DanceTempo;
+import org.bellowscribe.score.Tempo;
+import org.bellowscribe.score.TimeSignature;
+
+/** The tempo of the tune: the first that the score states, else the usual one of the dance. */
+final class TempoFinder {
+
+    private final TempoMarks marks;
+    private final String headWords;
+
+    /**
+     * Creates a finder.
+     *
+     * @param marks tempos that the score states
+     * @param headWords title and other words that may name the dance
+     */
+    TempoFinder(TempoMarks marks, String headWords) {
+        this.marks = marks;
+        this.headWords = headWords;
+    }
+
+    Tempo tempo(TimeSignature time, List<Diagnostic> remarks) {
+        Double stated = marks.first();
+        if (stated != null) {
+            remarkChanges(stated, remarks);
+            return new Tempo(stated, true);
+        }
+        DanceTempo dance = DanceTempo.of(headWords, time);
+        remarks.add(Diagnostic.note(
+                DiagnosticCode.ASSUMED,
+                Place.FILE,
+                "The score states no tempo; it is read at %d quarter notes a minute, usual for a %s in %s."
+                        .formatted(Math.round(dance.quartersPerMinute()), dance.name(), time)));
+        return new Tempo(dance.quartersPerMinute(), false);
+    }
+
+    private void remarkChanges(double first, List<Diagnostic> remarks) {
+        if (marks.slowest() < first || marks.fastest() > first) {
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "The tempo changes between %d and %d quarter notes a minute; the tune is read at %d throughout."
+                            .formatted(Math.round(marks.slowest()), Math.round(marks.fastest()), Math.round(first))));
+        }
+    }
+}
