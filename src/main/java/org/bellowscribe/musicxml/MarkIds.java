@@ -1,0 +1,38 @@
+package org.bellowscribe.musicxml;
+
+import java.util.HashSet;
+import java.util.Set;
+
+/** Gives ids that begin with our prefix and that the score does not use. */
+final class MarkIds implements XmlVisitor {
+
+    private final Set<String> used = new HashSet<>();
+    private int words;
+    private int fingers;
+
+    @Override
+    public void end(XmlElement element) {
+        String id = element.attribute("id");
+        if (MarkNames.isOurs(id)) {
+            used.add(id);
+        }
+    }
+
+    String nextWords() {
+        String id;
+        do {
+            words++;
+            id = MarkNames.PREFIX + "w" + words;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextFinger() {
+        String id;
+        do {
+            fingers++;
+            id = MarkNames.PREFIX + "f" + fingers;
+        } while (used.contains(id));
+        return id;
+    }
+}

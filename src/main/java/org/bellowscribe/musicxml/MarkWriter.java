@@ -1,0 +1,65 @@
+package org.bellowscribe.musicxml;
+
+import java.util.List;
+import java.util.SortedMap;
+import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.diagnostic.DiagnosedException;
+
+/**
+ * Puts our elements into a text that has none, each directly behind a {@code >} and with white space of its own, so that
+ * {@link MarkRemover} gives the text back.
+ */
+final class MarkWriter {
+
+    private final String text;
+    private final NoteAnchors anchors;
+    private final MarkIds ids;
+    private final int linesOfScore;
+    private final StringBuilder marked;
+    private int done;
+
+    private MarkWriter(String text, NoteAnchors anchors, MarkIds ids, int linesOfScore) {
+        this.text = text;
+        this.anchors = anchors;
+        this.ids = ids;
+        this.linesOfScore = linesOfScore;
+        this.marked = new StringBuilder(text.length() * 2);
+    }
+
+    /**
+     * Returns the text with marks.
+     *
+     * @param text text without marks of ours
+     * @param linesOfScore number of the last lyric line of the score itself, or 0
+     * @param annotations marks in any order
+     * @throws IllegalArgumentException if a mark belongs to no note or two claim one place
+     */
+    static String write(String text, int linesOfScore, List<Annotation> annotations) throws DiagnosedException {
+        SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
+        NoteAnchors anchors = new NoteAnchors(notes.keySet());
+        MarkIds ids = new MarkIds();
+        if (text.contains(MarkNames.PREFIX)) {
+            XmlWalk.over(text, anchors, ids);
+        } else {
+            XmlWalk.over(text, anchors);
+        }
+        MarkWriter writer = new MarkWriter(text, anchors, ids, linesOfScore);
+        notes.forEach(writer::note);
+        return writer.marked.append(text, writer.done, text.length()).toString();
+    }
+
+    private void note(int index, NoteMarks marks) {
+        NoteAnchor note = anchors.of(index);
+        marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
+        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
+            throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
+        }
+        marks.fingers().forEach(f -> insert(note.notations(), MarkElements.fingering(f, ids.nextFinger())));
+        marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
+    }
+
+    private void insert(Anchor anchor, String element) {
+        marked.append(text, done, anchor.offset()).append(anchor.space()).append(element);
+        done = anchor.offset();
+    }
+}

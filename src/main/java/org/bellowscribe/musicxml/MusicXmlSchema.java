@@ -1,0 +1,80 @@
+package org.bellowscribe.musicxml;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
+import javax.xml.transform.Source;
+import javax.xml.transform.stream.StreamSource;
+import javax.xml.validation.Schema;
+import javax.xml.validation.ValidatorHandler;
+import org.xml.sax.SAXException;
+
+/**
+ * The official MusicXML 4.0 schema. Source: W3C Music Notation Community Group, MusicXML 4.0, {@code musicxml.xsd}.
+ *
+ * <p>ProxyMusic ships the schema with some blocks made simpler for its own purpose, the official text of each kept in a
+ * comment beside it. Here the official text is put back, so that a note without a duration, say, is found.
+ */
+final class MusicXmlSchema {
+
+    /** Blocks that ProxyMusic 4.0.3 changes. */
+    static final int CHANGED_BLOCKS = 8;
+
+    private static final String SCORE = "/META-INF/jaxb/xsd/musicxml.xsd";
+    private static final String XLINK = "/org/xmlresolver/www.w3.org/1999/xlink.xsd";
+    private static final String XML = "/org/xmlresolver/www.w3.org/2001/xml.xsd";
+
+    private static final Pattern CHANGED_BLOCK = Pattern.compile(
+            "<!--\\s*HB-old\\b(.*?)-->\\s*<!--\\s*HB-new\\s*-->.*?<!--\\s*HB-end\\s*-->", Pattern.DOTALL);
+
+    // The schemas are given together, so that nothing has to be found by its address.
+    private static final Pattern ADDRESS =
+            Pattern.compile("(<xs:import\\b[^>]*?)\\s+schemaLocation=(\"[^\"]*\"|'[^']*')");
+
+    private static final class Holder {
+        static final Schema SCHEMA = compile();
+    }
+
+    private MusicXmlSchema() {}
+
+    /** Returns a new validator for one score. The first call in a program compiles the schema; threads share it. */
+    static ValidatorHandler validator() {
+        return Holder.SCHEMA.newValidatorHandler();
+    }
+
+    private static Schema compile() {
+        try {
+            Source[] sources = {source(read(XML)), source(read(XLINK)), source(official(read(SCORE)))};
+            return SafeXml.schemaFactory().newSchema(sources);
+        } catch (SAXException e) {
+            throw new IllegalStateException("The MusicXML schema cannot be compiled.", e);
+        }
+    }
+
+    /** Returns the official text of the schema that ProxyMusic ships. */
+    static String official(String shipped) {
+        long blocks = CHANGED_BLOCK.matcher(shipped).results().count();
+        if (blocks != CHANGED_BLOCKS) {
+            throw new IllegalStateException(
+                    "The schema in ProxyMusic has " + blocks + " changed blocks instead of " + CHANGED_BLOCKS + ".");
+        }
+        return CHANGED_BLOCK.matcher(shipped).replaceAll("$1");
+    }
+
+    private static Source source(String schema) {
+        return new StreamSource(new StringReader(ADDRESS.matcher(schema).replaceAll("$1")));
+    }
+
+    private static String read(String resource) {
+        try (InputStream in = MusicXmlSchema.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("The schema (" + resource + ") is not on the class path.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new IllegalStateException("The schema (" + resource + ") cannot be read.", e);
+        }
+    }
+}

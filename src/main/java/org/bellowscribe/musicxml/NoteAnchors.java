@@ -1,0 +1,106 @@
+package org.bellowscribe.musicxml;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+
+/** Counts the notes in measures and finds where the marks of some of them go. */
+final class NoteAnchors implements XmlVisitor {
+
+    // Root, part, measure, note; or root, measure, part, note.
+    private static final int NOTE_DEPTH = 4;
+
+    // Order in the schema: ..., beam, notations, lyric, play, listen.
+    private static final Set<String> BEHIND_NOTATIONS = Set.of("lyric", "play", "listen");
+    private static final Set<String> BEHIND_LYRICS = Set.of("play", "listen");
+
+    private final Set<Integer> wanted;
+    private final Map<Integer, NoteAnchor> found = new HashMap<>();
+    private int count;
+    private Anchor notations = new Anchor(0, "");
+    private Anchor lyric = notations;
+    private boolean pastNotations;
+    private boolean pastLyrics;
+    private String voice = "";
+    private String staff = "";
+
+    /** Creates a visitor that only counts. */
+    NoteAnchors() {
+        this(Set.of());
+    }
+
+    /**
+     * Creates a visitor.
+     *
+     * @param wanted 0-based places of the notes among all notes in measures
+     */
+    NoteAnchors(Set<Integer> wanted) {
+        this.wanted = wanted;
+    }
+
+    /** Returns the number of notes seen. */
+    int count() {
+        return count;
+    }
+
+    /** Returns the places for the marks of a wanted note that was seen. */
+    NoteAnchor of(int note) {
+        NoteAnchor anchor = found.get(note);
+        if (anchor == null) {
+            throw new IllegalArgumentException(
+                    "The noteIndex (" + note + ") must be less than the number of notes (" + count + ").");
+        }
+        return anchor;
+    }
+
+    /** Tells whether an element is a note in a measure of a part. */
+    static boolean isNote(XmlElement element) {
+        XmlElement parent = element.parent();
+        return element.depth() == NOTE_DEPTH
+                && element.name().equals("note")
+                && parent != null
+                && (parent.name().equals("measure") && parent.isIn("part")
+                        || parent.name().equals("part") && parent.isIn("measure"));
+    }
+
+    @Override
+    public void start(XmlElement element) {
+        if (wanted.contains(count) && isNote(element)) {
+            notations = new Anchor(element.contentStart(), "");
+            lyric = notations;
+            pastNotations = false;
+            pastLyrics = false;
+            voice = "";
+            staff = "";
+        }
+    }
+
+    @Override
+    public void end(XmlElement element) {
+        if (isNote(element)) {
+            if (wanted.contains(count)) {
+                Anchor words = new Anchor(element.before(), element.indentation());
+                found.put(count, new NoteAnchor(words, notations, lyric, element.isOneTag(), voice, staff));
+            }
+            count++;
+        } else if (element.depth() == NOTE_DEPTH + 1 && element.isIn("note") && wanted.contains(count)) {
+            child(element);
+        }
+    }
+
+    private void child(XmlElement child) {
+        pastNotations = pastNotations || BEHIND_NOTATIONS.contains(child.name());
+        pastLyrics = pastLyrics || BEHIND_LYRICS.contains(child.name());
+        if (!pastNotations) {
+            notations = new Anchor(child.end(), child.indentation());
+        }
+        if (!pastLyrics) {
+            lyric = new Anchor(child.end(), child.indentation());
+        }
+        if (child.name().equals("voice")) {
+            voice = child.plainContent();
+        } else if (child.name().equals("staff")) {
+            staff = child.plainContent();
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package org.bellowscribe.musicxml;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.annotation.Annotation;
+
+/** The marks of one note, in the order in which they are written. */
+final class NoteMarks {
+
+    private final List<Annotation.Words> words = new ArrayList<>();
+    private final List<Annotation.Finger> fingers = new ArrayList<>();
+    private final List<Annotation.Syllable> syllables = new ArrayList<>();
+
+    private NoteMarks() {}
+
+    /**
+     * Returns the marks of each note that has any, by its 0-based place.
+     *
+     * @throws IllegalArgumentException if a mark has no text, two marks are to stand in one place, a line has two names
+     */
+    static SortedMap<Integer, NoteMarks> group(List<Annotation> annotations) {
+        SortedMap<Integer, NoteMarks> notes = new TreeMap<>();
+        Map<Integer, String> names = new HashMap<>();
+        for (Annotation annotation : annotations) {
+            NoteMarks marks = notes.computeIfAbsent(annotation.noteIndex(), note -> new NoteMarks());
+            if (annotation instanceof Annotation.Words w) {
+                require(!w.text().isEmpty(), "has words without text", w);
+                require(marks.words.stream().noneMatch(other -> other.above() == w.above()), "has words twice", w);
+                marks.words.add(w);
+            } else if (annotation instanceof Annotation.Finger f) {
+                require(f.finger() >= 1 && f.finger() <= 5, "has a finger that no hand has", f);
+                require(marks.fingers.isEmpty(), "has two fingers", f);
+                marks.fingers.add(f);
+            } else if (annotation instanceof Annotation.Syllable s) {
+                require(!s.text().isEmpty() && !s.name().isEmpty() && s.line() >= 0, "has a bad syllable", s);
+                require(marks.syllables.stream().noneMatch(other -> other.line() == s.line()), "has a line twice", s);
+                String name = names.putIfAbsent(s.line(), s.name());
+                require(name == null || name.equals(s.name()), "gives a line a second name", s);
+                marks.syllables.add(s);
+            }
+        }
+        notes.values().forEach(NoteMarks::sort);
+        return notes;
+    }
+
+    /** Returns the words above, then those below. */
+    List<Annotation.Words> words() {
+        return words;
+    }
+
+    /** Returns the finger, if any. */
+    List<Annotation.Finger> fingers() {
+        return fingers;
+    }
+
+    /** Returns the syllables from the top line down. */
+    List<Annotation.Syllable> syllables() {
+        return syllables;
+    }
+
+    private void sort() {
+        words.sort(Comparator.comparing(w -> !w.above()));
+        syllables.sort(Comparator.comparingInt(Annotation.Syllable::line));
+    }
+
+    private static void require(boolean holds, String trouble, Annotation annotation) {
+        if (!holds) {
+            throw new IllegalArgumentException("The note " + trouble + " (" + annotation + ").");
+        }
+    }
+}

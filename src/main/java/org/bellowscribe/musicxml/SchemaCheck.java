@@ -1,0 +1,49 @@
+package org.bellowscribe.musicxml;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.validation.ValidatorHandler;
+import org.bellowscribe.diagnostic.Place;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+
+/** Checks a score against the official MusicXML 4.0 schema. Threads may check at the same time. */
+public final class SchemaCheck {
+
+    private static final String LOCALE = "http://apache.org/xml/properties/locale";
+
+    private SchemaCheck() {}
+
+    /**
+     * Returns all that is against the schema, in the order of the text: an empty list for a valid score, at most
+     * {@value SchemaFindings#MAX_FINDINGS} findings for any other. A text that is not well-formed, too large or nested too
+     * deep ends in a fatal finding.
+     *
+     * @param text decoded text of a score
+     */
+    public static List<SchemaFinding> check(String text) {
+        if (text.length() > ScoreDocument.MAX_BYTES) {
+            String message = "The text has " + text.length() + " characters, and a score may have "
+                    + ScoreDocument.MAX_BYTES + ".";
+            return List.of(new SchemaFinding(Place.FILE, "", "", true, message));
+        }
+        SchemaPosition position = new SchemaPosition();
+        SchemaFindings findings = new SchemaFindings(position);
+        try {
+            ValidatorHandler validator = MusicXmlSchema.validator();
+            validator.setProperty(LOCALE, Locale.ENGLISH);
+            validator.setErrorHandler(findings);
+            SchemaFeed feed = new SchemaFeed(validator, position, findings);
+            XMLReader reader = SafeXml.reader();
+            reader.setContentHandler(feed);
+            reader.setErrorHandler(feed);
+            reader.parse(SafeXml.source(text));
+        } catch (SchemaFindings.Enough e) {
+            return findings.list();
+        } catch (SAXException | IOException e) {
+            throw new IllegalStateException("The schema check broke.", e);
+        }
+        return findings.list();
+    }
+}

@@ -1,0 +1,14 @@
+package org.bellowscribe.musicxml;
+
+import org.bellowscribe.diagnostic.Place;
+
+/**
+ * Something in a score that is against the MusicXML schema or against XML.
+ *
+ * @param place line and column, and the measure and part if it is in one
+ * @param element name of the element concerned; empty if unknown
+ * @param attribute name of the attribute concerned; empty if it is about the element itself
+ * @param isFatal true if the text is not well-formed XML and was not read further
+ * @param message one sentence in English
+ */
+public record SchemaFinding(Place place, String element, String attribute, boolean isFatal, String message) {}

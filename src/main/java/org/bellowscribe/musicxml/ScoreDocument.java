@@ -1,0 +1,165 @@
+package org.bellowscribe.musicxml;
+
+import java.util.Arrays;
+import java.util.List;
+import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A score file as text. Immutable.
+ *
+ * <p>Whatever is not a mark of ours stays as it is, byte by byte: a document whose text has not changed is encoded to the
+ * bytes it came from, and marks can be taken out again without a trace.
+ */
+public final class ScoreDocument {
+
+    /** Bytes that a file, or the score inside a compressed file, may have. */
+    public static final int MAX_BYTES = 64 << 20;
+
+    private final byte[] original;
+    private final @Nullable MxlFile container;
+    private final TextEncoding encoding;
+    private final String originalText;
+    private final String text;
+    private final ScoreOutline outline;
+
+    private ScoreDocument(
+            byte[] original, @Nullable MxlFile container, TextEncoding encoding, String text, ScoreOutline outline) {
+        this.original = original;
+        this.container = container;
+        this.encoding = encoding;
+        this.originalText = text;
+        this.text = text;
+        this.outline = outline;
+    }
+
+    private ScoreDocument(ScoreDocument other, String text, ScoreOutline outline) {
+        this.original = other.original;
+        this.container = other.container;
+        this.encoding = other.encoding;
+        this.originalText = other.originalText;
+        this.text = text;
+        this.outline = outline;
+    }
+
+    /**
+     * Reads the bytes of a file: a score as plain XML, or compressed ({@code .mxl}), whatever the file is called.
+     *
+     * <p>The text is not yet checked to be well-formed in all respects, only that its elements nest and that the
+     * outermost one is that of a score.
+     *
+     * @throws DiagnosedException if there is no score in the bytes
+     */
+    public static ScoreDocument decode(byte[] bytes) throws DiagnosedException {
+        if (bytes.length == 0) {
+            throw new DiagnosedException(Diagnostic.error(DiagnosticCode.EMPTY_FILE, Place.FILE, "The file is empty."));
+        }
+        if (bytes.length > MAX_BYTES) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNREADABLE,
+                    Place.FILE,
+                    "The file has " + bytes.length + " bytes, and a score may have " + MAX_BYTES + "."));
+        }
+        byte[] original = bytes.clone();
+        MxlFile container = MxlFile.isOne(original) ? MxlFile.open(original) : null;
+        byte[] score = container == null ? original : container.score();
+        TextEncoding encoding = TextEncoding.of(score);
+        String text = encoding.decode(score);
+        ScoreOutline outline = ScoreOutline.of(text);
+        ScoreKind.requireScore(outline.rootName());
+        return new ScoreDocument(original, container, encoding, text, outline);
+    }
+
+    /** Returns the score's text, with line ends as in the file and without byte order mark. */
+    public String text() {
+        return text;
+    }
+
+    /** Returns the name of the outermost element: {@code score-partwise} or {@code score-timewise}. */
+    public String rootName() {
+        return outline.rootName();
+    }
+
+    /** Returns what the outermost element makes of the file. */
+    public ScoreKind kind() {
+        return ScoreKind.of(rootName());
+    }
+
+    /** Returns the number of {@code <note>} elements in measures. */
+    public int noteCount() {
+        return outline.noteCount();
+    }
+
+    /** Tells whether the file is compressed. */
+    public boolean isCompressed() {
+        return container != null;
+    }
+
+    /**
+     * Returns warnings about the numbers of lyric lines. Ask the document with marks: its lines are counted as well.
+     */
+    public List<Diagnostic> lyricWarnings() {
+        return outline.lyrics().warnings(text);
+    }
+
+    /** Returns this score without any mark of ours. */
+    public ScoreDocument withoutMarks() {
+        try {
+            return withText(MarkRemover.strip(text));
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+    }
+
+    /**
+     * Returns this score with the given marks and no other marks of ours.
+     *
+     * @param annotations marks in any order, whose notes are counted in the score without marks
+     * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
+     */
+    public ScoreDocument withMarks(List<Annotation> annotations) {
+        ScoreDocument bare = withoutMarks();
+        try {
+            return bare.withText(
+                    MarkWriter.write(bare.text, bare.outline.lyrics().highestOfScore(), annotations));
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+    }
+
+    /**
+     * Returns this file with another text.
+     *
+     * @throws IllegalArgumentException if the elements of the text do not nest
+     */
+    public ScoreDocument withText(String newText) {
+        if (newText.equals(text)) {
+            return this;
+        }
+        try {
+            return new ScoreDocument(this, newText, ScoreOutline.of(newText));
+        } catch (DiagnosedException e) {
+            throw new IllegalArgumentException("The text must be that of a score.", e);
+        }
+    }
+
+    /**
+     * Returns the bytes of the file: those it came from if the text is the same; else the text in the same encoding, and
+     * compressed if the file was. Characters that the encoding lacks become character references.
+     */
+    public byte[] encode() {
+        if (text.equals(originalText)) {
+            return original.clone();
+        }
+        byte[] score = encoding.encode(text);
+        if (container == null) {
+            return score;
+        }
+        byte[] bare = encoding.encode(withoutMarks().text);
+        return Arrays.equals(score, bare) ? container.withBareScore(score) : container.withMarkedScore(score, bare);
+    }
+}

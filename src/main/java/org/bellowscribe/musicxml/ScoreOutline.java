@@ -1,0 +1,45 @@
+package org.bellowscribe.musicxml;
+
+import org.bellowscribe.diagnostic.DiagnosedException;
+
+/**
+ * What one walk over a text tells.
+ *
+ * @param rootName name of the outermost element
+ * @param noteCount number of notes in measures
+ * @param lyrics the lyric lines in use
+ */
+record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
+
+    private static final class Root implements XmlVisitor {
+        private String name = "";
+        private int second = -1;
+
+        @Override
+        public void end(XmlElement element) {
+            if (element.depth() == 1) {
+                second = name.isEmpty() ? -1 : element.start();
+                name = element.name();
+            }
+        }
+    }
+
+    /**
+     * Walks over a text.
+     *
+     * @throws DiagnosedException if its elements do not nest or it has not exactly one outermost element
+     */
+    static ScoreOutline of(String text) throws DiagnosedException {
+        Root root = new Root();
+        NoteAnchors notes = new NoteAnchors();
+        LyricLines lyrics = new LyricLines();
+        XmlWalk.over(text, root, notes, lyrics);
+        if (root.name.isEmpty()) {
+            throw TextPlace.notXml(text, 0, "The file holds no XML element.");
+        }
+        if (root.second >= 0) {
+            throw TextPlace.notXml(text, root.second, "A second outermost element begins here.");
+        }
+        return new ScoreOutline(root.name, notes.count(), lyrics);
+    }
+}
