@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 
@@ -22,6 +23,19 @@ public final class Shared {
         Path path = ROOT.resolve(below);
         Assumptions.assumeTrue(Files.exists(path), () -> "skipped: " + path + " is not here");
         return path;
+    }
+
+    /**
+     * Returns every seventh of the scores below a folder of {@code ../shared}, for slow checks; all of them where the
+     * system property {@code thorough} is set.
+     */
+    public static List<Path> sample(String below) {
+        List<Path> scores = scores(below);
+        int step = Boolean.getBoolean("thorough") ? 1 : 7;
+        return IntStream.range(0, scores.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(scores::get)
+                .toList();
     }
 
     /** Returns the scores below a folder of {@code ../shared}, sorted, or skips the calling test if it is absent. */

@@ -78,10 +78,16 @@ final class XmlTokens {
         return text.substring(from, nameEnd(text, from));
     }
 
+    /** Tells whether a tag has a name, without taking it out of the text. */
+    boolean isNamed(String name) {
+        int from = kind == Kind.END ? start + 2 : start + 1;
+        return text.startsWith(name, from) && nameEnd(text, from) == from + name.length();
+    }
+
     /** Returns the end of the name that begins at an offset. */
     static int nameEnd(String text, int from) {
         int i = from;
-        while (i < text.length() && !isSpace(text.charAt(i)) && "/>=<\"'".indexOf(text.charAt(i)) < 0) {
+        while (i < text.length() && isNamePart(text.charAt(i))) {
             i++;
         }
         return i;
@@ -92,6 +98,11 @@ final class XmlTokens {
         return c == ' ' || c == '\t' || c == '\n' || c == '\r';
     }
 
+    private static boolean isNamePart(char c) {
+        // Nearly every character of a name is a letter, so that one comparison tells.
+        return c > '>' || !(isSpace(c) || c == '/' || c == '>' || c == '=' || c == '<' || c == '"' || c == '\'');
+    }
+
     private void readTag() throws DiagnosedException {
         boolean closing = text.startsWith("</", start);
         int from = closing ? start + 2 : start + 1;
@@ -99,7 +110,7 @@ final class XmlTokens {
         if (nameEnd == from) {
             throw TextPlace.notXml(text, start, "A '<' stands in the text that begins no tag.");
         }
-        int close = quotedUntil(nameEnd, ">", "tag <" + TextPlace.shortened(text.substring(start + 1, nameEnd)) + ">");
+        int close = quotedUntil(nameEnd, '>', '>', "tag");
         end = close + 1;
         if (closing) {
             kind = Kind.END;
@@ -108,12 +119,12 @@ final class XmlTokens {
         }
     }
 
-    /** Returns the place of the first of some characters outside quotation marks. */
-    private int quotedUntil(int from, String stops, String what) throws DiagnosedException {
+    /** Returns the place of the first of two characters outside quotation marks. */
+    private int quotedUntil(int from, char stop, char otherStop, String what) throws DiagnosedException {
         int i = from;
         while (i < text.length()) {
             char c = text.charAt(i);
-            if (stops.indexOf(c) >= 0) {
+            if (c == stop || c == otherStop) {
                 return i;
             }
             if (c == '<') {
@@ -131,7 +142,7 @@ final class XmlTokens {
     }
 
     private int doctypeEnd() throws DiagnosedException {
-        int stop = quotedUntil(start + 2, "[>", "DOCTYPE");
+        int stop = quotedUntil(start + 2, '[', '>', "DOCTYPE");
         if (text.charAt(stop) == '>') {
             return stop + 1;
         }
@@ -150,7 +161,7 @@ final class XmlTokens {
         if (text.startsWith("<?", i)) {
             return after("?>", i + 2, "DOCTYPE");
         }
-        return text.charAt(i) == '<' ? quotedUntil(i + 1, ">", "DOCTYPE") + 1 : i + 1;
+        return text.charAt(i) == '<' ? quotedUntil(i + 1, '>', '>', "DOCTYPE") + 1 : i + 1;
     }
 
     private int after(String closing, int from, String what) throws DiagnosedException {

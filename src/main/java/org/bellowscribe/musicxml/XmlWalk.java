@@ -64,10 +64,9 @@ final class XmlWalk {
     }
 
     private void closeTag(XmlTokens tokens) throws DiagnosedException {
-        String name = tokens.name();
-        if (open == null || !open.name().equals(name)) {
+        if (open == null || !tokens.isNamed(open.name())) {
             String wanted = open == null ? "no element is open" : "<" + TextPlace.shortened(open.name()) + "> is open";
-            String found = TextPlace.shortened(name);
+            String found = TextPlace.shortened(tokens.name());
             throw TextPlace.notXml(text, tokens.start(), "The end tag </" + found + "> stands where " + wanted + ".");
         }
         end(tokens.start(), tokens.end());

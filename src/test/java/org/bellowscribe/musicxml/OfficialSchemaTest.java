@@ -35,15 +35,18 @@ class OfficialSchemaTest {
     void everySharedScoreGetsTheVerdictOfTheOfficialFiles() throws Exception {
         Schema official = officialSchema();
         int valid = 0;
-        List<Path> scores = Shared.scores("corpus");
-        for (Path score : scores) {
+        int invalid = 0;
+        for (Path score : Shared.sample("corpus")) {
             String text = ScoreDocument.decode(Files.readAllBytes(score)).text();
-            boolean expected = isValid(official, text);
-            List<SchemaFinding> findings = SchemaCheck.check(text);
-            assertEquals(expected, findings.isEmpty(), () -> score + ": " + findings);
-            valid += expected ? 1 : 0;
+            for (String variant : List.of(text, text.replaceFirst("<duration>[^<]*</duration>", ""))) {
+                boolean expected = isValid(official, variant);
+                List<SchemaFinding> findings = SchemaCheck.check(variant);
+                assertEquals(expected, findings.isEmpty(), () -> score + ": " + findings);
+                valid += expected ? 1 : 0;
+                invalid += expected ? 0 : 1;
+            }
         }
-        assertTrue(valid > 0 && valid < scores.size(), "both verdicts must occur, but " + valid + " were valid");
+        assertTrue(valid > 10 && invalid > 10, "both verdicts must occur: " + valid + ", " + invalid);
     }
 
     @Test

@@ -1,0 +1,92 @@
+package org.bellowscribe.musicxml;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.transform.stream.StreamSource;
+import org.bellowscribe.Shared;
+import org.bellowscribe.annotation.Annotation;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.xmlunit.builder.DiffBuilder;
+import org.xmlunit.diff.Diff;
+
+/** The laws of marking, on every score of the shared collection. */
+class SharedScoresTest {
+
+    @Test
+    void marksLeaveNoTraceAndAreTheSameTwice() throws Exception {
+        for (Path file : Shared.scores("corpus")) {
+            byte[] bytes = Files.readAllBytes(file);
+            ScoreDocument score = ScoreDocument.decode(bytes);
+            assertArrayEquals(bytes, score.encode(), file::toString);
+
+            List<Annotation> marks = SampleMarks.on(score);
+            byte[] marked = score.withMarks(marks).encode();
+            ScoreDocument again = ScoreDocument.decode(marked);
+            assertEquals(score.noteCount(), again.noteCount(), file::toString);
+            assertEquals(score.noteCount() * 2, count(again.text(), " name=\"bellowscribe-"), file::toString);
+            assertArrayEquals(bytes, again.withoutMarks().encode(), file::toString);
+            assertArrayEquals(marked, again.withMarks(marks).encode(), file::toString);
+        }
+    }
+
+    @Test
+    void marksAreNeverAgainstTheSchema() throws Exception {
+        int valid = 0;
+        for (Path file : Shared.sample("corpus")) {
+            ScoreDocument score = ScoreDocument.decode(Files.readAllBytes(file));
+            String marked = score.withMarks(SampleMarks.on(score)).text();
+            List<SchemaFinding> findings = SchemaCheck.check(marked);
+            if (findings.isEmpty()) {
+                valid++;
+            } else {
+                // Marks may not repair anything either: as many findings as before.
+                assertEquals(SchemaCheck.check(score.text()).size(), findings.size(), () -> file + ": " + findings);
+            }
+        }
+        assertTrue(valid > 10, "only " + valid + " scores were valid");
+    }
+
+    @Test
+    void onlyOurElementsDiffer() throws Exception {
+        for (Path file : Shared.sample("corpus")) {
+            ScoreDocument score = ScoreDocument.decode(Files.readAllBytes(file));
+            String marked = score.withMarks(SampleMarks.on(score)).text();
+            Diff difference = DiffBuilder.compare(source(score.text()))
+                    .withTest(source(marked))
+                    .withDocumentBuilderFactory(documents())
+                    .ignoreWhitespace()
+                    .withNodeFilter(node -> !isOurs(node))
+                    .build();
+            assertFalse(difference.hasDifferences(), file + ": " + difference);
+        }
+    }
+
+    private static StreamSource source(String text) {
+        return new StreamSource(new StringReader(text));
+    }
+
+    private static DocumentBuilderFactory documents() throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+        factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+        return factory;
+    }
+
+    private static boolean isOurs(Node node) {
+        return node instanceof Element element
+                && (element.getAttribute("name") + element.getAttribute("id")).startsWith("bellowscribe-");
+    }
+
+    private static int count(String text, String part) {
+        return text.split(part, -1).length - 1;
+    }
+}
