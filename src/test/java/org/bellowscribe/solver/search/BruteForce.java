@@ -1,0 +1,75 @@
+package org.bellowscribe.solver.search;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/** Tries every assignment of a tiny problem; openings by trying every integer at the start and every amount. */
+final class BruteForce {
+
+    private final Problem problem;
+    private int best = Integer.MAX_VALUE;
+
+    private BruteForce(Problem problem) {
+        this.problem = problem;
+    }
+
+    /** Returns the least cost, or {@link Integer#MAX_VALUE} if there is no answer. */
+    static int cost(Problem problem) {
+        BruteForce force = new BruteForce(problem);
+        force.choose(0, new int[problem.size()], new int[problem.size()]);
+        return force.best;
+    }
+
+    private void choose(int e, int[] option, int[] move) {
+        if (e == problem.size()) {
+            int cost = problem.cost(option, move);
+            if (cost < best && hasOpenings(option, move)) {
+                best = cost;
+            }
+            return;
+        }
+        for (int c = 0; c < problem.options().get(e).size(); c++) {
+            for (int m = 0; m < problem.options().get(e).get(c).moves().size(); m++) {
+                option[e] = c;
+                move[e] = m;
+                choose(e + 1, option, move);
+            }
+        }
+    }
+
+    private boolean hasOpenings(int[] option, int[] move) {
+        for (int start = problem.startLow(); start <= problem.startHigh(); start++) {
+            if (play(0, start, start, new HashMap<>(), option, move)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // Plays on in the order of play; the amount of an event is the same each time, and so is the opening before it.
+    private boolean play(int i, int start, int opening, Map<Integer, Integer> before, int[] option, int[] move) {
+        if (i == problem.order().size()) {
+            return !problem.again() || Math.abs(opening - start) <= problem.margin();
+        }
+        int e = problem.order().get(i);
+        Integer known = before.get(2 * e);
+        if (known != null) {
+            return known == opening && play(i + 1, start, before.get(2 * e + 1), before, option, move);
+        }
+        Option chosen = problem.options().get(e).get(option[e]);
+        Move spent = chosen.moves().get(move[e]);
+        for (int amount = spent.low(); amount <= spent.high(); amount++) {
+            int next = opening + chosen.sign() * amount;
+            if (next >= problem.lowest() && next <= problem.highest()) {
+                before.put(2 * e, opening);
+                before.put(2 * e + 1, next);
+                if (play(i + 1, start, next, before, option, move)) {
+                    return true;
+                }
+                before.remove(2 * e);
+                before.remove(2 * e + 1);
+            }
+        }
+        return false;
+    }
+}

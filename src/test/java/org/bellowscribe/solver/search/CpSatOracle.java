@@ -1,0 +1,112 @@
+package org.bellowscribe.solver.search;
+
+import com.google.ortools.Loader;
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The same integer problem for OR-Tools CP-SAT: a boolean for each move and each pair, an integer for each place. */
+final class CpSatOracle {
+
+    /** What the oracle says: a proved cost, {@link Integer#MAX_VALUE} for proved impossible, or -1 for undecided. */
+    static final int UNDECIDED = -1;
+
+    private final Problem problem;
+    private final CpModel model = new CpModel();
+    private final LinearExprBuilder cost = LinearExpr.newBuilder();
+    private final List<List<BoolVar>> chosen = new ArrayList<>();
+    private final IntVar[] before;
+    private final IntVar[] after;
+
+    private CpSatOracle(Problem problem) {
+        this.problem = problem;
+        before = new IntVar[problem.size()];
+        after = new IntVar[problem.size()];
+    }
+
+    static int cost(Problem problem, double seconds) {
+        Loader.loadNativeLibraries();
+        return new CpSatOracle(problem).solve(seconds);
+    }
+
+    private int solve(double seconds) {
+        for (int e = 0; e < problem.size(); e++) {
+            addEvent(e);
+        }
+        for (int k = 0; k < problem.edges().size(); k++) {
+            addEdge(k);
+        }
+        IntVar start = before[problem.order().get(0)];
+        model.addLinearConstraint(start, problem.startLow(), problem.startHigh());
+        if (problem.again()) {
+            IntVar end = after[problem.order().get(problem.order().size() - 1)];
+            LinearExprBuilder gap = LinearExpr.newBuilder().add(end).addTerm(start, -1);
+            model.addLinearConstraint(gap, -problem.margin(), problem.margin());
+        }
+        model.minimize(cost);
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setMaxTimeInSeconds(seconds);
+        solver.getParameters().setNumWorkers(8);
+        solver.getParameters().setLinearizationLevel(2);
+        CpSolverStatus status = solver.solve(model);
+        return switch (status) {
+            case OPTIMAL -> (int) Math.round(solver.objectiveValue());
+            case INFEASIBLE -> Integer.MAX_VALUE;
+            default -> UNDECIDED;
+        };
+    }
+
+    private void addEvent(int e) {
+        before[e] = model.newIntVar(problem.lowest(), problem.highest(), "before" + e);
+        after[e] = model.newIntVar(problem.lowest(), problem.highest(), "after" + e);
+        List<BoolVar> options = new ArrayList<>();
+        LinearExprBuilder low = LinearExpr.newBuilder();
+        LinearExprBuilder high = LinearExpr.newBuilder();
+        for (Option option : problem.options().get(e)) {
+            BoolVar taken = model.newBoolVar("option");
+            LinearExprBuilder moves = LinearExpr.newBuilder();
+            for (Move move : option.moves()) {
+                BoolVar spent = model.newBoolVar("move");
+                moves.add(spent);
+                cost.addTerm(spent, (long) option.cost() + move.cost());
+                low.addTerm(spent, option.sign() > 0 ? move.low() : -move.high());
+                high.addTerm(spent, option.sign() > 0 ? move.high() : -move.low());
+            }
+            model.addEquality(moves, taken);
+            options.add(taken);
+        }
+        model.addExactlyOne(options.toArray(BoolVar[]::new));
+        LinearExprBuilder rise = LinearExpr.newBuilder().add(after[e]).addTerm(before[e], -1);
+        model.addLessOrEqual(low, rise);
+        model.addLessOrEqual(rise, high);
+        chosen.add(options);
+    }
+
+    private void addEdge(int k) {
+        Problem.Edge edge = problem.edges().get(k);
+        model.addEquality(after[edge.from()], before[edge.to()]);
+        List<BoolVar> from = chosen.get(edge.from());
+        List<BoolVar> to = chosen.get(edge.to());
+        List<LinearExprBuilder> columns = new ArrayList<>();
+        to.forEach(any -> columns.add(LinearExpr.newBuilder()));
+        for (int i = 0; i < from.size(); i++) {
+            LinearExprBuilder row = LinearExpr.newBuilder();
+            for (int j = 0; j < to.size(); j++) {
+                BoolVar pair = model.newBoolVar("pair");
+                row.add(pair);
+                columns.get(j).add(pair);
+                cost.addTerm(pair, problem.pairs().get(k)[i][j]);
+            }
+            model.addEquality(row, from.get(i));
+        }
+        for (int j = 0; j < to.size(); j++) {
+            model.addEquality(columns.get(j), to.get(j));
+        }
+    }
+}

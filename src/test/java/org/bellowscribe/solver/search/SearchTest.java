@@ -1,0 +1,81 @@
+package org.bellowscribe.solver.search;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SearchTest {
+
+    static IntStream seeds() {
+        return IntStream.range(0, 300);
+    }
+
+    static IntStream oracleSeeds() {
+        return IntStream.range(1000, 1040);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void costEqualsBruteForce(int seed) {
+        Problem problem = RandomProblem.of(seed, 4, 2, 2);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        assertTrue(answer.isProved());
+        assertEquals(BruteForce.cost(problem), answer.cost());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("oracleSeeds")
+    void costEqualsCpSat(int seed) {
+        Problem problem = RandomProblem.of(seed, 10 + seed % 6, 4, 6);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        assertTrue(answer.isProved());
+        assertEquals(CpSatOracle.cost(problem, 20), answer.cost());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("oracleSeeds")
+    void openingsAreWithinTheBellowsAndFitTheMoves(int seed) {
+        Problem problem = RandomProblem.of(seed, 12, 4, 6);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        int[] openings = answer.openings();
+        if (!answer.isFound()) {
+            assertEquals(Integer.MAX_VALUE, answer.lowerBound());
+            return;
+        }
+        assertNotNull(openings);
+        assertNotNull(answer.option());
+        assertNotNull(answer.move());
+        for (int e = 0; e < problem.size(); e++) {
+            Option option = problem.options().get(e).get(answer.option()[e]);
+            Move move = option.moves().get(answer.move()[e]);
+            int amount = option.sign() * (openings[2 * e + 1] - openings[2 * e]);
+            assertTrue(amount >= move.low() && amount <= move.high(), "event " + e + ": " + amount + " of " + move);
+            assertTrue(openings[2 * e] >= problem.lowest() && openings[2 * e] <= problem.highest());
+        }
+        problem.edges().forEach(edge -> assertEquals(openings[2 * edge.from() + 1], openings[2 * edge.to()]));
+    }
+
+    @Test
+    void sameProblemGivesSameAnswer() {
+        Problem problem = RandomProblem.of(7, 14, 4, 6);
+        Answer first = Search.solve(problem, Long.MAX_VALUE, 10);
+        Answer second = Search.solve(problem, Long.MAX_VALUE, 10);
+        assertArrayEquals(first.option(), second.option());
+        assertArrayEquals(first.openings(), second.openings());
+    }
+
+    @Test
+    void workLimitGivesABoundInsteadOfAProof() {
+        Problem problem = RandomProblem.of(1001, 40, 4, 6);
+        Answer full = Search.solve(problem, Long.MAX_VALUE, 10);
+        Answer bounded = Search.solve(problem, 1, 10);
+        assertTrue(bounded.lowerBound() <= full.cost());
+        assertTrue(bounded.nodes() <= full.nodes());
+    }
+}
