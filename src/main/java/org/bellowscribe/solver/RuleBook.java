@@ -18,6 +18,7 @@ public final class RuleBook {
     private final List<Priced<LeftHandRule>> leftHandRules = new ArrayList<>();
     private final List<Priced<AirRule>> airRules = new ArrayList<>();
     private final SortedMap<String, Integer> charged = new TreeMap<>();
+    private boolean billing;
 
     /** Opens the book of a manner. */
     public RuleBook(Manner manner) {
@@ -80,18 +81,19 @@ public final class RuleBook {
             throw new IllegalStateException(
                     "The points (%d) of rule %s must not be negative.".formatted(points, rule.id()));
         }
-        if (points > 0) {
+        if (points > 0 && billing) {
             charged.merge(rule.id(), points, Integer::sum);
         }
         return points;
     }
 
-    /** Starts a new bill. */
-    void clear() {
+    /** Starts a new bill. Until then nothing is written down. */
+    void openBill() {
         charged.clear();
+        billing = true;
     }
 
-    /** Returns what each rule has charged since the last new bill. */
+    /** Returns what each rule has charged since the bill was opened. */
     SortedMap<String, Integer> bill() {
         return charged;
     }

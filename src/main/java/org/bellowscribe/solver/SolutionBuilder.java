@@ -100,7 +100,7 @@ final class SolutionBuilder {
 
     private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions) {
         RuleBook rules = model.rules;
-        rules.clear();
+        rules.openBill();
         for (int e = 0; e < choices.size(); e++) {
             Moment moment = model.moments.get(e);
             rules.step(moment, choices.get(e));

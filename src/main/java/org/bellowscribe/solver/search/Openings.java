@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Openings {
 
+    // Beyond every bellows, and small enough to be added to.
+    private static final int FAR = 250_000_000;
+
     private final Problem problem;
     private final Graph graph;
     /** For each event the least and the most by which its place after lies above its place before. */
@@ -38,12 +41,27 @@ final class Openings {
     /** Returns true if there would be openings in bellows without end, so that only their size is in the way. */
     boolean existInEndlessBellows() {
         Range range = new Range();
-        int far = 1_000_000_000 / 4;
-        Arrays.fill(range.low, -far);
-        Arrays.fill(range.high, far);
+        Arrays.fill(range.low, -FAR);
+        Arrays.fill(range.high, FAR);
         range.low[graph.start] = 0;
         range.high[graph.start] = 0;
         return range.tighten();
+    }
+
+    /** Returns the smallest opening at the start from which the bellows never close too far. */
+    int leastStart() {
+        Range range = new Range();
+        Arrays.fill(range.high, FAR);
+        range.tighten();
+        return range.low[graph.start];
+    }
+
+    /** Returns the largest opening at the start from which the bellows never open too far. */
+    int mostStart() {
+        Range range = new Range();
+        Arrays.fill(range.low, -FAR);
+        range.tighten();
+        return range.high[graph.start];
     }
 
     /**

@@ -32,6 +32,9 @@ final class Prices {
     private final int[] targetHigh;
     private final List<List<Integer>> constraints = new ArrayList<>();
     private final List<List<Integer>> members = new ArrayList<>();
+    /** Events that lead to the place whose price is being sought. */
+    private final boolean[] onTheWay;
+
     private final double[][] cost;
     private final double[][] moved;
 
@@ -47,6 +50,7 @@ final class Prices {
         refund = new double[n];
         targetLow = new int[n];
         targetHigh = new int[n];
+        onTheWay = new boolean[n];
         cost = new double[n][];
         moved = new double[n][];
         graph.segmentRoots.forEach(root -> {
@@ -86,8 +90,18 @@ final class Prices {
         int rounds = constraints.get(segment).size() > 1 ? ROUNDS : 1;
         for (int round = 0; round < rounds; round++) {
             for (int e : constraints.get(segment)) {
+                markWay(e, true);
                 maximize(segment, e);
+                markWay(e, false);
             }
+        }
+    }
+
+    private void markWay(int target, boolean mark) {
+        int e = target;
+        while (e >= 0 && graph.segment[e] == graph.segment[target]) {
+            onTheWay[e] = mark;
+            e = graph.parent[e];
         }
     }
 
@@ -138,7 +152,7 @@ final class Prices {
         }
         sumPrices(events);
         for (int i = events.size() - 1; i >= 0; i--) {
-            evaluate(events.get(i), target);
+            evaluate(events.get(i));
         }
         int root = events.get(0);
         double least = Double.MAX_VALUE;
@@ -173,7 +187,7 @@ final class Prices {
     }
 
     // Least cost from an event to the ends of its stretch, and the air on the way to the target on that path.
-    private void evaluate(int e, int target) {
+    private void evaluate(int e) {
         List<Option> options = problem.options().get(e);
         cost[e] = new double[options.size()];
         moved[e] = new double[options.size()];
@@ -191,7 +205,7 @@ final class Prices {
                 int next = bestNext(e, f, c);
                 double ahead = graph.segment[f] == graph.segment[e] ? cost[f][next] : 0;
                 sum += problem.pairs().get(graph.treeEdge[f])[c][next] + ahead;
-                if (graph.segment[f] == graph.segment[e] && hasBelow(f, target)) {
+                if (onTheWay[f]) {
                     air += moved[f][next];
                 }
             }
@@ -208,17 +222,6 @@ final class Prices {
             cost[e][c] = Math.min(Bounds.NEVER, sum + least);
             moved[e][c] = own + air;
         }
-    }
-
-    private boolean hasBelow(int event, int target) {
-        int e = target;
-        while (e >= 0 && graph.segment[e] == graph.segment[event]) {
-            if (e == event) {
-                return true;
-            }
-            e = graph.parent[e];
-        }
-        return false;
     }
 
     private int bestNext(int e, int f, int c) {

@@ -148,9 +148,20 @@ public final class Search {
                 return;
             }
         }
-        boolean startIsFixed = node.low[0] == node.high[0];
-        boolean differences = startIsFixed || !openings.existInEndlessBellows();
-        splitWidest(node, differences);
+        if (!openings.existInEndlessBellows()) {
+            splitWidest(node, true);
+            return;
+        }
+        // The traced marks need a start of at least one and at most another opening; where these cross, a cut between
+        // them shuts the marks out of both halves.
+        int least = openings.leastStart();
+        int most = openings.mostStart();
+        int cut = most + (least - most) / 2;
+        if (least > most && cut >= node.low[0] && cut < node.high[0]) {
+            halve(node, 0, false, cut);
+        } else {
+            splitWidest(node, node.low[0] == node.high[0]);
+        }
     }
 
     private boolean isUnderestimated(Node node, int jump, Trace trace) {
@@ -205,20 +216,16 @@ public final class Search {
         if (width <= 0) {
             throw new IllegalStateException("A node without freedom must be exact.");
         }
-        halve(node, widest, ofRise, true);
-        halve(node, widest, ofRise, false);
+        int low = ofRise ? node.riseLow[widest] : node.low[widest];
+        halve(node, widest, ofRise, low + width / 2);
     }
 
-    private void halve(Node node, int anchor, boolean ofRise, boolean lower) {
-        Node half = node.copy();
-        int[] low = ofRise ? half.riseLow : half.low;
-        int[] high = ofRise ? half.riseHigh : half.high;
-        int middle = low[anchor] + (high[anchor] - low[anchor]) / 2;
-        if (lower) {
-            high[anchor] = middle;
-        } else {
-            low[anchor] = middle + 1;
-        }
-        push(half, node.bound);
+    private void halve(Node node, int anchor, boolean ofRise, int cut) {
+        Node lower = node.copy();
+        (ofRise ? lower.riseHigh : lower.high)[anchor] = cut;
+        push(lower, node.bound);
+        Node upper = node.copy();
+        (ofRise ? upper.riseLow : upper.low)[anchor] = cut + 1;
+        push(upper, node.bound);
     }
 }
