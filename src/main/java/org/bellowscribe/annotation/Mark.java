@@ -13,16 +13,26 @@ public sealed interface Mark {
      * @param line name of the line in kebab-case, such as {@code buttons}; the same name is the same line
      * @param text text, never empty
      */
-    record Syllable(int event, String line, String text) implements Mark {}
+    record Syllable(int event, String line, String text) implements Mark {
+        /** Checks that there is a text: two renderers lose the page at an empty one. */
+        public Syllable {
+            checkText(text);
+        }
+    }
 
     /**
-     * Words above the staff. Of several texts of one topic at an event the first is written.
+     * Words above the staff. Different texts of one topic at an event are all written.
      *
      * @param event the event; may be a rest
      * @param topic what they are about
      * @param text text, never empty
      */
-    record Words(int event, Topic topic, String text) implements Mark {}
+    record Words(int event, Topic topic, String text) implements Mark {
+        /** Checks that there is a text. */
+        public Words {
+            checkText(text);
+        }
+    }
 
     /**
      * A finger number.
@@ -31,5 +41,18 @@ public sealed interface Mark {
      * @param note 0-based place among the pitches of the event
      * @param finger 1 to 5
      */
-    record Finger(int event, int note, int finger) implements Mark {}
+    record Finger(int event, int note, int finger) implements Mark {
+        /** Checks the finger. */
+        public Finger {
+            if (finger < 1 || finger > 5) {
+                throw new IllegalArgumentException("The finger (%d) must be between 1 and 5.".formatted(finger));
+            }
+        }
+    }
+
+    private static void checkText(String text) {
+        if (text.isBlank()) {
+            throw new IllegalArgumentException("The text (%s) must not be empty.".formatted(text));
+        }
+    }
 }

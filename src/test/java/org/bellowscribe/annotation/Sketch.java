@@ -54,6 +54,7 @@ public final class Sketch {
     private final Set<Integer> measureStarts = new TreeSet<>(Set.of(0));
     private List<Integer> order = List.of();
     private int notes;
+    private boolean pickUp;
 
     /** Begins a tune for an instrument with so many rows, bellows of 12 RU.s. */
     public Sketch(int rows) {
@@ -78,6 +79,12 @@ public final class Sketch {
     /** Begins a measure. */
     public Sketch measure() {
         measureStarts.add(drafts.size());
+        return this;
+    }
+
+    /** Makes the first measure a pick-up. */
+    public Sketch pickUp() {
+        pickUp = true;
         return this;
     }
 
@@ -177,7 +184,7 @@ public final class Sketch {
 
     private Tune tune() {
         List<Measure> measures = measureStarts.stream()
-                .map(start -> new Measure(0, "", Fraction.of(4, 1), Fraction.ZERO, TWO_TWO, C_MAJOR))
+                .map(start -> new Measure(0, "", Fraction.of(4, 1), beatOffset(start), TWO_TWO, C_MAJOR))
                 .toList();
         List<Integer> all = new ArrayList<>();
         for (int measure = 0; measure < measures.size(); measure++) {
@@ -187,6 +194,10 @@ public final class Sketch {
         Tempo tempo = new Tempo(120, true);
         PlayOrder playOrder = new PlayOrder(order.isEmpty() ? all : order);
         return new Tune("Test", "P1", measures, events, List.of(), tempo, playOrder, List.of());
+    }
+
+    private Fraction beatOffset(int start) {
+        return pickUp && start == 0 ? Fraction.of(3, 1) : Fraction.ZERO;
     }
 
     private List<Step> steps() {

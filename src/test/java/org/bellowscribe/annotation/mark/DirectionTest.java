@@ -53,6 +53,18 @@ class DirectionTest {
     }
 
     @Test
+    void aPickUpAndTheSectionAfterItSayTheSameDirectionOnce() {
+        Sketch sketch = new Sketch(1).pickUp().push("1.3").measure().push("1.4").order(1, 2, 2);
+        assertEquals(List.of("0: push"), words(sketch));
+    }
+
+    @Test
+    void aSectionThatTurnsAfterItsPickUpSaysTheDirection() {
+        Sketch sketch = new Sketch(1).pickUp().push("1.3").measure().pull("1.4").order(1, 2, 2);
+        assertEquals(List.of("0: push", "1: pull"), words(sketch));
+    }
+
+    @Test
     void insideASectionNothingIsSaid() {
         assertEquals(
                 List.of("0: push"), words(new Sketch(1).push("1.3").measure().pull("1.3")));
