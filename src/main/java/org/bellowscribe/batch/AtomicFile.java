@@ -1,0 +1,75 @@
+package org.bellowscribe.batch;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a file whole or not at all. */
+final class AtomicFile {
+
+    private AtomicFile() {}
+
+    /**
+     * Writes to a temporary file beside the target, then moves it there. Folders on the way are made.
+     *
+     * @throws DiagnosedException if that cannot be done; the target is then as before
+     */
+    static void write(Path target, byte[] bytes) throws DiagnosedException {
+        Path temporary = null;
+        try {
+            Path folder = target.toAbsolutePath().getParent();
+            Files.createDirectories(folder);
+            temporary = Files.createTempFile(folder, ".bellowscribe", ".part");
+            Files.write(temporary, bytes);
+            // A temporary file is for its owner alone; the result is like any other file of the folder.
+            if (Files.exists(target)) {
+                copyPermissions(target, temporary);
+            } else {
+                Files.deleteIfExists(temporary);
+                Files.write(temporary, bytes);
+            }
+            move(temporary, target);
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNWRITABLE,
+                    Place.FILE,
+                    "%s cannot be written (%s).".formatted(target, e.getClass().getSimpleName()),
+                    "Maybe choose another folder with --out, or see to the permissions of this one."));
+        } finally {
+            remove(temporary);
+        }
+    }
+
+    private static void copyPermissions(Path from, Path to) throws IOException {
+        try {
+            Files.setPosixFilePermissions(to, Files.getPosixFilePermissions(from));
+        } catch (UnsupportedOperationException e) {
+            // A file system without such permissions has nothing to copy.
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void remove(@Nullable Path temporary) {
+        try {
+            if (temporary != null) {
+                Files.deleteIfExists(temporary);
+            }
+        } catch (IOException e) {
+            // It is gone or will be: the result stands either way.
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.bellowscribe.batch;
+
+import java.util.List;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.musicxml.read.ReadingOptions;
+import org.bellowscribe.solver.SolverOptions;
+
+/**
+ * How to mark tunes; the same for a whole batch.
+ *
+ * @param instrument the pupil's instrument
+ * @param style labels and signs
+ * @param marks ids of the marks to write
+ * @param solver how to decide
+ * @param reading which line of a score is the melody
+ * @param record true if every decision is to be written beside the score, as data
+ */
+public record MarkSettings(
+        Instrument instrument,
+        Style style,
+        List<String> marks,
+        SolverOptions solver,
+        ReadingOptions reading,
+        boolean record) {
+
+    /** Id of the marks that show where the air button is pressed. */
+    public static final String AIR = "air";
+
+    /** Copies the list. */
+    public MarkSettings {
+        marks = List.copyOf(marks);
+    }
+}

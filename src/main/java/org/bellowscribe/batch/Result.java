@@ -1,0 +1,35 @@
+package org.bellowscribe.batch;
+
+import java.util.List;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.Severity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What became of one file.
+ *
+ * @param source the file
+ * @param done true if its result was written
+ * @param summary figures of a marked tune; null otherwise
+ * @param diagnostics remarks, in order
+ */
+public record Result(Source source, boolean done, @Nullable TuneSummary summary, List<Diagnostic> diagnostics) {
+
+    /** Copies the list. */
+    public Result {
+        diagnostics = List.copyOf(diagnostics);
+    }
+
+    /** Returns a result of which nothing was written. */
+    static Result failed(Source source, List<Diagnostic> diagnostics) {
+        return new Result(source, false, null, diagnostics);
+    }
+
+    /** Returns the first error, or null if there is none. */
+    public @Nullable Diagnostic firstError() {
+        return diagnostics.stream()
+                .filter(diagnostic -> diagnostic.severity() == Severity.ERROR)
+                .findFirst()
+                .orElse(null);
+    }
+}

@@ -1,0 +1,65 @@
+package org.bellowscribe.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.ScoreDocument;
+
+/** Runs the work on one file so that nothing it does can stop the others. */
+final class SafeJob implements Job {
+
+    /** The work itself. */
+    @FunctionalInterface
+    interface Work {
+        Result run(Source source, byte[] bytes) throws DiagnosedException;
+    }
+
+    private final Work work;
+
+    SafeJob(Work work) {
+        this.work = work;
+    }
+
+    @Override
+    public Result run(Source source) {
+        try {
+            return work.run(source, read(source));
+        } catch (DiagnosedException e) {
+            return Result.failed(source, e.diagnostics());
+        } catch (RuntimeException | StackOverflowError e) {
+            // The one place that catches what should not happen: one bad tune never stops a batch.
+            StackTraceElement[] trace = e.getStackTrace();
+            String where = trace.length == 0 ? "" : " at " + trace[0];
+            return Result.failed(
+                    source,
+                    List.of(Diagnostic.error(
+                            DiagnosticCode.INTERNAL,
+                            Place.FILE,
+                            "The tool broke on this file (%s%s).".formatted(e, where),
+                            "Please report this with the file.")));
+        }
+    }
+
+    private static byte[] read(Source source) throws DiagnosedException {
+        try {
+            if (Files.size(source.file()) > ScoreDocument.MAX_BYTES) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNREADABLE,
+                        Place.FILE,
+                        "The file has %d bytes, and a score may have %d."
+                                .formatted(Files.size(source.file()), ScoreDocument.MAX_BYTES)));
+            }
+            return Files.readAllBytes(source.file());
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNREADABLE,
+                    Place.FILE,
+                    "The file cannot be read (%s).".formatted(e.getClass().getSimpleName()),
+                    "Maybe see to its permissions."));
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package org.bellowscribe.batch;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
+
+/**
+ * The figures of a marked tune.
+ *
+ * @param title its title
+ * @param measures written measures with music in them
+ * @param reversals changes of bellows direction in one playing, with all repeats
+ * @param airMarks places of the sheet where the air button is pressed
+ * @param startPercent how far open the bellows are at the start, in percent of the capacity
+ * @param cost what the marks cost
+ */
+public record TuneSummary(String title, int measures, int reversals, int airMarks, int startPercent, Cost cost) {
+
+    static TuneSummary of(Tune tune, Instrument instrument, Solution solution) {
+        List<Integer> order = tune.eventOrder();
+        int reversals = 0;
+        Set<Integer> measures = new HashSet<>();
+        for (int i = 0; i < order.size(); i++) {
+            Step step = solution.steps().get(order.get(i));
+            measures.add(step.event().measure());
+            boolean turns = i > 0 && solution.steps().get(order.get(i - 1)).direction() != step.direction();
+            reversals += turns ? 1 : 0;
+        }
+        int airMarks = (int) solution.steps().stream()
+                .filter(step -> step.air() != AirUse.NONE)
+                .count();
+        double start = solution.steps().get(order.get(0)).openingBefore() / 1000.0;
+        int percent = (int) Math.round(100 * start / instrument.bellows().capacity());
+        return new TuneSummary(tune.title(), measures.size(), reversals, airMarks, percent, solution.cost());
+    }
+}

@@ -1,0 +1,25 @@
+package org.bellowscribe.cli;
+
+import java.util.List;
+import org.bellowscribe.diagnostic.NearestNames;
+
+/** All commands, in the order in which to list them. */
+final class Commands {
+
+    static final List<Command> ALL = List.of(new MarkCommand(), new StripCommand());
+
+    private Commands() {}
+
+    /** Returns the command of a name. */
+    static Command find(String name) throws UsageException {
+        for (Command command : ALL) {
+            if (command.name().equals(name)) {
+                return command;
+            }
+        }
+        List<String> names = ALL.stream().map(Command::name).toList();
+        List<String> near = NearestNames.of(name, names);
+        throw new UsageException("There is no command %s.%n  Maybe %s is meant."
+                .formatted(name, String.join(" or ", near.isEmpty() ? names : near)));
+    }
+}

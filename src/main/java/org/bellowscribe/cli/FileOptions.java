@@ -1,0 +1,114 @@
+package org.bellowscribe.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.bellowscribe.batch.Batch;
+import org.bellowscribe.batch.Job;
+import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.Source;
+import org.bellowscribe.batch.Sources;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.Severity;
+
+/** What all commands on files share: where results go, how many threads, and the report. */
+final class FileOptions {
+
+    private static final String OUT = "out";
+    private static final String IN_PLACE = "in-place";
+    private static final String THREADS = "threads";
+    private static final String QUIET = "quiet";
+    private static final int MOST_THREADS = 64;
+
+    private FileOptions() {}
+
+    static void addTo(Options options) {
+        options.addOption(Option.builder()
+                .longOpt(OUT)
+                .hasArg()
+                .argName("DIR")
+                .desc("Folder for the results, under the names of their files.")
+                .get());
+        options.addOption(Option.builder()
+                .longOpt(IN_PLACE)
+                .desc("Put each result in place of its file, instead of --out.")
+                .get());
+        options.addOption(Option.builder()
+                .longOpt(THREADS)
+                .hasArg()
+                .argName("N")
+                .desc("How many files to work on at a time; as many as there are processors if not given.")
+                .get());
+        options.addOption(Option.builder()
+                .longOpt(QUIET)
+                .desc("Print errors and warnings, but no notes.")
+                .get());
+    }
+
+    /** Runs a job on the inputs of a line and reports. */
+    static ExitCode run(CommandLine line, Job job, Report report, Terminal terminal) throws UsageException {
+        Sources sources = sources(line);
+        int threads = threads(line);
+        List<Source> files = sources.found();
+        List<Result> done = new ArrayList<>();
+        boolean quiet = line.hasOption(QUIET);
+        report.begin(terminal);
+        terminal.progress(0, files.size());
+        Batch.run(files, job, threads, result -> {
+            terminal.endProgress();
+            done.add(result);
+            report.each(result, terminal);
+            for (Diagnostic diagnostic : result.diagnostics()) {
+                if (!quiet || diagnostic.severity() != Severity.NOTE) {
+                    terminal.err().println(diagnostic.print(result.source().shown()));
+                }
+            }
+            terminal.progress(done.size(), files.size());
+        });
+        terminal.endProgress();
+        sources.problems()
+                .forEach(problem -> terminal.err().println(problem.diagnostic().print(problem.input())));
+        List<String> failed = new ArrayList<>();
+        done.stream()
+                .filter(result -> !result.done())
+                .forEach(result -> failed.add(result.source().shown()));
+        sources.problems().forEach(problem -> failed.add(problem.input()));
+        report.end(done, failed, terminal);
+        return failed.isEmpty() ? ExitCode.ALL_DONE : ExitCode.SOME_FAILED;
+    }
+
+    private static Sources sources(CommandLine line) throws UsageException {
+        if (line.getArgList().isEmpty()) {
+            throw new UsageException("No file or folder is named.");
+        }
+        boolean inPlace = line.hasOption(IN_PLACE);
+        if (inPlace && line.hasOption(OUT)) {
+            throw new UsageException("--out and --in-place exclude each other.");
+        }
+        if (!inPlace && !line.hasOption(OUT)) {
+            throw new UsageException("Where should the results go?\n  Maybe add --out and a folder.");
+        }
+        Sources sources = new Sources(inPlace ? null : Path.of(line.getOptionValue(OUT)));
+        line.getArgList().forEach(sources::add);
+        return sources;
+    }
+
+    private static int threads(CommandLine line) throws UsageException {
+        String text = line.getOptionValue(THREADS);
+        if (text == null) {
+            return Runtime.getRuntime().availableProcessors();
+        }
+        try {
+            int threads = Integer.parseInt(text);
+            if (threads >= 1 && threads <= MOST_THREADS) {
+                return threads;
+            }
+        } catch (NumberFormatException e) {
+            // Said below, like a number out of range.
+        }
+        throw new UsageException("--threads takes a whole number from 1 to %d, not %s.".formatted(MOST_THREADS, text));
+    }
+}

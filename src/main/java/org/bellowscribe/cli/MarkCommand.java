@@ -1,0 +1,127 @@
+package org.bellowscribe.cli;
+
+import java.util.List;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.batch.Jobs;
+import org.bellowscribe.batch.MarkSettings;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.musicxml.read.ReadingOptions;
+import org.bellowscribe.solver.Manner;
+import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.manner.MannerLibrary;
+
+/** Marks tunes. */
+final class MarkCommand implements Command {
+
+    private static final String INSTRUMENT = "instrument";
+    private static final String STYLE = "style";
+    private static final String MARKS = "marks";
+    private static final String TIMES = "times";
+    private static final String RECORD = "record";
+
+    @Override
+    public String name() {
+        return "mark";
+    }
+
+    @Override
+    public String summary() {
+        return "Decides how to play each tune and writes the marks into a copy of its score.";
+    }
+
+    @Override
+    public String usage() {
+        return "INPUT... --out DIR";
+    }
+
+    @Override
+    public Options options() {
+        Options options = new Options();
+        add(options, INSTRUMENT, "ID|FILE", "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID));
+        add(options, STYLE, "ID|FILE", "Labels and signs; %s if not given.".formatted(StyleLibrary.DEFAULT_ID));
+        add(
+                options,
+                MARKS,
+                "LIST",
+                "The marks to write, with commas between; %s if not given. Without air the air button is not used."
+                        .formatted(String.join(",", Annotators.defaultIds())));
+        add(
+                options,
+                TIMES,
+                "again|once",
+                "again (if not given): good for playing again and again; once: the bellows are reset in between.");
+        options.addOption(Option.builder()
+                .longOpt(RECORD)
+                .desc("Write every decision beside the score, as data: NAME.record.json.")
+                .get());
+        FileOptions.addTo(options);
+        return options;
+    }
+
+    private static void add(Options options, String name, String argument, String description) {
+        options.addOption(Option.builder()
+                .longOpt(name)
+                .hasArg()
+                .argName(argument)
+                .desc(description)
+                .get());
+    }
+
+    @Override
+    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
+        return FileOptions.run(line, Jobs.mark(settings(line)), new MarkReport(), terminal);
+    }
+
+    private static MarkSettings settings(CommandLine line) throws UsageException {
+        Instrument instrument = look(line, INSTRUMENT, InstrumentLibrary.DEFAULT_ID, InstrumentLibrary::find);
+        Style style = look(line, STYLE, StyleLibrary.DEFAULT_ID, StyleLibrary::find);
+        List<String> marks = look(line, MARKS, String.join(",", Annotators.defaultIds()), MarkCommand::marks);
+        Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
+        SolverOptions solver = new SolverOptions(
+                manner, times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
+        return new MarkSettings(instrument, style, marks, solver, ReadingOptions.DEFAULT, line.hasOption(RECORD));
+    }
+
+    private static List<String> marks(String list) throws DiagnosedException {
+        List<String> ids = List.of(list.split(","));
+        Annotators.find(ids);
+        return ids;
+    }
+
+    private static Times times(CommandLine line) throws UsageException {
+        String text = line.getOptionValue(TIMES, "again");
+        return switch (text) {
+            case "again" -> Times.AGAIN;
+            case "once" -> Times.ONCE;
+            default -> throw new UsageException("--times takes again or once, not %s.".formatted(text));
+        };
+    }
+
+    /** A look-up by name that explains itself when it fails. */
+    @FunctionalInterface
+    private interface Finder<T> {
+        T find(String name) throws DiagnosedException;
+    }
+
+    private static <T> T look(CommandLine line, String option, String usual, Finder<T> finder) throws UsageException {
+        String name = line.getOptionValue(option, usual);
+        try {
+            return finder.find(name);
+        } catch (DiagnosedException e) {
+            StringBuilder lines = new StringBuilder();
+            for (Diagnostic diagnostic : e.diagnostics()) {
+                lines.append(lines.isEmpty() ? "" : "\n").append(diagnostic.print("--" + option + " " + name));
+            }
+            throw new UsageException(lines.toString());
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package org.bellowscribe.cli;
+
+import java.util.List;
+import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.TuneSummary;
+import org.bellowscribe.diagnostic.Diagnostic;
+
+/** One line a tune, then totals. */
+final class MarkReport implements Report {
+
+    private static final String LINE = "%-36s %8s %9s %5s %7s %6s  %s%n";
+    private static final int TITLE_WIDTH = 36;
+
+    @Override
+    public void begin(Terminal terminal) {
+        terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+    }
+
+    @Override
+    public void each(Result result, Terminal terminal) {
+        TuneSummary summary = result.summary();
+        if (summary == null) {
+            Diagnostic error = result.firstError();
+            String code = error == null ? "" : " [" + error.code().id() + "]";
+            terminal.out()
+                    .printf("%-36s not marked%s%n", shorten(result.source().shown()), code);
+            return;
+        }
+        String proof = summary.cost().isProved()
+                ? "least"
+                : "least is " + summary.cost().lowerBound() + " or more";
+        terminal.out()
+                .printf(
+                        LINE,
+                        shorten(summary.title()),
+                        summary.measures(),
+                        summary.reversals(),
+                        summary.airMarks(),
+                        summary.startPercent() + " %",
+                        summary.cost().total(),
+                        proof);
+    }
+
+    @Override
+    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+        List<TuneSummary> marked = results.stream()
+                .map(Result::summary)
+                .filter(summary -> summary != null)
+                .toList();
+        terminal.out()
+                .printf(
+                        "%n%s marked, %d not marked; %d measures, %d air marks; %d proved the least.%n",
+                        marked.size() == 1 ? "1 tune" : marked.size() + " tunes",
+                        failed.size(),
+                        marked.stream().mapToInt(TuneSummary::measures).sum(),
+                        marked.stream().mapToInt(TuneSummary::airMarks).sum(),
+                        marked.stream().filter(tune -> tune.cost().isProved()).count());
+        failed.forEach(name -> terminal.out().println("not marked: " + name));
+    }
+
+    private static String shorten(String title) {
+        String line = title.replaceAll("\\s+", " ");
+        return line.length() <= TITLE_WIDTH ? line : line.substring(0, TITLE_WIDTH - 1) + "…";
+    }
+}
