@@ -9,9 +9,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.ScoreDocument;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the files that the user's inputs name, and where each result goes. */
@@ -56,7 +58,8 @@ public final class Sources {
     private void addFolder(String input, Path path) {
         try (Stream<Path> below = Files.walk(path)) {
             List<Path> scores = below.filter(file -> Files.isRegularFile(file)
-                            && file.getFileName().toString().matches(SCORE_NAMES))
+                            && file.getFileName().toString().matches(SCORE_NAMES)
+                            && !isOtherXml(file))
                     .sorted()
                     .toList();
             if (scores.isEmpty()) {
@@ -65,6 +68,21 @@ public final class Sources {
             scores.forEach(file -> add(file, path.relativize(file)));
         } catch (IOException | UncheckedIOException e) {
             problem(input, DiagnosticCode.UNREADABLE, "The folder cannot be read (%s).".formatted(e.getMessage()));
+        }
+    }
+
+    // A folder may hold XML files that are no scores, such as instruments; named by itself such a file is an error.
+    private static boolean isOtherXml(Path file) {
+        if (!file.getFileName().toString().endsWith(".xml")) {
+            return false;
+        }
+        try {
+            ScoreDocument.decode(Files.readAllBytes(file));
+            return false;
+        } catch (DiagnosedException e) {
+            return e.diagnostics().get(0).code() == DiagnosticCode.NOT_MUSICXML;
+        } catch (IOException e) {
+            return false;
         }
     }
 
