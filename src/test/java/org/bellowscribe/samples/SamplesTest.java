@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Severity;
+import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,5 +85,20 @@ class SamplesTest {
     @MethodSource("samples")
     void tuneIsReadWithoutWarning(Sample sample) throws DiagnosedException {
         sample.tune().diagnostics().forEach(remark -> assertEquals(Severity.NOTE, remark.severity(), remark::text));
+    }
+
+    /** A pick-up that a repeat leaves out, or plays too often, would leave a bar that is not full. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void playingThroughAllRepeatsGivesFullBars(Sample sample) throws DiagnosedException {
+        Tune tune = sample.tune();
+        Fraction full =
+                WrittenMeasures.of(Sample.find(sample.root(), "part").get(0)).full();
+        Fraction open = Fraction.ZERO;
+        for (int index : tune.playOrder().measures()) {
+            open = open.plus(tune.measures().get(index).length());
+            open = open.compareTo(full) < 0 ? open : open.minus(full);
+        }
+        assertEquals(Fraction.ZERO, open);
     }
 }
