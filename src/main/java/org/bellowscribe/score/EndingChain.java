@@ -56,6 +56,11 @@ final class EndingChain {
         afterJump |= end.afterJump();
     }
 
+    /** Returns true if the open ending would be longer than each before it if it lasted until a measure. */
+    boolean isOverlong(int measure) {
+        return !closed.isEmpty() && measure - openStart + 1 > longest();
+    }
+
     /** Returns the length of the longest closed ending, in measures; 1 if there is none. */
     int longest() {
         return closed.stream()

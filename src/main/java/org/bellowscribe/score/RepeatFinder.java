@@ -135,6 +135,11 @@ final class RepeatFinder {
 
     private void endRepeat(int measure, RepeatEnd end) {
         EndingChain chain = open.getFirst().chain;
+        if (chain != null && chain.isOpen() && !signs.get(measure).endingStop() && chain.isOverlong(measure)) {
+            leaveEnding(measure);
+            finishEndings();
+            chain = null;
+        }
         if (chain != null && chain.isOpen()) {
             chain.closeReturning(measure, end);
             finishUnlessNextEndingFollows(measure);
