@@ -192,6 +192,7 @@ final class RepeatFinder {
             closeSection(chain.lastEnd(), List.of(), RepeatEnd.TWICE);
         } else {
             remarkOddReturns(chain);
+            remarkMissingNumbers(chain);
             closeSection(chain.lastEnd(), endings, new RepeatEnd(2, chain.afterJump()));
         }
     }
@@ -211,6 +212,19 @@ final class RepeatFinder {
             remark(
                     chain.endings().get(last).end(),
                     "The last ending has a repeat at the end of measure %d; after the last pass the tune goes on.");
+        }
+    }
+
+    private void remarkMissingNumbers(EndingChain chain) {
+        List<Integer> numbers = chain.endings().stream()
+                .flatMap(ending -> ending.passes().stream())
+                .sorted()
+                .toList();
+        if (numbers.get(numbers.size() - 1) != numbers.size()) {
+            remark(
+                    chain.start(),
+                    "The endings from measure %d on have only the numbers " + numbers
+                            + "; there is one pass for each.");
         }
     }
 

@@ -117,6 +117,14 @@ class PlayOrderFinderTest {
     }
 
     @Test
+    void numbersThatAreMissingMakeNoPass() {
+        assertEquals("1-2, 1, 3", order("|: o [1 o :| [3 o ]"));
+        assertEquals(
+                List.of("The endings from measure 2 on have only the numbers [1, 3]; there is one pass for each."),
+                remarks("|: o [1 o :| [3 o ]"));
+    }
+
+    @Test
     void firstEndingAloneIsLeftOutTheSecondTime() {
         assertEquals("1-2, 1, 3", order("|: o [1 o :| o"));
     }

@@ -14,6 +14,8 @@ import org.xml.sax.XMLReader;
 /** Parses the text of a score safely: nothing outside it is read, and entities that swell are refused. */
 final class LeanScoreParser {
 
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
     private LeanScoreParser() {}
 
     /**
@@ -23,14 +25,15 @@ final class LeanScoreParser {
      * @throws DiagnosedException if it is not well-formed or no score
      */
     static LeanScore parse(String text) throws DiagnosedException {
-        if (text.isBlank()) {
+        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+        if (plain.isBlank()) {
             throw new DiagnosedException(Diagnostic.error(DiagnosticCode.EMPTY_FILE, Place.FILE, "The file is empty."));
         }
         ScoreFilter filter = new ScoreFilter();
         try {
             XMLReader reader = SafeXml.reader();
             reader.setContentHandler(filter);
-            reader.parse(SafeXml.source(text));
+            reader.parse(SafeXml.source(plain));
         } catch (ScoreFilter.Refusal e) {
             throw new DiagnosedException(e.diagnostic());
         } catch (SAXParseException e) {

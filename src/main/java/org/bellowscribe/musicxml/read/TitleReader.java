@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.audiveris.proxymusic.Credit;
-import org.audiveris.proxymusic.FormattedTextId;
+import org.audiveris.proxymusic.FormattedText;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.jspecify.annotations.Nullable;
 
@@ -41,7 +41,7 @@ final class TitleReader {
         add(heads, score.getMovementTitle());
         for (Credit credit : score.getCredit()) {
             for (JAXBElement<?> each : credit.getCreditTypeOrLinkOrBookmark()) {
-                if (each.getValue() instanceof FormattedTextId text) {
+                if (each.getValue() instanceof FormattedText text) {
                     add(heads, text.getValue());
                 }
             }
