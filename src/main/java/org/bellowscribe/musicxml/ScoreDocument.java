@@ -71,6 +71,7 @@ public final class ScoreDocument {
         String text = encoding.decode(score);
         ScoreOutline outline = ScoreOutline.of(text);
         ScoreKind.requireScore(outline.rootName());
+        EntityNotes.requireNone(text, outline.noteCount());
         return new ScoreDocument(original, container, encoding, text, outline);
     }
 

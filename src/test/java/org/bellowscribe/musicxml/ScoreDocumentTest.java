@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -84,5 +85,24 @@ class ScoreDocumentTest {
         assertEquals(
                 "f: line 1, column 3002: error [not-musicxml] Elements stand inside each other more than 1000 deep.",
                 refusal("<aa>" + "<b>".repeat(100_000)));
+    }
+
+    @Test
+    void notesInEntitiesAreRefused() throws DiagnosedException {
+        String harmless =
+                TinyScore.of("<note/>&n;").replace("partwise.dtd\">", "partwise.dtd\" [<!ENTITY n '<!---->'>]>");
+        assertEquals(1, TinyScore.decode(harmless).noteCount());
+        assertEquals(
+                "f: error [not-musicxml] Some notes of the score stand in entities of its DOCTYPE and cannot be marked.\n"
+                        + "  Maybe open the score in a notation program and export it again.",
+                refusal(harmless.replace("<!---->", "<note/>")));
+    }
+
+    @Test
+    void anEntityBombIsRefused() {
+        String entities =
+                "<!ENTITY a 'hahahaha'><!ENTITY b '" + "&a;".repeat(50) + "'><!ENTITY c '" + "&b;".repeat(50) + "'>";
+        String bomb = TinyScore.of("&c;").replace("partwise.dtd\">", "partwise.dtd\" [" + entities + "]>");
+        assertTrue(refusal(bomb).contains("error [not-xml] The file is not well-formed XML: "), refusal(bomb));
     }
 }

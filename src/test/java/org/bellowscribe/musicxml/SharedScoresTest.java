@@ -29,6 +29,7 @@ class SharedScoresTest {
             ScoreDocument score = ScoreDocument.decode(bytes);
             assertArrayEquals(bytes, score.encode(), file::toString);
 
+            assertEquals(EntityNotes.count(score.text()), score.noteCount(), file::toString);
             List<Annotation> marks = SampleMarks.on(score);
             byte[] marked = score.withMarks(marks).encode();
             ScoreDocument again = ScoreDocument.decode(marked);
