@@ -12,7 +12,7 @@ import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all. */
-final class AtomicFile {
+public final class AtomicFile {
 
     private AtomicFile() {}
 
@@ -21,7 +21,7 @@ final class AtomicFile {
      *
      * @throws DiagnosedException if that cannot be done; the target is then as before
      */
-    static void write(Path target, byte[] bytes) throws DiagnosedException {
+    public static void write(Path target, byte[] bytes) throws DiagnosedException {
         Path temporary = null;
         try {
             Path folder = target.toAbsolutePath().getParent();

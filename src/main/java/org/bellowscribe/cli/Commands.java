@@ -6,7 +6,7 @@ import org.bellowscribe.diagnostic.NearestNames;
 /** All commands, in the order in which to list them. */
 final class Commands {
 
-    static final List<Command> ALL = List.of(new MarkCommand(), new StripCommand());
+    static final List<Command> ALL = List.of(new MarkCommand(), new StripCommand(), new InstrumentsCommand());
 
     private Commands() {}
 
