@@ -97,8 +97,7 @@ final class AirPass {
         if (ending.isEmpty()) {
             return;
         }
-        StepFunction beginning = beginning(e, option, ending);
-        beginning.clip(outside, price, limit);
+        StepFunction beginning = beginning(e, option, ending, outside);
         if (!beginning.isEmpty()) {
             after[e][x][c] = ending;
             ahead[e][x][c] = beginning.trimmed();
@@ -129,7 +128,7 @@ final class AirPass {
         }
         StepFunction sum = StepFunction.constant(low, high, jumps);
         for (int f : graph.children.get(e)) {
-            sum = StepFunction.sum(sum, following(f, x, c));
+            sum = StepFunction.sum(sum, following(e, f, x, c));
             if (sum.isEmpty()) {
                 return null;
             }
@@ -156,12 +155,14 @@ final class AirPass {
         return sum;
     }
 
-    private StepFunction following(int f, int x, int c) {
+    private StepFunction following(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        double spare = limits.spare(e, f, x, c, only != ALL, limit);
         scratch.clear();
         for (int j = 0; j < pair.length; j++) {
-            StepFunction next = ahead[f][heads.context(f, x, j)][j];
-            if (next != null) {
+            int y = heads.context(f, x, j);
+            StepFunction next = ahead[f][y][j];
+            if (next != null && pair[j] + limits.ahead(f, y, j, only != ALL) <= spare) {
                 other.setLowest(scratch, next, pair[j]);
                 swap();
             }
@@ -169,7 +170,9 @@ final class AirPass {
         return scratch.trimmed();
     }
 
-    private StepFunction beginning(int e, Option option, StepFunction ending) {
+    // A move is cut to what can be part of an answer before it is merged: of most moves nothing is left.
+    private StepFunction beginning(int e, Option option, StepFunction ending, double outside) {
+        double price = limits.prices.price[e];
         int reference = graph.referenceIndex(e);
         int low = problem.lowest() - node.high[reference];
         int high = problem.highest() - node.low[reference];
@@ -189,8 +192,11 @@ final class AirPass {
                     moved.appendLowest(start, end, ending.value[i] + cost);
                 }
             }
-            other.setLowest(scratch, moved, 0);
-            swap();
+            moved.clip(outside, price, limit);
+            if (!moved.isEmpty()) {
+                other.setLowest(scratch, moved, 0);
+                swap();
+            }
         }
         return scratch;
     }

@@ -6,7 +6,11 @@ package org.bellowscribe.solver.search;
  */
 final class Limits {
 
+    private static final double SLACK = 1e-6;
+
+    private final Problem problem;
     private final Graph graph;
+    private final Heads heads;
     final Prices prices;
     final Bounds whole;
     final Bounds stretch;
@@ -15,7 +19,9 @@ final class Limits {
     private int provedSum;
 
     Limits(Problem problem, Graph graph, Heads heads, Node node) {
+        this.problem = problem;
         this.graph = graph;
+        this.heads = heads;
         prices = new Prices(problem, graph, heads, node);
         whole = new Bounds(problem, graph, node, prices, false);
         stretch = new Bounds(problem, graph, node, prices, true);
@@ -36,7 +42,7 @@ final class Limits {
     }
 
     private static int ceiling(double value) {
-        return (int) Math.min(Problem.NEVER, Math.ceil(value - 1e-6));
+        return (int) Math.min(Problem.NEVER, Math.ceil(value - SLACK));
     }
 
     /** Tells the least cost of every stretch by itself. */
@@ -77,5 +83,26 @@ final class Limits {
         }
         double inTune = whole.ahead[e][x][c] + whole.rest[e][x][c] - prices.refund[graph.visit[0]];
         return Math.max(inTune, inStretch + provedSum - proved[graph.segment[e]]);
+    }
+
+    /**
+     * Returns how much may be spent from an event's child on, pair cost included, if the event takes an option: the limit
+     * less the bound of all else.
+     */
+    double spare(int e, int f, int x, int c, boolean alone, int limit) {
+        Bounds bounds = alone ? stretch : whole;
+        double least = Bounds.NEVER;
+        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        for (int j = 0; j < pair.length; j++) {
+            least = Math.min(least, pair[j] + bounds.ahead[f][heads.context(f, x, j)][j]);
+        }
+        int root = alone ? graph.segmentRoots.get(graph.segment[e]) : graph.visit[0];
+        double refund = alone ? prices.refundLocal[root] : prices.refund[root];
+        return limit + SLACK - (bounds.ahead[e][x][c] + bounds.rest[e][x][c] - refund) + least;
+    }
+
+    /** Returns the bound from an event on. */
+    double ahead(int e, int x, int c, boolean alone) {
+        return (alone ? stretch : whole).ahead[e][x][c];
     }
 }

@@ -24,10 +24,14 @@ final class Node {
 
     final int[] sumHigh;
     private final Map<Integer, boolean[]> headOptions;
+    /** What is proved of the cost of each stretch by itself; 0 where nothing is. */
+    int[] proved;
+
     int bound;
     int serial;
 
-    private Node(int anchors) {
+    private Node(int anchors, int segments) {
+        proved = new int[segments];
         low = new int[anchors];
         high = new int[anchors];
         riseLow = new int[anchors];
@@ -45,12 +49,13 @@ final class Node {
         sumLow = other.sumLow.clone();
         sumHigh = other.sumHigh.clone();
         headOptions = new TreeMap<>(other.headOptions);
+        proved = other.proved;
         bound = other.bound;
     }
 
     /** Returns the node that allows everything within the bellows. */
     static Node root(Problem problem, Graph graph) {
-        Node node = new Node(graph.anchors.size());
+        Node node = new Node(graph.anchors.size(), graph.segmentRoots.size());
         int range = problem.highest() - problem.lowest();
         for (int a = 0; a < node.low.length; a++) {
             node.low[a] = a == 0 ? problem.startLow() : problem.lowest();

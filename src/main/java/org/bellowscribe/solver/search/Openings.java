@@ -48,6 +48,47 @@ final class Openings {
         return range.tighten();
     }
 
+    /** Returns the least rise from the last anchor before an event to the event's end. */
+    long pathLow(int event) {
+        return path(event, riseLow);
+    }
+
+    /** Returns the largest rise from the last anchor before an event to the event's end. */
+    long pathHigh(int event) {
+        return path(event, riseHigh);
+    }
+
+    private long path(int event, int[] rise) {
+        long sum = 0;
+        int e = event;
+        while (e >= 0 && graph.segment[e] == graph.segment[event]) {
+            sum += rise[e];
+            e = graph.parent[e];
+        }
+        return sum;
+    }
+
+    /** Returns the least rise to an anchor from the one before it, on the first way there. */
+    long crossingLow(int anchor) {
+        return pathLow(entry(anchor));
+    }
+
+    /** Returns the largest rise to an anchor from the one before it, on the first way there. */
+    long crossingHigh(int anchor) {
+        return pathHigh(entry(anchor));
+    }
+
+    private int entry(int anchor) {
+        for (int e : graph.visit) {
+            boolean enters = graph.after(e) == graph.anchors.get(anchor)
+                    && graph.referenceIndex(e) == graph.anchorParent.get(anchor);
+            if (enters) {
+                return e;
+            }
+        }
+        throw new IllegalStateException("The anchor (%d) must have a way in.".formatted(anchor));
+    }
+
     /** Returns the smallest opening at the start from which the bellows never close too far. */
     int leastStart() {
         Range range = new Range();

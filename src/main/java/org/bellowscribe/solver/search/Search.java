@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Search {
 
+    // A limit raised beyond this is raised to the end.
+    private static final int LARGE = 20_000;
+
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
@@ -83,10 +86,15 @@ public final class Search {
     private void expand(Node node) {
         nodes++;
         Limits limits = new Limits(problem, graph, heads, node);
-        if (limits.bound() >= best || !proveSegments(node, limits)) {
+        limits.prove(node.proved);
+        if (limits.bound() >= best) {
             return;
         }
-        AirPass pass = deepen(node, limits, AirPass.ALL, Math.max(limits.bound(), node.bound));
+        // What was proved of the stretches for the whole node holds for its halves: often it is enough.
+        AirPass pass = pass(node, limits, AirPass.ALL, Math.min(best - 1, Math.max(limits.bound(), node.bound)));
+        if (pass == null && proveSegments(node, limits)) {
+            pass = deepen(node, limits, AirPass.ALL, Math.max(limits.bound(), node.bound));
+        }
         if (pass == null) {
             return;
         }
@@ -107,15 +115,14 @@ public final class Search {
 
     private boolean proveSegments(Node node, Limits limits) {
         int[] costs = new int[graph.segmentRoots.size()];
-        if (costs.length > 1) {
-            for (int s = 0; s < costs.length; s++) {
-                AirPass pass = deepen(node, limits, s, limits.segmentBound(s));
-                if (pass == null) {
-                    return false;
-                }
-                costs[s] = pass.cost();
+        for (int s = 0; s < costs.length && costs.length > 1; s++) {
+            AirPass pass = deepen(node, limits, s, Math.max(node.proved[s], limits.segmentBound(s)));
+            if (pass == null) {
+                return false;
             }
+            costs[s] = pass.cost();
         }
+        node.proved = costs;
         limits.prove(costs);
         return limits.bound() < best;
     }
@@ -125,10 +132,8 @@ public final class Search {
         int raise = 0;
         while (bound < Problem.NEVER) {
             int limit = Math.min(bound + raise, segment == AirPass.ALL ? best - 1 : Problem.NEVER - 1);
-            AirPass pass = new AirPass(problem, graph, heads, node, limits, segment, limit);
-            int cost = pass.run();
-            cells += pass.cells();
-            if (cost < Problem.NEVER) {
+            AirPass pass = pass(node, limits, segment, limit);
+            if (pass != null) {
                 return pass;
             }
             if (limit < bound + raise || limit >= Problem.NEVER - 1) {
@@ -139,7 +144,12 @@ public final class Search {
         return null;
     }
 
-    private static final int LARGE = 20_000;
+    private @Nullable AirPass pass(Node node, Limits limits, int segment, int limit) {
+        AirPass pass = new AirPass(problem, graph, heads, node, limits, segment, limit);
+        int cost = pass.run();
+        cells += pass.cells();
+        return cost < Problem.NEVER ? pass : null;
+    }
 
     private void branch(Node node, Trace trace, Openings openings) {
         for (int k : graph.jumps) {
@@ -148,20 +158,9 @@ public final class Search {
                 return;
             }
         }
-        if (!openings.existInEndlessBellows()) {
-            splitWidest(node, true);
-            return;
-        }
-        // The traced marks need a start of at least one and at most another opening; where these cross, a cut between
-        // them shuts the marks out of both halves.
-        int least = openings.leastStart();
-        int most = openings.mostStart();
-        int cut = most + (least - most) / 2;
-        if (least > most && cut >= node.low[0] && cut < node.high[0]) {
-            halve(node, 0, false, cut);
-        } else {
-            splitWidest(node, node.low[0] == node.high[0]);
-        }
+        Cut cut = Cut.of(problem, graph, node, openings);
+        push(cut.half(node, true), node.bound);
+        push(cut.half(node, false), node.bound);
     }
 
     private boolean isUnderestimated(Node node, int jump, Trace trace) {
@@ -189,43 +188,5 @@ public final class Search {
             second.restrict(head, others);
             push(second, node.bound);
         }
-    }
-
-    // Halves the widest difference between neighbouring anchors if the stretches do not fit together, else the openings
-    // of the start.
-    private void splitWidest(Node node, boolean differences) {
-        int widest = 0;
-        int width = -1;
-        boolean ofRise = false;
-        for (int a = 0; a < node.low.length; a++) {
-            if (differences
-                    && a > 0
-                    && node.riseHigh[a] > node.riseLow[a]
-                    && node.riseHigh[a] - node.riseLow[a] > width) {
-                width = node.riseHigh[a] - node.riseLow[a];
-                widest = a;
-                ofRise = true;
-            }
-        }
-        for (int a = 0; !ofRise && a < node.low.length; a++) {
-            if (node.high[a] - node.low[a] > width) {
-                width = node.high[a] - node.low[a];
-                widest = a;
-            }
-        }
-        if (width <= 0) {
-            throw new IllegalStateException("A node without freedom must be exact.");
-        }
-        int low = ofRise ? node.riseLow[widest] : node.low[widest];
-        halve(node, widest, ofRise, low + width / 2);
-    }
-
-    private void halve(Node node, int anchor, boolean ofRise, int cut) {
-        Node lower = node.copy();
-        (ofRise ? lower.riseHigh : lower.high)[anchor] = cut;
-        push(lower, node.bound);
-        Node upper = node.copy();
-        (ofRise ? upper.riseLow : upper.low)[anchor] = cut + 1;
-        push(upper, node.bound);
     }
 }
