@@ -1,0 +1,102 @@
+package org.bellowscribe.batch;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.bellowscribe.Shared;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.musicxml.read.ReadingOptions;
+import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.manner.MannerLibrary;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The laws of the whole chain, on every sample and every tune beside the project: marks are replayed before they are
+ * written, come out again without a trace, and are the same the second time and with any number of threads.
+ */
+class MarkingLawsTest {
+
+    // Reasons of the music or the box; anything else would be a fault of ours.
+    private static final Set<DiagnosticCode> FAIR_REASONS =
+            Set.of(DiagnosticCode.NO_BUTTON, DiagnosticCode.NO_REACH, DiagnosticCode.NO_AIR);
+
+    @TempDir
+    private Path folder;
+
+    private static Job mark() throws DiagnosedException {
+        return Jobs.mark(new MarkSettings(
+                InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID),
+                StyleLibrary.find(StyleLibrary.DEFAULT_ID),
+                Annotators.defaultIds(),
+                new SolverOptions(
+                        MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT),
+                ReadingOptions.DEFAULT,
+                false));
+    }
+
+    private static List<Result> run(Path input, Path output, Job job, int threads) {
+        Sources sources = new Sources(output);
+        sources.add(input.toString());
+        List<Result> results = new ArrayList<>();
+        Batch.run(sources.found(), job, threads, results::add);
+        return results;
+    }
+
+    private List<Result> checkLaws(Path input) throws DiagnosedException, IOException {
+        Path marked = folder.resolve("marked");
+        Path stripped = folder.resolve("stripped");
+        Path again = folder.resolve("again");
+        List<Result> results = run(input, marked, mark(), 2);
+        run(marked, stripped, Jobs.strip(), 2);
+        run(marked, again, mark(), 1);
+        for (Result result : results) {
+            Path relative = marked.relativize(result.source().target());
+            if (result.done()) {
+                byte[] original = Files.readAllBytes(result.source().file());
+                byte[] once = Files.readAllBytes(result.source().target());
+                assertFalse(Arrays.equals(original, once), relative + " has no marks");
+                assertArrayEquals(original, Files.readAllBytes(stripped.resolve(relative)), relative.toString());
+                assertArrayEquals(once, Files.readAllBytes(again.resolve(relative)), relative.toString());
+            } else {
+                assertFalse(Files.exists(result.source().target()), relative.toString());
+                Diagnostic error = result.firstError();
+                assertNotNull(error);
+                assertTrue(FAIR_REASONS.contains(error.code()), error.print(relative.toString()));
+            }
+        }
+        return results;
+    }
+
+    @Test
+    void samplesKeepTheLaws() throws DiagnosedException, IOException {
+        List<Result> results = checkLaws(Path.of("samples"));
+        List<Result> failed = results.stream().filter(result -> !result.done()).toList();
+        assertEquals(1, failed.size());
+        assertTrue(results.stream()
+                .allMatch(result ->
+                        result.summary() == null || result.summary().cost().isProved()));
+    }
+
+    @Test
+    void sharedTunesKeepTheLaws() throws DiagnosedException, IOException {
+        List<Result> results = checkLaws(Shared.path("corpus/tunes"));
+        assertTrue(results.stream().filter(Result::done).count() > 100, results.size() + " tunes");
+    }
+}

@@ -1,0 +1,28 @@
+package org.bellowscribe.solver.limit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class HandReachTest {
+
+    private static final Moment MOMENT =
+            new Moment(new Event(0, 0, Fraction.ZERO, Fraction.QUARTER, List.of(new Pitch(60)), List.of(0)), 1, false);
+
+    @ParameterizedTest(name = "hand on 3, finger {1} on button {0}: {2}")
+    @CsvSource({"3,1,true", "6,4,true", "2,1,true", "7,4,true", "1,1,false", "8,4,false", "4,1,false", "3,2,false"})
+    void handReachesFourButtonsAndOneMoreAtEitherEnd(int number, int finger, boolean reached) {
+        Button button = new Button(1, number, new Pitch(60), null);
+        Choice choice = new Choice(BellowsDirection.PUSH, 3, List.of(button), List.of(finger));
+        assertEquals(reached, new HandReach().allows(MOMENT, choice));
+    }
+}

@@ -1,0 +1,34 @@
+package org.bellowscribe.solver.limit;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+import org.junit.jupiter.api.Test;
+
+class OneFingerEachTest {
+
+    private static final Moment MOMENT = new Moment(
+            new Event(0, 0, Fraction.ZERO, Fraction.QUARTER, List.of(new Pitch(60), new Pitch(64)), List.of(0, 1)),
+            1,
+            false);
+    private static final List<Button> BUTTONS =
+            List.of(new Button(1, 3, new Pitch(60), null), new Button(2, 3, new Pitch(64), null));
+
+    @Test
+    void twoButtonsUnderOneFingerAreRefused() {
+        assertFalse(new OneFingerEach().allows(MOMENT, new Choice(BellowsDirection.PUSH, 3, BUTTONS, List.of(1, 1))));
+    }
+
+    @Test
+    void twoFingersAreAllowed() {
+        assertTrue(new OneFingerEach().allows(MOMENT, new Choice(BellowsDirection.PUSH, 3, BUTTONS, List.of(1, 2))));
+    }
+}

@@ -1,0 +1,31 @@
+package org.bellowscribe.solver.rule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Points;
+import org.junit.jupiter.api.Test;
+
+class AirPressTest {
+
+    private final AirPress rule = new AirPress();
+
+    private final Points points = Scene.points("long-note", 6, "short-note", 12, "rest", 2, "full", 1);
+
+    @Test
+    void pressCostsByTheLengthOfTheNote() {
+        assertEquals(6, rule.points(Scene.note("E4", 0.5), AirUse.LIGHT, points));
+        assertEquals(12, rule.points(Scene.note("E4", 0.1), AirUse.LIGHT, points));
+        assertEquals(7, rule.points(Scene.note("E4", 0.5), AirUse.FULL, points));
+    }
+
+    @Test
+    void pressInARestIsCheap() {
+        assertEquals(2, rule.points(Scene.rest(0.1), AirUse.LIGHT, points));
+    }
+
+    @Test
+    void thumbOffTheButtonIsFree() {
+        assertEquals(0, rule.points(Scene.note("E4", 0.1), AirUse.NONE, points));
+    }
+}

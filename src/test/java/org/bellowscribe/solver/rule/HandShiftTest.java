@@ -1,0 +1,35 @@
+package org.bellowscribe.solver.rule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.bellowscribe.solver.Points;
+import org.junit.jupiter.api.Test;
+
+class HandShiftTest {
+
+    private final HandShift rule = new HandShift();
+
+    private final Points points = Scene.points("slow", 8, "per-button", 1, "beside-rest", 1);
+
+    @Test
+    void movingTheHandCostsByTheWay() {
+        assertEquals(
+                10,
+                rule.points(
+                        Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("A4", 1), Scene.push(5, 1, 5), points));
+    }
+
+    @Test
+    void movingInARestIsCheap() {
+        assertEquals(
+                1, rule.points(Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.rest(1), Scene.push(6, 1, 6), points));
+    }
+
+    @Test
+    void handThatStaysIsFree() {
+        assertEquals(
+                0,
+                rule.points(
+                        Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("A4", 1), Scene.push(3, 1, 5), points));
+    }
+}

@@ -1,0 +1,74 @@
+package org.bellowscribe.solver.rule;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bellowscribe.accompaniment.HarmonyOption;
+import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.LeftHandKind;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.LeftHandPlay;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.Points;
+import org.bellowscribe.theory.ChordSymbol;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
+import org.bellowscribe.theory.PitchClass;
+
+/** Moments and choices for the tests of rules. */
+final class Scene {
+
+    private Scene() {}
+
+    static Moment note(String pitch, double seconds) {
+        return new Moment(event(List.of(Pitch.parse(pitch))), seconds, false);
+    }
+
+    static Moment closingNote(String pitch) {
+        return new Moment(event(List.of(Pitch.parse(pitch))), 1, true);
+    }
+
+    static Moment rest(double seconds) {
+        return new Moment(event(List.of()), seconds, false);
+    }
+
+    private static Event event(List<Pitch> pitches) {
+        return new Event(0, 0, Fraction.ZERO, Fraction.QUARTER, pitches, List.of(0));
+    }
+
+    static Choice push(int handOn, int row, int number) {
+        return choice(BellowsDirection.PUSH, handOn, row, number);
+    }
+
+    static Choice pull(int handOn, int row, int number) {
+        return choice(BellowsDirection.PULL, handOn, row, number);
+    }
+
+    private static Choice choice(BellowsDirection direction, int handOn, int row, int number) {
+        int finger = Math.max(1, Math.min(4, number - handOn + 1));
+        Button button = new Button(row, number, new Pitch(60), new Pitch(62));
+        return new Choice(direction, handOn, List.of(button), List.of(finger));
+    }
+
+    static Choice silent(BellowsDirection direction, int handOn) {
+        return new Choice(direction, handOn, List.of(), List.of());
+    }
+
+    static LeftHandPlay wanted(LeftHandKind kind, boolean firstBeat, String root, int misfit) {
+        ChordSymbol chord = ChordSymbol.major(PitchClass.parse(root));
+        WantedSound wanted = new WantedSound(
+                0, Fraction.ZERO, Fraction.of(1, 2), kind, firstBeat, List.of(new HarmonyOption(chord, misfit)));
+        return new LeftHandPlay(wanted, chord, null, null);
+    }
+
+    static Points points(Object... namesAndPoints) {
+        Map<String, Integer> byCase = new TreeMap<>();
+        for (int i = 0; i < namesAndPoints.length; i += 2) {
+            byCase.put((String) namesAndPoints[i], (Integer) namesAndPoints[i + 1]);
+        }
+        return new Points(byCase);
+    }
+}
