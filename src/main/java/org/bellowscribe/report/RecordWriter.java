@@ -1,0 +1,158 @@
+package org.bellowscribe.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.instrument.Bellows;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.replay.Performance;
+import org.bellowscribe.replay.Sounding;
+import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Solution;
+
+/**
+ * Writes a record: every decision of a tune as JSON, in the form of {@code schemas/record.schema.json}. The same record
+ * always becomes the same text.
+ */
+public final class RecordWriter {
+
+    /** Raised when the meaning of a key changes. */
+    static final int VERSION = 1;
+
+    // Far finer than any quantity means, and coarse enough to hide the last binary digits.
+    private static final int DECIMALS = 9;
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
+
+    private final JsonGenerator json;
+
+    private RecordWriter(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /** Returns the record as JSON, ending in a line end. */
+    public static String write(TuneRecord tuneRecord) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = FACTORY.createGenerator(text).setPrettyPrinter(new RecordLines())) {
+            new RecordWriter(json).writeRecord(tuneRecord);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void writeRecord(TuneRecord tuneRecord) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("recordVersion", VERSION);
+        json.writeStringField("file", tuneRecord.file());
+        if (tuneRecord instanceof TuneRecord.Marked marked) {
+            writeMarked(marked);
+        } else if (tuneRecord instanceof TuneRecord.Unmarked unmarked) {
+            json.writeStringField("outcome", unmarked.empty() ? "nothing-to-mark" : "refused");
+            json.writeStringField("instrument", unmarked.instrument());
+        }
+        writeDiagnostics(tuneRecord.diagnostics());
+        json.writeEndObject();
+    }
+
+    private void writeMarked(TuneRecord.Marked marked) throws IOException {
+        json.writeStringField("title", marked.tune().title());
+        json.writeStringField("outcome", "marked");
+        json.writeStringField("instrument", marked.instrument().id());
+        json.writeNumberField("transposedBy", marked.transposedBy());
+        json.writeStringField("part", marked.tune().part());
+        json.writeNumberField("quartersPerMinute", plain(marked.tune().tempo().quartersPerMinute()));
+        json.writeStringField("playOrder", marked.tune().playOrder().shortForm());
+        List<Sounding> performance = Performance.of(marked.tune(), marked.instrument(), marked.solution());
+        writeBellows(marked.instrument(), marked.solution(), performance);
+        json.writeArrayFieldStart("steps");
+        new StepWriter(json, marked.tune()).write(marked.solution().steps());
+        json.writeEndArray();
+        writePerformance(performance);
+        writeCost(marked.solution().cost());
+    }
+
+    private void writeBellows(Instrument instrument, Solution solution, List<Sounding> performance) throws IOException {
+        Bellows bellows = instrument.bellows();
+        json.writeObjectFieldStart("bellows");
+        json.writeNumberField("capacity", real(bellows.capacity()));
+        json.writeNumberField("lowest", real(bellows.lowest()));
+        json.writeNumberField("highest", real(bellows.highest()));
+        json.writeNumberField(
+                "openingAtStart",
+                real(performance.isEmpty() ? 0 : performance.get(0).openingBefore()));
+        json.writeBooleanField("again", solution.again());
+        json.writeNumberField("lightAirFlow", real(bellows.lightAirFlow()));
+        json.writeNumberField("fullAirFlow", real(bellows.fullAirFlow()));
+        json.writeNumberField("loudnessSlack", real(instrument.air().loudnessSlack()));
+        json.writeEndObject();
+    }
+
+    private void writePerformance(List<Sounding> performance) throws IOException {
+        json.writeArrayFieldStart("performance");
+        for (Sounding sounding : performance) {
+            json.writeStartObject();
+            json.writeNumberField("step", sounding.step());
+            json.writeNumberField("pass", sounding.pass());
+            json.writeNumberField("seconds", real(sounding.seconds()));
+            json.writeNumberField("flow", real(sounding.flow()));
+            json.writeNumberField("nominalFlow", real(sounding.nominalFlow()));
+            json.writeNumberField("airTaken", real(sounding.airTaken()));
+            json.writeNumberField("openingBefore", real(sounding.openingBefore()));
+            json.writeNumberField("openingAfter", real(sounding.openingAfter()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void writeCost(Cost cost) throws IOException {
+        json.writeObjectFieldStart("cost");
+        json.writeNumberField("total", cost.total());
+        json.writeNumberField("lowerBound", cost.lowerBound());
+        json.writeBooleanField("proved", cost.isProved());
+        json.writeObjectFieldStart("byRule");
+        for (Map.Entry<String, Integer> rule : cost.byRule().entrySet()) {
+            json.writeNumberField(rule.getKey(), rule.getValue());
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    private void writeDiagnostics(List<Diagnostic> diagnostics) throws IOException {
+        json.writeArrayFieldStart("diagnostics");
+        for (Diagnostic diagnostic : diagnostics) {
+            json.writeStartObject();
+            json.writeStringField("severity", diagnostic.severity().label());
+            json.writeStringField("code", diagnostic.code().id());
+            json.writeNumberField("measure", diagnostic.place().measure());
+            json.writeStringField("text", diagnostic.text());
+            json.writeArrayFieldStart("advice");
+            for (String sentence : diagnostic.advice()) {
+                json.writeString(sentence);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    // Always with a decimal point, so that a quantity is seen to be one.
+    private static BigDecimal real(double value) {
+        BigDecimal plain = plain(value);
+        return plain.scale() < 1 ? plain.setScale(1) : plain;
+    }
+
+    private static BigDecimal plain(double value) {
+        return new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
+    }
+}

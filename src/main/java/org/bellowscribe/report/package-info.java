@@ -1,0 +1,7 @@
+/**
+ * What became of a tune, for people and programs. May use solver, replay, score and instrument.
+ */
+@NullMarked
+package org.bellowscribe.report;
+
+import org.jspecify.annotations.NullMarked;
