@@ -11,7 +11,7 @@ import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.solver.Step;
 
-/** What the signs around the numbers of buttons mean, with the first example of the tune for each. */
+/** What the signs around the numbers of buttons mean, shown at buttons of the tune. */
 final class ButtonLegend {
 
     private final Arrangement arrangement;
@@ -53,12 +53,9 @@ final class ButtonLegend {
     }
 
     private void addDirection(BellowsDirection direction, String oneLine, String twoLines) {
-        for (Step step : arrangement.notes()) {
-            if (step.direction() == direction) {
-                String sign = labels.direction(direction).with("buttons", label(step));
-                entries.add(new LegendEntry(sign, labels.twoLines() ? twoLines : oneLine));
-                return;
-            }
+        if (arrangement.notes().stream().anyMatch(step -> step.direction() == direction)) {
+            String sign = labels.direction(direction).with("buttons", example());
+            entries.add(new LegendEntry(sign, labels.twoLines() ? twoLines : oneLine));
         }
     }
 
@@ -75,12 +72,9 @@ final class ButtonLegend {
     }
 
     private void addHeld() {
-        for (Step step : arrangement.notes()) {
-            if (step.held()) {
-                String sign = labels.held().with("button", label(step));
-                entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
-                return;
-            }
+        if (arrangement.notes().stream().anyMatch(Step::held)) {
+            String sign = labels.held().with("button", example());
+            entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
         }
     }
 
@@ -92,7 +86,8 @@ final class ButtonLegend {
                 .orElseThrow();
     }
 
-    private String label(Step step) {
-        return rows.label(step.buttons().get(0), labels);
+    /** Returns a number without sign of a row, to show the other signs at. */
+    private String example() {
+        return rows.label(firstOf(rows.main()), labels);
     }
 }

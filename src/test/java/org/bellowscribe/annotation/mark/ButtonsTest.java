@@ -108,7 +108,14 @@ class ButtonsTest {
 
     @Test
     void theLegendExplainsTheSignsThatOccur() {
-        Sketch sketch = new Sketch(2).push("2.3").pull("2.3").held().pull("1.5", "2.6");
+        Sketch sketch = new Sketch(2)
+                .push("1.5")
+                .pull("1.5")
+                .held()
+                .pull("2.3")
+                .pull("1.5", "2.6")
+                .pull("2.7")
+                .push("2.7");
         assertEquals(
                 List.of(
                         "3: button 3, inner row",
