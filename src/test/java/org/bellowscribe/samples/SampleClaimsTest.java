@@ -1,6 +1,7 @@
 package org.bellowscribe.samples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
@@ -18,6 +20,13 @@ import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.solver.Solver;
+import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.Step;
+import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.manner.MannerLibrary;
 import org.bellowscribe.theory.ChordSymbol;
 import org.bellowscribe.theory.Pitch;
 import org.junit.jupiter.api.Test;
@@ -95,6 +104,17 @@ class SampleClaimsTest {
             }
             assertEquals(2, pushes, "the phrase from measure " + (phrase + 1));
         }
+    }
+
+    @Test
+    void cheapestWayToPlayOutAndInLeavesTheAirButtonAlone() throws DiagnosedException {
+        Tune tune = Sample.of("out-and-in").tune();
+        SolverOptions options = new SolverOptions(
+                MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.ONCE, true, SolverOptions.USUAL_CELL_LIMIT);
+        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        List<Step> steps =
+                assertInstanceOf(Outcome.Solved.class, outcome).solution().steps();
+        steps.forEach(step -> assertEquals(AirUse.NONE, step.air(), step::toString));
     }
 
     private Set<Pitch> missing(Tune tune) {
