@@ -53,10 +53,10 @@ final class BarlineReader {
             road.doubleBar(next);
         }
         if (barline.getSegnoAttribute() != null || barline.getSegno() != null) {
-            road.change(next, old -> old.withSegno(text(barline.getSegnoAttribute())));
+            road.segno(next, text(barline.getSegnoAttribute()));
         }
         if (barline.getCodaAttribute() != null) {
-            road.change(next, old -> old.withCoda(text(barline.getCodaAttribute())));
+            road.coda(next, text(barline.getCodaAttribute()));
         } else if (barline.getCoda() != null) {
             road.codaSign(next);
         }

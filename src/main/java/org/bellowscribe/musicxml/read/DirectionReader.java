@@ -35,7 +35,7 @@ final class DirectionReader {
         }
         for (DirectionType type : direction.getDirectionType()) {
             if (!type.getSegno().isEmpty()) {
-                segno("", at);
+                road.segno(at.start(), "");
             }
             if (!type.getCoda().isEmpty()) {
                 road.codaSign(at.start());
@@ -91,20 +91,16 @@ final class DirectionReader {
         String toCoda = signs.toCoda();
         if (toCoda != null) {
             remarkCut("departure to the coda", at);
-            road.change(at.measure(), old -> old.withToCoda(toCoda));
+            road.toCoda(at.measure(), toCoda);
         }
         String coda = signs.coda();
         if (coda != null) {
-            road.change(at.start(), old -> old.coda() == null ? old.withCoda(coda) : old);
+            road.coda(at.start(), coda);
         }
         String segno = signs.segno();
         if (segno != null) {
-            segno(segno, at);
+            road.segno(at.start(), segno);
         }
-    }
-
-    private void segno(String label, Moment at) {
-        road.change(at.start(), old -> old.segno() == null || old.segno().isEmpty() ? old.withSegno(label) : old);
     }
 
     private void remarkCut(String sign, Moment at) {

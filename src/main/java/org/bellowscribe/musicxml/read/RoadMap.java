@@ -30,12 +30,32 @@ final class RoadMap {
         signs.set(measure, change.apply(signs.get(measure)));
     }
 
-    /** Adds a jump; of two at one place the one that says more counts. */
+    /** Adds a jump; two at one place, such as words and a sound, complete each other. */
     void jump(int measure, Jump jump) {
-        change(measure, old -> {
-            Jump before = old.jump();
-            return before != null && before.goal() != Jump.Goal.OPEN ? old : old.withJump(jump);
-        });
+        change(measure, old -> old.withJump(old.jump() == null ? jump : merge(old.jump(), jump)));
+    }
+
+    private static Jump merge(Jump first, Jump second) {
+        return new Jump(
+                first.toStart() && second.toStart(),
+                first.segno().isEmpty() ? second.segno() : first.segno(),
+                first.goal() == Jump.Goal.OPEN ? second.goal() : first.goal(),
+                first.withRepeats() || second.withRepeats());
+    }
+
+    /** Adds a departure to a coda; a label counts more than none. */
+    void toCoda(int measure, String label) {
+        change(measure, old -> old.toCoda() == null || old.toCoda().isEmpty() ? old.withToCoda(label) : old);
+    }
+
+    /** Adds a coda; a label counts more than none. */
+    void coda(int measure, String label) {
+        change(measure, old -> old.coda() == null || old.coda().isEmpty() ? old.withCoda(label) : old);
+    }
+
+    /** Adds a segno; a label counts more than none. */
+    void segno(int measure, String label) {
+        change(measure, old -> old.segno() == null || old.segno().isEmpty() ? old.withSegno(label) : old);
     }
 
     /**

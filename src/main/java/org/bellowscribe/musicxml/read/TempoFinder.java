@@ -35,8 +35,12 @@ final class TempoFinder {
         remarks.add(Diagnostic.note(
                 DiagnosticCode.ASSUMED,
                 Place.FILE,
-                "The score states no tempo; it is read at %d quarter notes a minute, usual for a %s in %s."
-                        .formatted(Math.round(dance.quartersPerMinute()), dance.name(), time)));
+                "The score states no tempo; it is read at %d quarter notes a minute, %s."
+                        .formatted(
+                                Math.round(dance.quartersPerMinute()),
+                                dance.fromTitle()
+                                        ? "usual for a %s in %s".formatted(dance.name(), time)
+                                        : "by its %s as a %s".formatted(time, dance.name()))));
         return new Tempo(dance.quartersPerMinute(), false);
     }
 

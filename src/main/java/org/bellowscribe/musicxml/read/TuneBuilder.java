@@ -66,6 +66,7 @@ final class TuneBuilder {
         PlayOrder order = playOrder(signs);
         List<Fraction> lengths = new MeasureLengths(parts, line.part(), times).lengths();
         List<Event> events = new EventBuilder(line, lengths, order).build(part.measures());
+        CommonTick.check(events, lengths);
         KeyFinder keys = new KeyFinder(part.measures(), lastNote(events, order));
         List<Fraction> places = BarPlaces.find(bars(lengths, times, signs), order);
         List<Measure> measures = new ArrayList<>();

@@ -113,6 +113,18 @@ class RoadReadingTest {
     }
 
     @Test
+    void wordsAndSoundInSeparateElementsCompleteEachOther() {
+        assertEquals(
+                "1-2, 1", order(BAR + words("Fine"), BAR + words("D.C. al Fine") + "<sound dacapo=\"yes\"/>", BAR));
+        assertEquals(
+                "1-3, 2",
+                order(
+                        "<sound segno=\"b\"/>" + BAR,
+                        "<sound segno=\"a\"/>" + BAR + words("Fine"),
+                        BAR + words("D.S. al Fine") + "<sound dalsegno=\"a\"/>"));
+    }
+
+    @Test
     void segnoBehindTheLastNoteBelongsToTheNextMeasure() {
         assertEquals("1-3, 2-3", order(BAR + words("Segno"), BAR, BAR + words("D.S.")));
     }
