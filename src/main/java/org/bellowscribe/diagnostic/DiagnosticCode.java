@@ -8,8 +8,6 @@ public enum DiagnosticCode {
     NOT_XML,
     /** The file is XML, but not a MusicXML score. */
     NOT_MUSICXML,
-    /** The score is timewise. */
-    TIMEWISE,
     /** The file is empty. */
     EMPTY_FILE,
     /** The score has no notes to play. */

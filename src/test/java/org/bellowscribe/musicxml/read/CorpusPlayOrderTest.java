@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
 import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.PlayOrder;
 import org.bellowscribe.score.Tune;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,8 @@ class CorpusPlayOrderTest {
     void simplePlayerFindsTheSameOrder() throws IOException, DiagnosedException {
         int compared = 0;
         for (String file : plainTunes()) {
-            String text = Files.readString(Shared.path("corpus/tunes/" + file));
+            String text = ScoreDocument.decode(Files.readAllBytes(Shared.path("corpus/tunes/" + file)))
+                    .text();
             boolean jumps = text.matches("(?s).*(D\\.[CS]\\.|dacapo|dalsegno).*");
             boolean gap = text.contains("<ending number=\"3\"") && !text.contains("<ending number=\"2\"");
             if (!jumps && !gap) {
@@ -55,7 +57,6 @@ class CorpusPlayOrderTest {
         try (Stream<String> lines = Files.lines(manifest)) {
             return lines.skip(1)
                     .map(line -> line.split("\t", -1))
-                    .filter(row -> !row[0].endsWith(".mxl"))
                     .filter(row -> Stream.of(row[tags].split(",")).noneMatch(ODD::contains))
                     .map(row -> row[0])
                     .collect(Collectors.toList());
