@@ -65,7 +65,9 @@ final class PartsReader {
         for (Object each : list.getPartGroupOrScorePart()) {
             if (each instanceof ScorePart part && part.getPartName() != null) {
                 String name = part.getPartName().getValue();
-                names.put(String.valueOf(part.getId()), name == null ? "" : name.strip());
+                names.put(
+                        String.valueOf(part.getId()),
+                        name == null ? "" : name.replaceAll("\\s+", " ").strip());
             }
         }
         return names;
