@@ -11,6 +11,7 @@ final class Cursor {
     private Fraction position = Fraction.ZERO;
     private Fraction furthest = Fraction.ZERO;
     private Fraction group = Fraction.ZERO;
+    private boolean hasGroup;
     private int turnedBack;
 
     /**
@@ -25,7 +26,7 @@ final class Cursor {
     void startMeasure() {
         position = Fraction.ZERO;
         furthest = Fraction.ZERO;
-        group = Fraction.ZERO;
+        hasGroup = false;
         turnedBack = 0;
     }
 
@@ -42,6 +43,11 @@ final class Cursor {
 
     Fraction position() {
         return position;
+    }
+
+    /** Returns true if a note came before in this measure, so that a chord note has a group to join. */
+    boolean hasGroup() {
+        return hasGroup;
     }
 
     /** Returns the onset of the note group that a chord note joins. */
@@ -61,6 +67,7 @@ final class Cursor {
     /** Moves on by a note or rest that starts here. */
     void note(Fraction duration) {
         group = position;
+        hasGroup = true;
         forward(duration);
     }
 

@@ -54,7 +54,7 @@ final class NoteReader {
         if (sort == Sort.NOTE && pitch == null && problem == null) {
             problem = new OddValue("pitch", PitchReader.describe(note), place);
         }
-        boolean chord = note.getChord() != null;
+        boolean chord = note.getChord() != null && cursor.hasGroup();
         Fraction onset = chord ? cursor.group() : cursor.position();
         String voice = note.getVoice() == null ? String.valueOf(1 + cursor.turnedBack()) : note.getVoice();
         if (!chord) {

@@ -29,6 +29,11 @@ class MelodyReadingTest {
     }
 
     @Test
+    void chordNoteWithoutANoteBeforeItBeginsAGroup() {
+        assertEquals("D5+F#5*4/1", sounds(read(score(notes("+D5:16 +F#5:16")))));
+    }
+
+    @Test
     void noteIndicesFollowThePitches() {
         Event event = read(score(notes("A5:16 +D5:16"))).events().get(0);
         assertEquals("[D5, A5]", event.pitches().toString());
