@@ -8,6 +8,7 @@ import java.nio.file.StandardCopyOption;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 
@@ -24,23 +25,25 @@ public final class AtomicFile {
     public static void write(Path target, byte[] bytes) throws DiagnosedException {
         Path temporary = null;
         try {
-            Path folder = target.toAbsolutePath().getParent();
+            // A link stays a link: what it leads to is written.
+            Path file = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+            Path folder = file.getParent();
             Files.createDirectories(folder);
             temporary = Files.createTempFile(folder, ".bellowscribe", ".part");
             Files.write(temporary, bytes);
             // A temporary file is for its owner alone; the result is like any other file of the folder.
-            if (Files.exists(target)) {
-                copyPermissions(target, temporary);
+            if (Files.exists(file)) {
+                copyPermissions(file, temporary);
             } else {
                 Files.deleteIfExists(temporary);
                 Files.write(temporary, bytes);
             }
-            move(temporary, target);
+            move(temporary, file);
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNWRITABLE,
                     Place.FILE,
-                    "%s cannot be written (%s).".formatted(target, e.getClass().getSimpleName()),
+                    "%s cannot be written (%s).".formatted(target, Obstacle.of(e)),
                     "Maybe choose another folder with --out, or see to the permissions of this one."));
         } finally {
             remove(temporary);

@@ -6,6 +6,7 @@ import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.ScoreDocument;
 
@@ -58,7 +59,7 @@ final class SafeJob implements Job {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
-                    "The file cannot be read (%s).".formatted(e.getClass().getSimpleName()),
+                    "The file cannot be read (%s).".formatted(Obstacle.of(e)),
                     "Maybe see to its permissions."));
         }
     }

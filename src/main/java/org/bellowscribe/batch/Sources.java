@@ -1,30 +1,34 @@
 package org.bellowscribe.batch;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
-import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.musicxml.ScoreDocument;
 import org.jspecify.annotations.Nullable;
 
-/** Finds the files that the user's inputs name, and where each result goes. */
+/**
+ * Finds the files that the user's inputs name, and where each result goes: below the folder for results, a file under
+ * its own name, a file of a folder with the sub-folders between. No result takes the place of another or of an input.
+ */
 public final class Sources {
 
-    private static final String SCORE_NAMES = ".*\\.(musicxml|xml|mxl)";
-
     private final @Nullable Path folder;
+    private final boolean records;
+    /** By its real path each file once, with its place below the folder for results. */
+    private final Map<Path, Source> inputs = new LinkedHashMap<>();
+
     private final List<Source> found = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
-    private final Map<Path, String> targets = new HashMap<>();
 
     /**
      * An input that gives nothing to work on.
@@ -34,86 +38,105 @@ public final class Sources {
      */
     public record Problem(String input, Diagnostic diagnostic) {}
 
-    /**
-     * Starts with no files.
-     *
-     * @param folder where results go, under the names of their files; null to put each in place of its file
-     */
-    public Sources(@Nullable Path folder) {
+    private Sources(@Nullable Path folder, boolean records) {
         this.folder = folder;
+        this.records = records;
     }
 
-    /** Adds a file, or all scores below a folder by name; what they would write must be new. */
-    public void add(String input) {
-        Path path = Path.of(input);
-        if (!Files.exists(path)) {
-            problem(input, DiagnosticCode.UNREADABLE, "There is no such file or folder.");
-        } else if (!Files.isDirectory(path)) {
-            add(path, path.getFileName());
-        } else {
-            addFolder(input, path);
+    /**
+     * Finds the files.
+     *
+     * @param inputs files and folders as the user wrote them
+     * @param folder where results go; null to put each in place of its file
+     * @param records true if records are written beside the results
+     */
+    public static Sources find(List<String> inputs, @Nullable Path folder, boolean records) {
+        Sources sources = new Sources(folder, records);
+        inputs.forEach(sources::add);
+        sources.giveTargets();
+        return sources;
+    }
+
+    private void add(String input) {
+        try {
+            Path path = Path.of(input);
+            if (!Files.exists(path)) {
+                problem(input, DiagnosticCode.UNREADABLE, "There is no such file or folder.");
+            } else if (Files.isDirectory(path)) {
+                addFolder(input, path);
+            } else {
+                add(path, path.getFileName());
+            }
+        } catch (InvalidPathException e) {
+            problem(input, DiagnosticCode.UNREADABLE, "No file can have this name.");
         }
     }
 
     private void addFolder(String input, Path path) {
-        try (Stream<Path> below = Files.walk(path)) {
-            List<Path> scores = below.filter(file -> Files.isRegularFile(file)
-                            && file.getFileName().toString().matches(SCORE_NAMES)
-                            && !isOtherXml(file))
-                    .sorted()
-                    .toList();
-            if (scores.isEmpty()) {
-                problem(input, DiagnosticCode.UNREADABLE, "The folder holds no .musicxml, .xml or .mxl file.");
-            }
-            scores.forEach(file -> add(file, path.relativize(file)));
-        } catch (IOException | UncheckedIOException e) {
-            problem(input, DiagnosticCode.UNREADABLE, "The folder cannot be read (%s).".formatted(e.getMessage()));
+        ScoreFolder below = ScoreFolder.of(path, folder);
+        below.unreadable()
+                .forEach((file, e) -> problem(
+                        file.toString(),
+                        DiagnosticCode.UNREADABLE,
+                        "It cannot be read (%s).".formatted(Obstacle.of(e)),
+                        "Maybe see to its permissions."));
+        if (below.scores().isEmpty() && below.unreadable().isEmpty()) {
+            problem(input, DiagnosticCode.UNREADABLE, "The folder holds no score (.musicxml, .xml or .mxl).");
         }
-    }
-
-    // A folder may hold XML files that are no scores, such as instruments; named by itself such a file is an error.
-    private static boolean isOtherXml(Path file) {
-        if (!file.getFileName().toString().endsWith(".xml")) {
-            return false;
-        }
-        try {
-            ScoreDocument.decode(Files.readAllBytes(file));
-            return false;
-        } catch (DiagnosedException e) {
-            return e.diagnostics().get(0).code() == DiagnosticCode.NOT_MUSICXML;
-        } catch (IOException e) {
-            return false;
-        }
+        below.scores().forEach(file -> add(file, path.relativize(file)));
     }
 
     private void add(Path file, Path relative) {
         Path target = folder == null ? file : folder.resolve(relative);
-        String shown = file.toString();
-        if (folder != null && isSame(file, target)) {
-            problem(
-                    shown,
-                    DiagnosticCode.UNWRITABLE,
-                    "The result would take the place of the input.",
-                    "Maybe name another folder with --out, or ask for --in-place.");
-            return;
-        }
-        String other = targets.putIfAbsent(target.toAbsolutePath().normalize(), shown);
-        if (other == null) {
-            found.add(new Source(file, shown, target));
-        } else if (!other.equals(shown)) {
-            problem(
-                    shown,
-                    DiagnosticCode.UNWRITABLE,
-                    "The result would take the place of that of %s: %s.".formatted(other, target),
-                    "Maybe mark the two in turn, each into a folder of its own.");
-        }
+        inputs.putIfAbsent(real(file), new Source(file, file.toString(), target));
     }
 
-    private static boolean isSame(Path a, Path b) {
-        try {
-            return Files.exists(b) && Files.isSameFile(a, b);
-        } catch (IOException e) {
+    private void giveTargets() {
+        Map<String, String> taken = new HashMap<>();
+        inputs.forEach((real, source) -> {
+            List<Path> targets = records ? List.of(source.target(), source.recordTarget()) : List.of(source.target());
+            for (Path target : targets) {
+                if (!isFree(real, source, target, taken)) {
+                    return;
+                }
+            }
+            targets.forEach(target -> taken.put(key(target), source.shown()));
+            found.add(source);
+        });
+    }
+
+    private boolean isFree(Path real, Source source, Path target, Map<String, String> taken) {
+        Source input = inputs.get(real(target));
+        if (input != null && !(folder == null && real.equals(real(target)))) {
+            problem(
+                    source.shown(),
+                    DiagnosticCode.UNWRITABLE,
+                    "The result would take the place of the input %s.".formatted(input.shown()),
+                    "Maybe name another folder with --out, or ask for --in-place.");
             return false;
+        }
+        String other = taken.get(key(target));
+        if (other != null) {
+            problem(
+                    source.shown(),
+                    DiagnosticCode.UNWRITABLE,
+                    "The result would take the place of that of %s: %s.".formatted(other, target),
+                    "Maybe work on the two in turn, each into a folder of its own.");
+            return false;
+        }
+        return true;
+    }
+
+    // On many computers names that differ in capitals only are one file.
+    private static String key(Path target) {
+        return target.toAbsolutePath().normalize().toString().toLowerCase(Locale.ROOT);
+    }
+
+    private static Path real(Path path) {
+        try {
+            return path.toRealPath();
+        } catch (IOException e) {
+            return path.toAbsolutePath().normalize();
         }
     }
 
@@ -121,7 +144,7 @@ public final class Sources {
         problems.add(new Problem(input, Diagnostic.error(code, Place.FILE, text, advice)));
     }
 
-    /** Returns the files in the order in which they were added. */
+    /** Returns the files in the order of the inputs, those of a folder by name. */
     public List<Source> found() {
         return List.copyOf(found);
     }

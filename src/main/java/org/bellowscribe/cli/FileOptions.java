@@ -1,5 +1,6 @@
 package org.bellowscribe.cli;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
 
 /** What all commands on files share: where results go, how many threads, and the report. */
@@ -77,7 +79,14 @@ final class FileOptions {
                 .forEach(result -> failed.add(result.source().shown()));
         sources.problems().forEach(problem -> failed.add(problem.input()));
         report.end(done, failed, terminal);
+        if (done.stream().anyMatch(FileOptions::isBroken)) {
+            return ExitCode.BROKEN;
+        }
         return failed.isEmpty() ? ExitCode.ALL_DONE : ExitCode.SOME_FAILED;
+    }
+
+    private static boolean isBroken(Result result) {
+        return result.diagnostics().stream().anyMatch(remark -> remark.code() == DiagnosticCode.INTERNAL);
     }
 
     private static Sources sources(CommandLine line) throws UsageException {
@@ -91,9 +100,16 @@ final class FileOptions {
         if (!inPlace && !line.hasOption(OUT)) {
             throw new UsageException("Where should the results go?\n  Maybe add --out and a folder.");
         }
-        Sources sources = new Sources(inPlace ? null : Path.of(line.getOptionValue(OUT)));
-        line.getArgList().forEach(sources::add);
-        return sources;
+        Path folder = inPlace ? null : folder(line.getOptionValue(OUT));
+        return Sources.find(line.getArgList(), folder, line.hasOption(MarkCommand.RECORD));
+    }
+
+    private static Path folder(String name) throws UsageException {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new UsageException("No folder can have the name %s.".formatted(name));
+        }
     }
 
     private static int threads(CommandLine line) throws UsageException {

@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.commons.cli.CommandLine;
@@ -25,6 +26,8 @@ public final class Main {
     public static void main(String[] args) {
         // What a library logs is not for the user: what matters to them is a remark of ours.
         LIBRARIES.setLevel(Level.OFF);
+        // The same figures and bytes on every computer, whatever its language.
+        Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(args, new Terminal(out, err, System.console() != null)));
@@ -55,7 +58,7 @@ public final class Main {
         if (words.isEmpty()) {
             throw new UsageException("No command is given.");
         }
-        if (words.contains("--help")) {
+        if (words.contains("--help") || List.of("-h", "help").contains(words.get(0))) {
             terminal.out().print(Help.text());
             return ExitCode.ALL_DONE;
         }

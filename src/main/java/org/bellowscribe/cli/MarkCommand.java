@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
@@ -26,7 +27,7 @@ final class MarkCommand implements Command {
     private static final String STYLE = "style";
     private static final String MARKS = "marks";
     private static final String TIMES = "times";
-    private static final String RECORD = "record";
+    static final String RECORD = "record";
 
     @Override
     public String name() {
@@ -92,7 +93,7 @@ final class MarkCommand implements Command {
     }
 
     private static List<String> marks(String list) throws DiagnosedException {
-        List<String> ids = List.of(list.split(","));
+        List<String> ids = Stream.of(list.split(",")).map(String::strip).toList();
         Annotators.find(ids);
         return ids;
     }

@@ -29,23 +29,26 @@ public final class NearestNames {
                         .toList();
     }
 
-    /** Returns how many letters must be put in, left out or changed to make one name of the other (Levenshtein). */
+    /**
+     * Returns how many letters must be put in, left out, changed, or swapped with their neighbor to make one name of the
+     * other (optimal string alignment).
+     */
     private static int distance(String given, String name) {
         String a = given.toLowerCase(Locale.ROOT);
         String b = name.toLowerCase(Locale.ROOT);
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+        int[][] cost = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                cost[i][j] = i == 0 || j == 0 ? i + j : step(cost, a, b, i, j);
             }
         }
-        return row[b.length()];
+        return cost[a.length()][b.length()];
+    }
+
+    private static int step(int[][] cost, String a, String b, int i, int j) {
+        int change = cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        int least = Math.min(change, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
     }
 }

@@ -52,8 +52,7 @@ class MarkingLawsTest {
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {
-        Sources sources = new Sources(output);
-        sources.add(input.toString());
+        Sources sources = Sources.find(List.of(input.toString()), output, false);
         List<Result> results = new ArrayList<>();
         Batch.run(sources.found(), job, threads, results::add);
         return results;

@@ -23,4 +23,9 @@ class NearestNamesTest {
     void findsNothingForAQuiteDifferentName() {
         assertEquals(List.of(), NearestNames.of("hurdy-gurdy", KNOWN));
     }
+
+    @Test
+    void swappedLettersAreOneSlip() {
+        assertEquals(List.of("mark"), NearestNames.of("makr", List.of("mark", "strip")));
+    }
 }

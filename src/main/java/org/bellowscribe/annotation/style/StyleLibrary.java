@@ -16,6 +16,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 
 /** The styles that come with the tool, and the way to those of a user. */
@@ -69,7 +70,7 @@ public final class StyleLibrary {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
-                    "The style file cannot be read (%s).".formatted(e.getClass().getSimpleName()),
+                    "The style file cannot be read (%s).".formatted(Obstacle.of(e)),
                     "Maybe the path is misspelled, or %s is meant as the id of a style: %s."
                             .formatted(file, String.join(", ", ROOTS.keySet()))));
         }

@@ -16,6 +16,7 @@ import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
@@ -92,8 +93,7 @@ public final class InstrumentLibrary {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
-                    "The instrument file cannot be read (%s)."
-                            .formatted(e.getClass().getSimpleName()),
+                    "The instrument file cannot be read (%s).".formatted(Obstacle.of(e)),
                     "Maybe the path is misspelled, or %s is meant as a name of the library: %s."
                             .formatted(file, String.join(", ", ENTRIES.keySet()))));
         }

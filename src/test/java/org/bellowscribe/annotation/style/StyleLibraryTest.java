@@ -143,7 +143,7 @@ class StyleLibraryTest {
         assertTrue(
                 problems.get(0)
                         .startsWith("style.xml: error [unreadable] The style file cannot be read"
-                                + " (NoSuchFileException)."),
+                                + " (there is no such file)."),
                 problems.get(0));
     }
 

@@ -1,0 +1,112 @@
+package org.bellowscribe.batch;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.read.ScoreReader;
+import org.bellowscribe.replay.Replay;
+import org.bellowscribe.report.RecordWriter;
+import org.bellowscribe.report.TuneRecord;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Solver;
+
+/** Marks one tune: reads, decides, replays, writes. Our earlier marks are taken out first. */
+final class MarkJob {
+
+    private final MarkSettings settings;
+    private final Source source;
+
+    MarkJob(MarkSettings settings, Source source) {
+        this.settings = settings;
+        this.source = source;
+    }
+
+    Result run(byte[] bytes) throws DiagnosedException {
+        try {
+            return mark(ScoreDocument.decode(bytes));
+        } catch (DiagnosedException e) {
+            return refuse(e.diagnostics());
+        }
+    }
+
+    private Result mark(ScoreDocument document) throws DiagnosedException {
+        Tune tune = ScoreReader.read(document.withoutMarks().text(), baseName(), settings.reading());
+        Instrument instrument = settings.instrument();
+        Outcome outcome = Solver.solve(tune, instrument, Accompaniment.plan(tune, instrument), settings.solver());
+        List<Diagnostic> remarks = new ArrayList<>(tune.diagnostics());
+        if (outcome instanceof Outcome.Unplayable unplayable) {
+            remarks.addAll(unplayable.diagnostics());
+            return refuse(remarks);
+        }
+        Outcome.Solved solved = (Outcome.Solved) outcome;
+        remarks.addAll(solved.diagnostics());
+        List<Diagnostic> broken = replay(tune, solved.solution());
+        if (!broken.isEmpty()) {
+            remarks.addAll(broken);
+            return refuse(remarks);
+        }
+        return write(document, tune, solved.solution(), remarks);
+    }
+
+    // Nothing is written that an independent player could not play.
+    private List<Diagnostic> replay(Tune tune, Solution solution) {
+        return Replay.check(tune, settings.instrument(), solution).stream()
+                .map(violation -> Diagnostic.error(
+                        DiagnosticCode.REPLAY,
+                        violation.place(),
+                        violation.text(),
+                        "Please report this with the file: nothing was written."))
+                .toList();
+    }
+
+    private Result write(ScoreDocument document, Tune tune, Solution solution, List<Diagnostic> remarks)
+            throws DiagnosedException {
+        List<Annotation> marks =
+                Annotators.annotate(tune, settings.instrument(), solution, settings.style(), settings.marks());
+        ScoreDocument marked = document.withMarks(marks);
+        remarks.addAll(marked.lyricWarnings());
+        if (settings.record()) {
+            record(new TuneRecord.Marked(fileName(), tune, settings.instrument(), solution, 0, remarks));
+        }
+        AtomicFile.write(source.target(), marked.encode());
+        return new Result(source, true, TuneSummary.of(tune, settings.instrument(), solution), remarks);
+    }
+
+    private Result refuse(List<Diagnostic> remarks) {
+        boolean empty = remarks.stream().anyMatch(remark -> remark.code() == DiagnosticCode.NO_NOTES);
+        List<Diagnostic> all = new ArrayList<>(remarks);
+        if (settings.record()) {
+            try {
+                record(new TuneRecord.Unmarked(fileName(), settings.instrument().id(), empty, remarks));
+            } catch (DiagnosedException e) {
+                all.addAll(e.diagnostics());
+            }
+        }
+        return Result.failed(source, all);
+    }
+
+    private void record(TuneRecord tuneRecord) throws DiagnosedException {
+        Path beside = source.target().resolveSibling(baseName() + ".record.json");
+        AtomicFile.write(beside, RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String fileName() {
+        return String.valueOf(source.file().getFileName());
+    }
+
+    private String baseName() {
+        int dot = fileName().lastIndexOf('.');
+        return dot > 0 ? fileName().substring(0, dot) : fileName();
+    }
+}

@@ -1,0 +1,118 @@
+package org.bellowscribe.batch;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.jspecify.annotations.Nullable;
+
+/** The scores in a folder and below it, by name; hidden files and folders do not count. */
+final class ScoreFolder {
+
+    private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl");
+
+    private final Path folder;
+    private final @Nullable Path results;
+    private final List<Path> scores = new ArrayList<>();
+    private final SortedMap<Path, IOException> unreadable = new TreeMap<>();
+
+    private ScoreFolder(Path folder, @Nullable Path results) {
+        this.folder = folder;
+        this.results = results;
+    }
+
+    /**
+     * Looks through a folder.
+     *
+     * @param results the folder for results, which is passed over if it lies below; or null
+     */
+    static ScoreFolder of(Path folder, @Nullable Path results) {
+        ScoreFolder found = new ScoreFolder(folder, results);
+        try {
+            Files.walkFileTree(folder, found.new Visitor());
+        } catch (IOException e) {
+            found.unreadable.put(folder, e);
+        }
+        Collections.sort(found.scores);
+        return found;
+    }
+
+    /** Returns the scores, sorted. */
+    List<Path> scores() {
+        return scores;
+    }
+
+    /** Returns the files and folders that could not be looked at. */
+    SortedMap<Path, IOException> unreadable() {
+        return unreadable;
+    }
+
+    private final class Visitor extends SimpleFileVisitor<Path> {
+
+        @Override
+        public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
+            boolean passOver = !visited.equals(folder) && (isHidden(visited) || isResults(visited));
+            return passOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            if (Files.isRegularFile(file) && !isHidden(file) && hasScoreName(file) && !isOtherXml(file)) {
+                scores.add(file);
+            }
+            return FileVisitResult.CONTINUE;
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException e) {
+            unreadable.put(file, e);
+            return FileVisitResult.CONTINUE;
+        }
+    }
+
+    private static boolean isHidden(Path path) {
+        return path.getFileName().toString().startsWith(".");
+    }
+
+    private boolean isResults(Path path) {
+        return results != null
+                && path.toAbsolutePath()
+                        .normalize()
+                        .equals(results.toAbsolutePath().normalize());
+    }
+
+    private static boolean hasScoreName(Path file) {
+        return ENDINGS.stream().anyMatch(name(file)::endsWith);
+    }
+
+    // A folder may hold XML files that are no scores, such as instruments; named by itself such a file is an error.
+    private static boolean isOtherXml(Path file) {
+        try {
+            if (!name(file).endsWith(".xml") || Files.size(file) > ScoreDocument.MAX_BYTES) {
+                return false;
+            }
+            ScoreDocument.decode(Files.readAllBytes(file));
+            return false;
+        } catch (DiagnosedException e) {
+            return e.diagnostics().get(0).code() == DiagnosticCode.NOT_MUSICXML;
+        } catch (IOException e) {
+            // It is said when its turn comes.
+            return false;
+        }
+    }
+
+    private static String name(Path file) {
+        return file.getFileName().toString().toLowerCase(Locale.ROOT);
+    }
+}
