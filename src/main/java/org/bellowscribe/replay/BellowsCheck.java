@@ -110,7 +110,7 @@ final class BellowsCheck {
 
     /**
      * Returns by how much the end may miss the start: nothing, but where other measures are repeated the own air of a
-     * pick-up before them and of the last measure after them, which no repeat can balance.
+     * pick-up before them, which no repeat can balance. An ending after the repeats can be balanced, and must be.
      */
     private int margin() {
         boolean repeats = false;
@@ -124,20 +124,12 @@ final class BellowsCheck {
         for (int i = 0; i < order.size() && isPickUp(step(order.get(i)).event()); i++) {
             margin += air(order.get(i));
         }
-        int lastMeasure = step(order.get(order.size() - 1)).event().measure();
-        for (int i = order.size() - 1; i >= 0 && isEnding(step(order.get(i)).event(), lastMeasure); i--) {
-            margin += air(order.get(i));
-        }
         return margin;
     }
 
     private boolean isPickUp(Event event) {
         Measure measure = tune.measureOf(event);
         return timesPlayed[event.index()] == 1 && measure.beatOffset().isPositive();
-    }
-
-    private boolean isEnding(Event event, int lastMeasure) {
-        return timesPlayed[event.index()] == 1 && event.measure() == lastMeasure;
     }
 
     private int air(int event) {

@@ -223,30 +223,6 @@ class ReplayTest {
     }
 
     @Test
-    void pickUpOutsideRepeatsExcusesItsOwnAir() {
-        Tune tune = TuneText.of("C4 | C4 D4 C4 D4", 60, List.of(0, 1, 1));
-        assertFound(new Played(tune, 5000)
-                .push(1000, 1)
-                .push(1000, 1)
-                .pull(1000, 1)
-                .push(1000, 1)
-                .pull(1000, 1));
-    }
-
-    @Test
-    void pickUpWithoutRepeatsExcusesNothing() {
-        Tune tune = TuneText.of("C4 | C4 D4 C4 D4", 60);
-        assertFound(
-                new Played(tune, 5000)
-                        .push(1000, 1)
-                        .push(1000, 1)
-                        .pull(1000, 1)
-                        .push(1000, 1)
-                        .pull(1000, 1),
-                "[play-again] The bellows end at 4000 and began at 5000 thousandths; they may differ by 0.");
-    }
-
-    @Test
     void heldButtonMustBeTheSameOnEveryPass() {
         Tune tune = TuneText.of("E4 C4 | D4", 60, List.of(0, 1, 1));
         assertFound(
