@@ -1,52 +1,10 @@
 package org.bellowscribe.solver.rule;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.bellowscribe.accompaniment.LeftHandFit;
-import org.bellowscribe.instrument.LeftHandKind;
-import org.bellowscribe.solver.Points;
-import org.junit.jupiter.api.Test;
 
-class OtherKindTest {
+class OtherKindTest extends StandInRuleTest {
 
-    private final OtherKind rule = new OtherKind();
-
-    private final Points points = Scene.points("first-beat", 20, "chord", 10, "closing-first-beat", 40);
-
-    @Test
-    void costsByTheBeat() {
-        assertEquals(
-                20,
-                rule.points(
-                        Scene.note("E4", 1),
-                        Scene.wanted(LeftHandKind.BASS, true, "G", 0),
-                        LeftHandFit.OTHER_KIND,
-                        points));
-        assertEquals(
-                10,
-                rule.points(
-                        Scene.note("E4", 1),
-                        Scene.wanted(LeftHandKind.CHORD, false, "G", 0),
-                        LeftHandFit.OTHER_KIND,
-                        points));
-    }
-
-    @Test
-    void costsMoreAtTheClose() {
-        assertEquals(
-                40,
-                rule.points(
-                        Scene.closingNote("G4"),
-                        Scene.wanted(LeftHandKind.BASS, true, "G", 0),
-                        LeftHandFit.OTHER_KIND,
-                        points));
-    }
-
-    @Test
-    void exactSoundIsFree() {
-        assertEquals(
-                0,
-                rule.points(
-                        Scene.note("E4", 1), Scene.wanted(LeftHandKind.BASS, true, "G", 0), LeftHandFit.EXACT, points));
+    OtherKindTest() {
+        super(new OtherKind(), LeftHandFit.OTHER_KIND);
     }
 }
