@@ -10,6 +10,6 @@ package org.bellowscribe.solver;
  */
 public record SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit) {
 
-    /** Enough for every tune of the corpus on usual bellows; a few seconds at the most. */
+    /** Enough to prove nearly every dance tune on usual bellows; a long song can use it up in about ten seconds. */
     public static final long USUAL_CELL_LIMIT = 1_500_000;
 }
