@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -43,7 +44,7 @@ final class MarkJob {
     private Result mark(ScoreDocument document) throws DiagnosedException {
         Tune tune = ScoreReader.read(document.withoutMarks().text(), baseName(), settings.reading());
         Instrument instrument = settings.instrument();
-        Outcome outcome = Solver.solve(tune, instrument, Accompaniment.plan(tune, instrument), settings.solver());
+        Outcome outcome = Solver.solve(tune, instrument, wanted(tune), settings.solver());
         List<Diagnostic> remarks = new ArrayList<>(tune.diagnostics());
         if (outcome instanceof Outcome.Unplayable unplayable) {
             remarks.addAll(unplayable.diagnostics());
@@ -57,6 +58,13 @@ final class MarkJob {
             return refuse(remarks);
         }
         return write(document, tune, solved.solution(), remarks);
+    }
+
+    // A left hand that is not written is not played: its air would be missing from the sheet.
+    private List<WantedSound> wanted(Tune tune) {
+        return settings.marks().contains(MarkSettings.LEFT_HAND)
+                ? Accompaniment.plan(tune, settings.instrument())
+                : List.of();
     }
 
     // Nothing is written that an independent player could not play.

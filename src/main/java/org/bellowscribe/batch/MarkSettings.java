@@ -27,6 +27,9 @@ public record MarkSettings(
     /** Id of the marks that show where the air button is pressed. */
     public static final String AIR = "air";
 
+    /** Id of the marks that show what the left hand plays. */
+    public static final String LEFT_HAND = "left-hand";
+
     /** Copies the list. */
     public MarkSettings {
         marks = List.copyOf(marks);

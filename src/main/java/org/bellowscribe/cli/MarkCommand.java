@@ -53,7 +53,8 @@ final class MarkCommand implements Command {
                 options,
                 MARKS,
                 "LIST",
-                "The marks to write, with commas between; %s if not given. Without air the air button is not used."
+                ("The marks to write, with commas between; %s if not given. Without air the air button is not used,"
+                                + " without left-hand the left hand rests.")
                         .formatted(String.join(",", Annotators.defaultIds())));
         add(
                 options,

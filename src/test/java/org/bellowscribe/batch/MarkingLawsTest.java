@@ -41,14 +41,18 @@ class MarkingLawsTest {
     private Path folder;
 
     private static Job mark() throws DiagnosedException {
+        return mark(Annotators.defaultIds(), false);
+    }
+
+    private static Job mark(List<String> marks, boolean tuneRecord) throws DiagnosedException {
         return Jobs.mark(new MarkSettings(
                 InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID),
                 StyleLibrary.find(StyleLibrary.DEFAULT_ID),
-                Annotators.defaultIds(),
+                marks,
                 new SolverOptions(
                         MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT),
                 ReadingOptions.DEFAULT,
-                false));
+                tuneRecord));
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {
@@ -81,6 +85,17 @@ class MarkingLawsTest {
             }
         }
         return results;
+    }
+
+    @Test
+    void leftHandThatIsNotWrittenIsNotPlayed() throws DiagnosedException, IOException {
+        Path sample = Path.of("samples", "nine-geese-over.musicxml");
+        run(sample, folder.resolve("both"), mark(Annotators.defaultIds(), true), 1);
+        run(sample, folder.resolve("right"), mark(List.of("buttons", "air"), true), 1);
+        assertTrue(Files.readString(folder.resolve("both/nine-geese-over.record.json"))
+                .contains("\"bass\""));
+        assertFalse(Files.readString(folder.resolve("right/nine-geese-over.record.json"))
+                .contains("\"bass\""));
     }
 
     @Test
