@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Cost;
@@ -19,8 +20,11 @@ import org.bellowscribe.solver.Step;
  * @param airMarks places of the sheet where the air button is pressed
  * @param startPercent how far open the bellows are at the start, in percent of the capacity
  * @param cost what the marks cost
+ * @param playOrder the measures in the order in which they sound, by their printed numbers; empty if they sound just as
+ *     they are written
  */
-public record TuneSummary(String title, int measures, int reversals, int airMarks, int startPercent, Cost cost) {
+public record TuneSummary(
+        String title, int measures, int reversals, int airMarks, int startPercent, Cost cost, String playOrder) {
 
     static TuneSummary of(Tune tune, Instrument instrument, Solution solution) {
         List<Integer> order = tune.eventOrder();
@@ -37,6 +41,18 @@ public record TuneSummary(String title, int measures, int reversals, int airMark
                 .count();
         double start = solution.steps().get(order.get(0)).openingBefore() / 1000.0;
         int percent = (int) Math.round(100 * start / instrument.bellows().capacity());
-        return new TuneSummary(tune.title(), measures.size(), reversals, airMarks, percent, solution.cost());
+        return new TuneSummary(
+                tune.title(), measures.size(), reversals, airMarks, percent, solution.cost(), playOrder(tune));
+    }
+
+    private static String playOrder(Tune tune) {
+        List<Integer> written = tune.measures().stream().map(Measure::index).toList();
+        if (tune.playOrder().measures().equals(written)) {
+            return "";
+        }
+        // Numbers count as printed where they tell the measures apart.
+        List<String> numbers = tune.measures().stream().map(Measure::number).toList();
+        boolean clear = !numbers.contains("") && new HashSet<>(numbers).size() == numbers.size();
+        return clear ? tune.playOrder().shortForm(numbers) : tune.playOrder().shortForm();
     }
 }

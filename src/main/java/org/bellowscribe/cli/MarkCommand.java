@@ -14,7 +14,6 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
@@ -61,6 +60,7 @@ final class MarkCommand implements Command {
                 TIMES,
                 "again|once",
                 "again (if not given): good for playing again and again; once: the bellows are reset in between.");
+        LineOptions.addTo(options);
         options.addOption(Option.builder()
                 .longOpt(RECORD)
                 .desc("Write every decision beside the score, as data: NAME.record.json.")
@@ -90,7 +90,7 @@ final class MarkCommand implements Command {
         Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
         SolverOptions solver = new SolverOptions(
                 manner, times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
-        return new MarkSettings(instrument, style, marks, solver, ReadingOptions.DEFAULT, line.hasOption(RECORD));
+        return new MarkSettings(instrument, style, marks, solver, LineOptions.of(line), line.hasOption(RECORD));
     }
 
     private static List<String> marks(String list) throws DiagnosedException {

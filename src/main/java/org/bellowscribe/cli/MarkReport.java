@@ -5,11 +5,12 @@ import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.TuneSummary;
 import org.bellowscribe.diagnostic.Diagnostic;
 
-/** One line a tune, then totals. */
+/** One line a tune, under it the order of play if there are repeats or jumps, then totals. */
 final class MarkReport implements Report {
 
     private static final String LINE = "%-36s %8s %9s %5s %7s %6s  %s%n";
     private static final int TITLE_WIDTH = 36;
+    private static final int ORDER_WIDTH = 80;
 
     @Override
     public void begin(Terminal terminal) {
@@ -39,6 +40,17 @@ final class MarkReport implements Report {
                         summary.startPercent() + " %",
                         summary.cost().total(),
                         proof);
+        if (!summary.playOrder().isEmpty()) {
+            terminal.out().println("  measures " + cut(summary.playOrder()));
+        }
+    }
+
+    // A line that can be read at a glance; the record holds the whole order.
+    private static String cut(String order) {
+        if (order.length() <= ORDER_WIDTH) {
+            return order;
+        }
+        return order.substring(0, order.lastIndexOf(", ", ORDER_WIDTH) + 2) + "...";
     }
 
     @Override

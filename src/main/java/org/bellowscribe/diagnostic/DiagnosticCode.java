@@ -40,7 +40,7 @@ public enum DiagnosticCode {
     UNWRITABLE,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,
-    /** Nothing has the name that was given for an instrument, a style or a sort of marks. */
+    /** Nothing has the name that was given for an instrument, a style, a sort of marks, a part, a staff or a voice. */
     UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,

@@ -2,6 +2,7 @@ package org.bellowscribe.score;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * The order in which the written measures sound in one playing of the tune.
@@ -38,13 +39,26 @@ public record PlayOrder(List<Integer> measures) {
 
     /** Returns the order in short form with 1-based indices, such as {@code 1-8, 1-7, 9}. */
     public String shortForm() {
+        return shortForm(measure -> String.valueOf(measure + 1));
+    }
+
+    /**
+     * Returns the order in short form with the printed numbers of the measures.
+     *
+     * @param numbers for each measure its printed number
+     */
+    public String shortForm(List<String> numbers) {
+        return shortForm(numbers::get);
+    }
+
+    private String shortForm(IntFunction<String> number) {
         List<String> runs = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= measures.size(); i++) {
             if (i == measures.size() || measures.get(i) != measures.get(i - 1) + 1) {
-                int first = measures.get(start) + 1;
-                int last = measures.get(i - 1) + 1;
-                runs.add(first == last ? String.valueOf(first) : first + "-" + last);
+                String first = number.apply(measures.get(start));
+                String last = number.apply(measures.get(i - 1));
+                runs.add(first.equals(last) ? first : first + "-" + last);
                 start = i;
             }
         }

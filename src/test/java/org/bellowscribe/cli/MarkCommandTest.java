@@ -172,4 +172,34 @@ class MarkCommandTest {
         Object bellows = JsonTree.get(JsonTree.read(marked("scale.record.json")), "bellows");
         assertEquals(false, JsonTree.get(bellows, "again"));
     }
+
+    @Test
+    void orderOfPlayStandsUnderTheLineOfATuneWithRepeats() throws IOException {
+        String repeat = "<barline location=\"right\"><repeat direction=\"backward\"/></barline>    </measure>";
+        String score = ScoreText.of("twice", SCALE).replaceFirst(" *</measure>", repeat);
+        String twice = ScoreText.write(folder.resolve("twice.xml"), score);
+        String[] lines = CommandRun.of("mark", twice, "--out", out()).out().split("\\R");
+        assertEquals("  measures 1, 1-2", lines[2]);
+        String scale = ScoreText.file(folder.resolve("scale.xml"), SCALE);
+        assertFalse(CommandRun.of("mark", scale, "--out", out()).out().contains("  measures 1"));
+    }
+
+    @Test
+    void partIsTheOneAskedFor() throws IOException {
+        String one = ScoreText.of("two", SCALE);
+        String second = one.substring(one.indexOf("<part id="), one.indexOf("</part>") + 7);
+        String two = one.replace(
+                        "</part-list>", "<score-part id=\"P2\"><part-name>Low</part-name></score-part></part-list>")
+                .replace("</part>\n", "</part>\n" + second.replace("P1", "P2") + "\n");
+        String file = ScoreText.write(folder.resolve("two.xml"), two);
+        CommandRun chosen = CommandRun.of("mark", file, "--out", out());
+        assertTrue(chosen.err().contains("melody is read from part P1 (Melody), staff 1, voice 1"), chosen.err());
+        CommandRun asked = CommandRun.of("mark", file, "--out", out(), "--part", "low");
+        assertFalse(asked.err().contains("melody is read"), asked.err());
+        assertTrue(marked("two.xml").indexOf("<lyric ") > marked("two.xml").indexOf("<part id=\"P2\""));
+        CommandRun unknown = CommandRun.of("mark", file, "--out", out(), "--part", "high");
+        assertEquals(1, unknown.code());
+        assertTrue(unknown.err().contains("error [unknown-name] The score has no part high."), unknown.err());
+        assertTrue(unknown.err().contains("P1 (Melody), P2 (Low)"), unknown.err());
+    }
 }

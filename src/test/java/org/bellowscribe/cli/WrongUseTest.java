@@ -116,6 +116,12 @@ class WrongUseTest {
     }
 
     @Test
+    void staffThatIsNoNumber() {
+        assertWrong(mark("--staff", "upper"), "--staff takes a whole number from 1 to 99, not upper.");
+        assertWrong(mark("--staff", "0"), "not 0.");
+    }
+
+    @Test
     void timesThatAreNeither() {
         assertWrong(mark("--times", "twice"), "--times takes again or once, not twice.");
     }

@@ -28,10 +28,12 @@ final class MelodyChooser {
 
     private final List<PartContent> parts;
     private final ReadingOptions options;
+    private final PartNames names;
 
     MelodyChooser(List<PartContent> parts, ReadingOptions options) {
         this.parts = parts;
         this.options = options;
+        names = new PartNames(parts);
     }
 
     /**
@@ -44,16 +46,20 @@ final class MelodyChooser {
         int part = part();
         List<WrittenNote> notes = parts.get(part).notes().filter(this::wanted).toList();
         if (notes.isEmpty()) {
-            throw refusal(
-                    parts.get(part).notes().findAny().isPresent()
-                            ? "Part %s has no notes in the staff or voice that was asked for.".formatted(name(part))
-                            : "Part %s: %s".formatted(name(part), whyEmpty(List.of(parts.get(part)))));
+            boolean others = parts.get(part).notes().findAny().isPresent();
+            throw others
+                    ? names.unknownLine("Part %s".formatted(names.of(part)), List.of(parts.get(part)), options)
+                    : new DiagnosedException(Diagnostic.error(
+                            DiagnosticCode.NO_NOTES,
+                            Place.FILE,
+                            "Part %s has no melody: %s".formatted(names.of(part), whyEmpty(List.of(parts.get(part)))),
+                            names.list()));
         }
         int staff = notes.stream().mapToInt(WrittenNote::staff).min().orElse(1);
         Map<String, List<WrittenNote>> voices = voices(notes, staff);
-        String voice = highest(voices);
-        remarkChoice(part, voice, voices.size(), remarks);
-        return new MelodyLine(part, voice, staff, options.staff(), options.voice() != null);
+        MelodyLine line = new MelodyLine(part, highest(voices), staff, options.staff(), options.voice() != null);
+        remarkChoice(line, voices.size(), remarks);
+        return line;
     }
 
     private boolean wanted(WrittenNote note) {
@@ -63,12 +69,7 @@ final class MelodyChooser {
 
     private int part() throws DiagnosedException {
         if (options.part() != null) {
-            for (int i = 0; i < parts.size(); i++) {
-                if (parts.get(i).id().equals(options.part())) {
-                    return i;
-                }
-            }
-            throw refusal("The score has no part %s.".formatted(options.part()));
+            return names.find(options.part());
         }
         List<Integer> counts = parts.stream()
                 .map(part -> (int) part.notes().filter(this::wanted).count())
@@ -78,7 +79,7 @@ final class MelodyChooser {
             boolean notes =
                     parts.stream().anyMatch(part -> part.notes().findAny().isPresent());
             throw notes
-                    ? refusal("The score has no notes in the staff or voice that was asked for.")
+                    ? names.unknownLine("The score", parts, options)
                     : new DiagnosedException(Diagnostic.error(
                             DiagnosticCode.NO_NOTES, Place.FILE, "The score has no melody: " + whyEmpty(parts)));
         }
@@ -148,7 +149,7 @@ final class MelodyChooser {
         return best;
     }
 
-    private void remarkChoice(int part, String voice, int voices, List<Diagnostic> remarks) {
+    private void remarkChoice(MelodyLine line, int voices, List<Diagnostic> remarks) {
         long withNotes = parts.stream()
                 .filter(each -> each.notes().findAny().isPresent())
                 .count();
@@ -158,26 +159,16 @@ final class MelodyChooser {
             remarks.add(Diagnostic.note(
                     DiagnosticCode.ASSUMED,
                     Place.FILE,
-                    "The melody is read from part %s, voice %s; the score has %d parts with notes."
-                            .formatted(name(part), voice, withNotes),
-                    "Maybe name another part, staff or voice."));
+                    "The melody is read from part %s, staff %d, voice %s; %s."
+                            .formatted(
+                                    names.of(line.part()),
+                                    line.homeStaff(),
+                                    line.voice(),
+                                    severalParts
+                                            ? "the score has %d parts with notes".formatted(withNotes)
+                                            : "the staff has %d voices".formatted(voices)),
+                    "Maybe name another with --part, --staff or --voice. "
+                            + (severalParts ? names.list() : PartNames.lines(parts.get(line.part())))));
         }
-    }
-
-    private String name(int part) {
-        PartContent content = parts.get(part);
-        return content.name().isEmpty() ? content.id() : "%s (%s)".formatted(content.id(), content.name());
-    }
-
-    private DiagnosedException refusal(String text) {
-        List<String> names = new ArrayList<>();
-        for (int i = 0; i < Math.min(12, parts.size()); i++) {
-            names.add(name(i));
-        }
-        return new DiagnosedException(Diagnostic.error(
-                DiagnosticCode.NO_NOTES,
-                Place.FILE,
-                text,
-                "The score has these parts: %s.".formatted(String.join(", ", names))));
     }
 }

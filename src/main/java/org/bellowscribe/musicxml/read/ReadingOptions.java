@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which line of a score to read; null leaves the choice to the reader.
  *
- * @param part id of the part, such as {@code P1}, or null
+ * @param part id of the part, such as {@code P1}, or its name, or its place in the score from 1; or null
  * @param staff number of the staff in the part, from 1, or null
  * @param voice name of the voice, such as {@code 1}, or null
  */

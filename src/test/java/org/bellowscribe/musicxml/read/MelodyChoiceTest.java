@@ -39,7 +39,7 @@ class MelodyChoiceTest {
         assertTrue(read(wrap(CHORDS + LEAD))
                 .diagnostics()
                 .toString()
-                .contains("The melody is read from part P2, voice 1; the score has 2 parts with notes."));
+                .contains("The melody is read from part P2, staff 1, voice 1; the score has 2 parts with notes."));
     }
 
     @Test
@@ -75,8 +75,43 @@ class MelodyChoiceTest {
         assertEquals("D3*4/1", sounds(read(score(piano), new ReadingOptions(null, 2, null))));
         assertEquals("D4*4/1", sounds(read(score(piano), new ReadingOptions(null, null, "2"))));
         assertEquals(
-                DiagnosticCode.NO_NOTES,
+                DiagnosticCode.UNKNOWN_NAME,
                 refusal(score(piano), new ReadingOptions(null, null, "9")).code());
+    }
+
+    @Test
+    void unknownStaffOrVoiceIsRefusedWithThoseThereAre() {
+        String piano = voiced("D5:16", 1, 1) + BACK + voiced("D4:16", 2, 1) + BACK + voiced("D3:16", 5, 2);
+        var voice = refusal(score(piano), new ReadingOptions(null, null, "9"));
+        assertEquals("The score has no notes in voice 9.", voice.text());
+        assertEquals(
+                List.of("Part P1 has notes in staff 1, voice 1; staff 1, voice 2; staff 2, voice 5."), voice.advice());
+        var staff = refusal(score(piano), new ReadingOptions("P1", 3, "1"));
+        assertEquals("Part P1 (Tune) has no notes in staff 3, voice 1.", staff.text());
+    }
+
+    @Test
+    void partMayBeCalledByItsNameOrItsPlace() {
+        String list = "<part-list><score-part id=\"P1\"><part-name>Piano</part-name></score-part>"
+                + "<score-part id=\"P2\"><part-name>Tin Whistle</part-name></score-part></part-list>";
+        String score = wrap(CHORDS + LEAD).replace("<part id=\"P1\">", list + "<part id=\"P1\">");
+        assertEquals("P1", read(score, new ReadingOptions("piano", null, null)).part());
+        assertEquals("P2", read(score, new ReadingOptions("2", null, null)).part());
+        var refusal = refusal(score, new ReadingOptions("tin wistle", null, null));
+        assertEquals("The score has no part tin wistle.", refusal.text());
+        assertEquals(
+                List.of("Maybe P2 (Tin Whistle).", "The score has these parts: P1 (Piano), P2 (Tin Whistle)."),
+                refusal.advice());
+    }
+
+    @Test
+    void nameOfTwoPartsIsNoChoice() {
+        String list = "<part-list><score-part id=\"P1\"><part-name>Voice</part-name></score-part>"
+                + "<score-part id=\"P2\"><part-name>Voice</part-name></score-part></part-list>";
+        String score = wrap(CHORDS + LEAD).replace("<part id=\"P1\">", list + "<part id=\"P1\">");
+        assertEquals(
+                "The score has 2 parts called Voice.",
+                refusal(score, new ReadingOptions("Voice", null, null)).text());
     }
 
     @Test
