@@ -16,8 +16,7 @@ public final class Jobs {
     /** Returns the job that takes our marks out again. */
     public static Job strip() {
         return new SafeJob((source, bytes) -> {
-            AtomicFile.write(
-                    source.target(), ScoreDocument.decode(bytes).withoutMarks().encode());
+            source.write(ScoreDocument.decode(bytes).withoutMarks().encode());
             return new Result(source, true, null, List.of());
         });
     }

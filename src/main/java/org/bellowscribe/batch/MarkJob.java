@@ -1,7 +1,6 @@
 package org.bellowscribe.batch;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.accompaniment.Accompaniment;
@@ -42,7 +41,7 @@ final class MarkJob {
     }
 
     private Result mark(ScoreDocument document) throws DiagnosedException {
-        Tune tune = ScoreReader.read(document.withoutMarks().text(), baseName(), settings.reading());
+        Tune tune = ScoreReader.read(document.withoutMarks().text(), source.stem(), settings.reading());
         Instrument instrument = settings.instrument();
         Outcome outcome = Solver.solve(tune, instrument, wanted(tune), settings.solver());
         List<Diagnostic> remarks = new ArrayList<>(tune.diagnostics());
@@ -85,9 +84,9 @@ final class MarkJob {
         ScoreDocument marked = document.withMarks(marks);
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
-            record(new TuneRecord.Marked(fileName(), tune, settings.instrument(), solution, 0, remarks));
+            record(new TuneRecord.Marked(source.name(), tune, settings.instrument(), solution, 0, remarks));
         }
-        AtomicFile.write(source.target(), marked.encode());
+        source.write(marked.encode());
         return new Result(source, true, TuneSummary.of(tune, settings.instrument(), solution), remarks);
     }
 
@@ -96,7 +95,8 @@ final class MarkJob {
         List<Diagnostic> all = new ArrayList<>(remarks);
         if (settings.record()) {
             try {
-                record(new TuneRecord.Unmarked(fileName(), settings.instrument().id(), empty, remarks));
+                record(new TuneRecord.Unmarked(
+                        source.name(), settings.instrument().id(), empty, remarks));
             } catch (DiagnosedException e) {
                 all.addAll(e.diagnostics());
             }
@@ -105,16 +105,6 @@ final class MarkJob {
     }
 
     private void record(TuneRecord tuneRecord) throws DiagnosedException {
-        Path beside = source.target().resolveSibling(baseName() + ".record.json");
-        AtomicFile.write(beside, RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
-    }
-
-    private String fileName() {
-        return String.valueOf(source.file().getFileName());
-    }
-
-    private String baseName() {
-        int dot = fileName().lastIndexOf('.');
-        return dot > 0 ? fileName().substring(0, dot) : fileName();
+        AtomicFile.write(source.recordTarget(), RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -1,14 +1,10 @@
 package org.bellowscribe.batch;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.musicxml.ScoreDocument;
 
 /** Runs the work on one file so that nothing it does can stop the others. */
 final class SafeJob implements Job {
@@ -28,7 +24,7 @@ final class SafeJob implements Job {
     @Override
     public Result run(Source source) {
         try {
-            return work.run(source, read(source));
+            return work.run(source, source.read());
         } catch (DiagnosedException e) {
             return Result.failed(source, e.diagnostics());
         } catch (RuntimeException | StackOverflowError e) {
@@ -42,25 +38,6 @@ final class SafeJob implements Job {
                             Place.FILE,
                             "The tool broke on this file (%s%s).".formatted(e, where),
                             "Please report this with the file.")));
-        }
-    }
-
-    private static byte[] read(Source source) throws DiagnosedException {
-        try {
-            if (Files.size(source.file()) > ScoreDocument.MAX_BYTES) {
-                throw new DiagnosedException(Diagnostic.error(
-                        DiagnosticCode.UNREADABLE,
-                        Place.FILE,
-                        "The file has %d bytes, and a score may have %d."
-                                .formatted(Files.size(source.file()), ScoreDocument.MAX_BYTES)));
-            }
-            return Files.readAllBytes(source.file());
-        } catch (IOException e) {
-            throw new DiagnosedException(Diagnostic.error(
-                    DiagnosticCode.UNREADABLE,
-                    Place.FILE,
-                    "The file cannot be read (%s).".formatted(Obstacle.of(e)),
-                    "Maybe see to its permissions."));
         }
     }
 }

@@ -1,15 +1,103 @@
 package org.bellowscribe.batch;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A file to work on.
+ * A file to work on, or standard input.
  *
- * @param file where it is
+ * @param file where it is; for standard input its name only
  * @param shown how to name it to the user
- * @param target where the result goes
+ * @param target where the result goes; for standard output its name only
+ * @param pipe the streams that stand for file and target; null for files
  */
-public record Source(Path file, String shown, Path target) {
+public record Source(
+        Path file, String shown, Path target, @Nullable Pipe pipe) {
+
+    /** Streams in place of files. */
+    private record Pipe(InputStream in, PrintStream out) {}
+
+    /** Creates the source of a file. */
+    public Source(Path file, String shown, Path target) {
+        this(file, shown, target, null);
+    }
+
+    /**
+     * Returns the source that is read from one stream and whose result goes to another. Nothing is written if there is no
+     * result.
+     */
+    public static Source piped(InputStream in, PrintStream out) {
+        return new Source(Path.of("standard input"), "standard input", Path.of("standard output"), new Pipe(in, out));
+    }
+
+    /**
+     * Returns the bytes of the score.
+     *
+     * @throws DiagnosedException if they cannot be read or are more than a score may have
+     */
+    byte[] read() throws DiagnosedException {
+        try {
+            return pipe == null ? readFile() : readPipe(pipe.in());
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNREADABLE,
+                    Place.FILE,
+                    "The file cannot be read (%s).".formatted(Obstacle.of(e)),
+                    "Maybe see to its permissions."));
+        }
+    }
+
+    private byte[] readFile() throws DiagnosedException, IOException {
+        if (Files.size(file) > ScoreDocument.MAX_BYTES) {
+            throw tooLarge(String.valueOf(Files.size(file)));
+        }
+        return Files.readAllBytes(file);
+    }
+
+    private static byte[] readPipe(InputStream in) throws DiagnosedException, IOException {
+        byte[] bytes = in.readNBytes(ScoreDocument.MAX_BYTES + 1);
+        if (bytes.length > ScoreDocument.MAX_BYTES) {
+            throw tooLarge("more than " + ScoreDocument.MAX_BYTES);
+        }
+        return bytes;
+    }
+
+    private static DiagnosedException tooLarge(String bytes) {
+        return new DiagnosedException(Diagnostic.error(
+                DiagnosticCode.UNREADABLE,
+                Place.FILE,
+                "The file has %s bytes, and a score may have %d.".formatted(bytes, ScoreDocument.MAX_BYTES)));
+    }
+
+    /**
+     * Writes the result, whole or not at all.
+     *
+     * @throws DiagnosedException if it cannot be written
+     */
+    void write(byte[] bytes) throws DiagnosedException {
+        if (pipe == null) {
+            AtomicFile.write(target, bytes);
+            return;
+        }
+        pipe.out().write(bytes, 0, bytes.length);
+        if (pipe.out().checkError()) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNWRITABLE,
+                    Place.FILE,
+                    "Standard output cannot be written.",
+                    "Maybe the program that reads it has ended."));
+        }
+    }
 
     /** Returns the name of the file without folders. */
     public String name() {

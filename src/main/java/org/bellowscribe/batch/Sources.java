@@ -1,6 +1,8 @@
 package org.bellowscribe.batch;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -54,6 +56,13 @@ public final class Sources {
         Sources sources = new Sources(folder, records);
         inputs.forEach(sources::add);
         sources.giveTargets();
+        return sources;
+    }
+
+    /** Returns the one source that stands for standard input and output. */
+    public static Sources piped(InputStream in, PrintStream out) {
+        Sources sources = new Sources(null, false);
+        sources.found.add(Source.piped(in, out));
         return sources;
     }
 

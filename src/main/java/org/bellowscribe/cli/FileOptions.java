@@ -19,6 +19,7 @@ import org.bellowscribe.diagnostic.Severity;
 /** What all commands on files share: where results go, how many threads, and the report. */
 final class FileOptions {
 
+    private static final String PIPE = "-";
     private static final String OUT = "out";
     private static final String IN_PLACE = "in-place";
     private static final String THREADS = "threads";
@@ -51,8 +52,10 @@ final class FileOptions {
     }
 
     /** Runs a job on the inputs of a line and reports. */
-    static ExitCode run(CommandLine line, Job job, Report report, Terminal terminal) throws UsageException {
-        Sources sources = sources(line);
+    static ExitCode run(CommandLine line, Job job, Report report, Terminal given) throws UsageException {
+        boolean piped = line.getArgList().contains(PIPE);
+        Sources sources = piped ? piped(line, given) : sources(line);
+        Terminal terminal = piped ? given.withoutOut() : given;
         int threads = threads(line);
         List<Source> files = sources.found();
         List<Result> done = new ArrayList<>();
@@ -87,6 +90,20 @@ final class FileOptions {
 
     private static boolean isBroken(Result result) {
         return result.diagnostics().stream().anyMatch(remark -> remark.code() == DiagnosticCode.INTERNAL);
+    }
+
+    private static Sources piped(CommandLine line, Terminal terminal) throws UsageException {
+        if (line.getArgList().size() > 1) {
+            throw new UsageException("The input - stands alone, without other inputs.");
+        }
+        for (String option : List.of(OUT, IN_PLACE, MarkCommand.RECORD)) {
+            if (line.hasOption(option)) {
+                throw new UsageException(
+                        "--%s needs files: the result of the input - goes to standard output.%n".formatted(option)
+                                + "  Maybe name the file instead of -, or leave out --%s.".formatted(option));
+            }
+        }
+        return Sources.piped(terminal.in(), terminal.out());
     }
 
     private static Sources sources(CommandLine line) throws UsageException {

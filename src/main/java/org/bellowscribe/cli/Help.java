@@ -27,7 +27,8 @@ final class Help {
                 text.append(entry(label(option), option.getDescription()));
             }
         }
-        text.append("\nINPUT is a score (.musicxml, .xml, .mxl) or a folder of scores.\n");
+        text.append(
+                "\nINPUT is a score (.musicxml, .xml, .mxl), a folder of scores, or - alone: a score comes from\nstandard input, the result goes to standard output and the report to standard error.\n");
         text.append("\nMarks\n");
         for (Annotator annotator : Annotators.all()) {
             text.append(entry(annotator.id() + (annotator.byDefault() ? " *" : ""), annotator.summary()));

@@ -30,7 +30,7 @@ public final class Main {
         Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(args, new Terminal(out, err, System.console() != null)));
+        System.exit(run(args, new Terminal(System.in, out, err, System.console() != null)));
     }
 
     /**

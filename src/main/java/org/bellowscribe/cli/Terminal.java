@@ -1,17 +1,24 @@
 package org.bellowscribe.cli;
 
+import java.io.InputStream;
 import java.io.PrintStream;
 
 /**
  * Where the tool speaks.
  *
+ * @param in what may be piped in
  * @param out results
  * @param err remarks and progress
  * @param isInteractive true if a person watches, so that progress makes sense
  */
-record Terminal(PrintStream out, PrintStream err, boolean isInteractive) {
+record Terminal(InputStream in, PrintStream out, PrintStream err, boolean isInteractive) {
 
     private static final String CLEAR_LINE = "\r\u001B[K";
+
+    /** Returns the same, but with the results among the remarks: for a run that sends a score to standard output. */
+    Terminal withoutOut() {
+        return new Terminal(in, err, err, isInteractive);
+    }
 
     /** Shows how far the work is, on a line that the next output replaces. */
     void progress(int done, int all) {

@@ -1,7 +1,9 @@
 package org.bellowscribe.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -13,16 +15,30 @@ import java.nio.charset.StandardCharsets;
  */
 record CommandRun(int code, String out, String err) {
 
+    /**
+     * Runs the tool with a file piped in; what it printed has one character a byte.
+     *
+     * @param in the bytes of the file
+     */
+    static CommandRun piped(byte[] in, String... words) {
+        return run(in, StandardCharsets.ISO_8859_1, words);
+    }
+
     /** Runs the tool with the words of a command line. */
     static CommandRun of(String... words) {
+        return run(new byte[0], StandardCharsets.UTF_8, words);
+    }
+
+    private static CommandRun run(byte[] in, Charset charset, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Main.run(
                 words,
                 new Terminal(
+                        new ByteArrayInputStream(in),
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         false));
-        return new CommandRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return new CommandRun(code, out.toString(charset), err.toString(StandardCharsets.UTF_8));
     }
 }
