@@ -53,6 +53,7 @@ public record TuneSummary(
         // Numbers count as printed where they tell the measures apart.
         List<String> numbers = tune.measures().stream().map(Measure::number).toList();
         boolean clear = !numbers.contains("") && new HashSet<>(numbers).size() == numbers.size();
-        return clear ? tune.playOrder().shortForm(numbers) : tune.playOrder().shortForm();
+        List<String> places = written.stream().map(i -> String.valueOf(i + 1)).toList();
+        return tune.playOrder().sections(clear ? numbers : places);
     }
 }

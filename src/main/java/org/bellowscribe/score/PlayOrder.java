@@ -1,7 +1,9 @@
 package org.bellowscribe.score;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntFunction;
 
 /**
@@ -39,23 +41,24 @@ public record PlayOrder(List<Integer> measures) {
 
     /** Returns the order in short form with 1-based indices, such as {@code 1-8, 1-7, 9}. */
     public String shortForm() {
-        return shortForm(measure -> String.valueOf(measure + 1));
+        return shortForm(measure -> String.valueOf(measure + 1), Set.of());
     }
 
     /**
-     * Returns the order in short form with the printed numbers of the measures.
+     * Returns the order section by section, such as {@code 1-8, 1-8, 9-16}: a run ends also where the player ever goes
+     * back, and one begins where the player ever goes back to.
      *
      * @param numbers for each measure its printed number
      */
-    public String shortForm(List<String> numbers) {
-        return shortForm(numbers::get);
+    public String sections(List<String> numbers) {
+        return shortForm(numbers::get, cuts());
     }
 
-    private String shortForm(IntFunction<String> number) {
+    private String shortForm(IntFunction<String> number, Set<Integer> cuts) {
         List<String> runs = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= measures.size(); i++) {
-            if (i == measures.size() || measures.get(i) != measures.get(i - 1) + 1) {
+            if (i == measures.size() || measures.get(i) != measures.get(i - 1) + 1 || cuts.contains(measures.get(i))) {
                 String first = number.apply(measures.get(start));
                 String last = number.apply(measures.get(i - 1));
                 runs.add(first.equals(last) ? first : first + "-" + last);
@@ -63,5 +66,17 @@ public record PlayOrder(List<Integer> measures) {
             }
         }
         return String.join(", ", runs);
+    }
+
+    /** Returns the measures at whose start a run ends. */
+    private Set<Integer> cuts() {
+        Set<Integer> cuts = new HashSet<>();
+        for (int i = 1; i < measures.size(); i++) {
+            if (measures.get(i) <= measures.get(i - 1)) {
+                cuts.add(measures.get(i));
+                cuts.add(measures.get(i - 1) + 1);
+            }
+        }
+        return cuts;
     }
 }
