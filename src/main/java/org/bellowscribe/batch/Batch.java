@@ -7,7 +7,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
-import org.bellowscribe.musicxml.read.ScoreReader;
 
 /** Runs one job on many files with some threads; results come in the order of the files. */
 public final class Batch {
@@ -23,7 +22,6 @@ public final class Batch {
      * @param each told every result, in the order of the files, as soon as those before it are told
      */
     public static void run(List<Source> sources, Job job, int threads, Consumer<Result> each) {
-        ScoreReader.warm();
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             List<Future<Result>> results = new ArrayList<>();

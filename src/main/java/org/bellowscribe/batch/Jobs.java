@@ -1,7 +1,9 @@
 package org.bellowscribe.batch;
 
 import java.util.List;
+import org.bellowscribe.musicxml.SchemaCheck;
 import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.read.ScoreReader;
 
 /** The jobs that can be done on a file. */
 public final class Jobs {
@@ -10,7 +12,16 @@ public final class Jobs {
 
     /** Returns the job that marks a tune. Our earlier marks are taken out first, so marking again changes nothing. */
     public static Job mark(MarkSettings settings) {
+        warm();
         return new SafeJob((source, bytes) -> new MarkJob(settings, source).run(bytes));
+    }
+
+    // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.
+    private static void warm() {
+        Thread schema = new Thread(SchemaCheck::warm, "schema");
+        schema.setDaemon(true);
+        schema.start();
+        ScoreReader.warm();
     }
 
     /** Returns the job that takes our marks out again. */

@@ -12,6 +12,7 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.read.SchemaRemarks;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.replay.Replay;
 import org.bellowscribe.report.RecordWriter;
@@ -41,10 +42,12 @@ final class MarkJob {
     }
 
     private Result mark(ScoreDocument document) throws DiagnosedException {
-        Tune tune = ScoreReader.read(document.withoutMarks().text(), source.stem(), settings.reading());
+        String bare = document.withoutMarks().text();
+        Tune tune = read(bare);
         Instrument instrument = settings.instrument();
         Outcome outcome = Solver.solve(tune, instrument, wanted(tune), settings.solver());
         List<Diagnostic> remarks = new ArrayList<>(tune.diagnostics());
+        remarks.addAll(SchemaRemarks.of(bare, tune));
         if (outcome instanceof Outcome.Unplayable unplayable) {
             remarks.addAll(unplayable.diagnostics());
             return refuse(remarks);
@@ -57,6 +60,18 @@ final class MarkJob {
             return refuse(remarks);
         }
         return write(document, tune, solved.solution(), remarks);
+    }
+
+    private Tune read(String bare) throws DiagnosedException {
+        try {
+            return ScoreReader.read(bare, source.stem(), settings.reading());
+        } catch (DiagnosedException e) {
+            List<Diagnostic> all = new ArrayList<>(e.diagnostics());
+            if (e.diagnostics().stream().anyMatch(remark -> remark.code() == DiagnosticCode.BAD_VALUE)) {
+                all.addAll(SchemaRemarks.ofRefused(bare, e.diagnostics()));
+            }
+            throw new DiagnosedException(all);
+        }
     }
 
     // A left hand that is not written is not played: its air would be missing from the sheet.

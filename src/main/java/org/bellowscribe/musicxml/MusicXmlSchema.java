@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.xml.transform.Source;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
@@ -42,6 +44,19 @@ final class MusicXmlSchema {
     /** Returns a new validator for one score. The first call in a program compiles the schema; threads share it. */
     static ValidatorHandler validator() {
         return Holder.SCHEMA.newValidatorHandler();
+    }
+
+    /** Returns true if MusicXML has an element of this name. */
+    static boolean knows(String element) {
+        return Names.ELEMENTS.contains(element);
+    }
+
+    private static final class Names {
+        private static final Pattern ELEMENT = Pattern.compile("<xs:element\\b[^>]*?\\bname=\"([^\"]+)\"");
+        static final Set<String> ELEMENTS = ELEMENT.matcher(official(read(SCORE)))
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
     }
 
     private static Schema compile() {

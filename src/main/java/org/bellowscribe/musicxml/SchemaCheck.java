@@ -15,6 +15,16 @@ public final class SchemaCheck {
 
     private SchemaCheck() {}
 
+    /** Compiles the schema, most of a second's work; worth doing beside something else. */
+    public static void warm() {
+        MusicXmlSchema.validator();
+    }
+
+    /** Returns true if MusicXML has an element of this name. */
+    public static boolean knows(String element) {
+        return MusicXmlSchema.knows(element);
+    }
+
     /**
      * Returns all that is against the schema, in the order of the text: an empty list for a valid score, at most
      * {@value SchemaFindings#MAX_FINDINGS} findings for any other. A text that is not well-formed, too large or nested too
@@ -26,7 +36,7 @@ public final class SchemaCheck {
         if (text.length() > ScoreDocument.MAX_BYTES) {
             String message = "The text has " + text.length() + " characters, and a score may have "
                     + ScoreDocument.MAX_BYTES + ".";
-            return List.of(new SchemaFinding(Place.FILE, "", "", true, message));
+            return List.of(new SchemaFinding(Place.FILE, "", "", "", true, message));
         }
         SchemaPosition position = new SchemaPosition();
         SchemaFindings findings = new SchemaFindings(position);

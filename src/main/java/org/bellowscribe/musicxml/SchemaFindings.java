@@ -48,10 +48,15 @@ final class SchemaFindings implements ErrorHandler {
     /** Adds a finding of our own about the innermost open element. */
     void add(String attribute, boolean isFatal, String message) throws Enough {
         list();
-        findings.add(new SchemaFinding(position.place(), position.element(), attribute, isFatal, cut(message)));
+        findings.add(finding(attribute, isFatal, message));
         if (findings.size() >= MAX_FINDINGS) {
             throw new Enough();
         }
+    }
+
+    private SchemaFinding finding(String attribute, boolean isFatal, String message) {
+        return new SchemaFinding(
+                position.place(), position.element(), position.parent(), attribute, isFatal, cut(message));
     }
 
     @Override
@@ -70,7 +75,7 @@ final class SchemaFindings implements ErrorHandler {
         SchemaFinding reason = why;
         if (SAYS_WHY.matcher(rule.group(1)).matches()) {
             list();
-            why = new SchemaFinding(position.place(), position.element(), "", false, cut(sentence));
+            why = finding("", false, sentence);
         } else if (SAYS_WHERE.matcher(rule.group(1)).matches() && reason != null) {
             why = null;
             add(attribute(sentence), false, reason.message());

@@ -53,6 +53,11 @@ final class SchemaPosition {
         return orEmpty(open.peek());
     }
 
+    /** Returns the name of the element around the innermost open one; empty if there is none. */
+    String parent() {
+        return open.stream().skip(1).findFirst().orElse("");
+    }
+
     /** Returns the place with measure, part, line and column as far as they are known. */
     Place place() {
         int line = locator == null ? 0 : Math.max(0, locator.getLineNumber());

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -147,6 +148,8 @@ final class Vocabulary {
             "numeral-mode");
 
     private static final Map<String, Set<String>> CHILDREN = children();
+    private static final Set<String> ALL_CHILDREN =
+            CHILDREN.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
     private static final Set<String> TEXT_ELEMENTS = Set.of(TEXTS.strip().split("\\s+"));
     private static final Map<String, Pattern> PATTERNS = patterns();
 
@@ -155,6 +158,11 @@ final class Vocabulary {
     /** Returns true if the element is kept inside that parent (null for the root). */
     static boolean keeps(@Nullable String parent, String element) {
         return parent == null || CHILDREN.getOrDefault(parent, Set.of()).contains(element);
+    }
+
+    /** Returns true if the element carries music for us, whatever its parent. */
+    static boolean isMusic(String element) {
+        return CHILDREN.containsKey(element) || ALL_CHILDREN.contains(element);
     }
 
     static boolean isText(String element) {
