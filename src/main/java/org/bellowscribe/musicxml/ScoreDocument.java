@@ -133,6 +133,17 @@ public final class ScoreDocument {
     }
 
     /**
+     * Returns this score without marks, transposed: notes, keys, chord symbols and accidentals of every part.
+     *
+     * @param semitones how much higher, lower if negative
+     * @throws DiagnosedException if a note would leave the octaves that MusicXML has
+     */
+    public ScoreDocument transposed(int semitones) throws DiagnosedException {
+        ScoreDocument bare = withoutMarks();
+        return semitones == 0 ? bare : bare.withText(ScoreTransposer.transpose(bare.text, semitones));
+    }
+
+    /**
      * Returns this file with another text.
      *
      * @throws IllegalArgumentException if the elements of the text do not nest

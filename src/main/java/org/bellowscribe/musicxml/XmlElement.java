@@ -66,6 +66,16 @@ final class XmlElement {
         return contentStart;
     }
 
+    /** Returns the place of the end tag; known only once the element has ended. */
+    int contentEnd() {
+        return contentEnd;
+    }
+
+    /** Tells whether the start tag holds more than the name. */
+    boolean hasAttributes() {
+        return text.substring(start + 1 + name.length(), contentStart - 1).indexOf('=') >= 0;
+    }
+
     /** Returns the place after the end tag; known only once the element has ended. */
     int end() {
         return end;
