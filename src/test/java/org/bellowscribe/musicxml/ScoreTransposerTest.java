@@ -64,7 +64,7 @@ class ScoreTransposerTest {
         assertEquals(
                 "<pitch><step>E</step><octave>4</octave></pitch>" + ornament.formatted("natural"),
                 moved(
-                        2,
+                        4,
                         "<pitch><step>C</step><octave>4</octave></pitch>"
                                 + ornament.formatted("flat").strip()));
     }
