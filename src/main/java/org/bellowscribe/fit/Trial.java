@@ -1,0 +1,46 @@
+package org.bellowscribe.fit;
+
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.solver.Cost;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A tune tried on an instrument in a key.
+ *
+ * @param instrument the instrument
+ * @param semitones how much higher the tune is played, lower if negative
+ * @param estimate points at a glance, which only order the trials that are not solved; 0 if a note is missing
+ * @param cost what the marks cost; null if it was not solved or cannot be played
+ * @param obstacle the first reason why it cannot be played; null if there is none so far
+ */
+public record Trial(
+        Instrument instrument,
+        int semitones,
+        int estimate,
+        @Nullable Cost cost,
+        @Nullable Diagnostic obstacle) {
+
+    /** How a trial ended, the best first. */
+    public enum Verdict {
+        /** It can be played; the cost is known. */
+        FITS,
+        /** All notes are there; it was not solved. */
+        NOTES_FIT,
+        /** It cannot be played. */
+        FAILS
+    }
+
+    /** Returns how it ended. */
+    public Verdict verdict() {
+        if (obstacle != null) {
+            return Verdict.FAILS;
+        }
+        return cost == null ? Verdict.NOTES_FIT : Verdict.FITS;
+    }
+
+    /** Returns the points that order it among those of the same verdict. */
+    int points() {
+        return cost == null ? estimate : cost.total();
+    }
+}
