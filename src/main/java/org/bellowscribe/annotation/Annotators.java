@@ -59,12 +59,22 @@ public final class Annotators {
     public static List<Annotation> annotate(
             Tune tune, Instrument instrument, Solution solution, Style style, List<String> ids)
             throws DiagnosedException {
-        Arrangement arrangement = new Arrangement(tune, instrument, solution, style);
-        SheetMarks sheet = new SheetMarks(tune);
+        return annotate(new Arrangement(tune, instrument, solution, style), ids);
+    }
+
+    /**
+     * Returns what to write.
+     *
+     * @param ids ids of the marks to write, in any order; empty for none
+     * @return by note in document order, and at a note words, then lyric lines from the top, then fingers
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotation> annotate(Arrangement arrangement, List<String> ids) throws DiagnosedException {
+        SheetMarks sheet = new SheetMarks(arrangement.tune());
         for (Annotator annotator : find(ids)) {
             annotator.marks(arrangement).forEach(sheet::add);
         }
-        return sheet.annotations(style);
+        return sheet.annotations(arrangement.style());
     }
 
     /**

@@ -14,8 +14,9 @@ import org.bellowscribe.solver.Step;
  * @param instrument the instrument it is played on
  * @param solution how it is played; its steps stand in the order of the tune's events
  * @param style labels and signs
+ * @param above how many semitones the tune sounds above the notes of the sheet, below them if negative
  */
-public record Arrangement(Tune tune, Instrument instrument, Solution solution, Style style) {
+public record Arrangement(Tune tune, Instrument instrument, Solution solution, Style style, int above) {
 
     /** Checks that the solution belongs to the tune. */
     public Arrangement {
@@ -23,6 +24,11 @@ public record Arrangement(Tune tune, Instrument instrument, Solution solution, S
             throw new IllegalArgumentException("The solution (%d steps) must have one step for each event (%d)."
                     .formatted(solution.steps().size(), tune.events().size()));
         }
+    }
+
+    /** Creates an arrangement of a tune that sounds as its sheet says. */
+    public Arrangement(Tune tune, Instrument instrument, Solution solution, Style style) {
+        this(tune, instrument, solution, style, 0);
     }
 
     /** Returns the steps at which the melody sounds, in score order. */

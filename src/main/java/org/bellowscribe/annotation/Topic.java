@@ -14,6 +14,8 @@ public enum Topic {
     HAND,
     /** The left hand where no note of the melody can carry it. */
     LEFT_HAND,
+    /** The key that sounds where it is not that of the sheet. */
+    KEY,
     /** Anything else. */
     OTHER
 }

@@ -7,9 +7,11 @@ import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.fit.KeySearch;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.SchemaRemarks;
@@ -43,23 +45,30 @@ final class MarkJob {
 
     private Result mark(ScoreDocument document) throws DiagnosedException {
         String bare = document.withoutMarks().text();
-        Tune tune = read(bare);
-        Instrument instrument = settings.instrument();
-        Outcome outcome = Solver.solve(tune, instrument, wanted(tune), settings.solver());
-        List<Diagnostic> remarks = new ArrayList<>(tune.diagnostics());
-        remarks.addAll(SchemaRemarks.of(bare, tune));
-        if (outcome instanceof Outcome.Unplayable unplayable) {
+        Tune written = read(bare);
+        KeySearch.InKey inKey = inKey(written);
+        List<Diagnostic> remarks = new ArrayList<>(written.diagnostics());
+        remarks.addAll(SchemaRemarks.of(bare, written));
+        if (inKey.outcome() instanceof Outcome.Unplayable unplayable) {
             remarks.addAll(unplayable.diagnostics());
             return refuse(remarks);
         }
-        Outcome.Solved solved = (Outcome.Solved) outcome;
+        Outcome.Solved solved = (Outcome.Solved) inKey.outcome();
         remarks.addAll(solved.diagnostics());
-        List<Diagnostic> broken = replay(tune, solved.solution());
+        List<Diagnostic> broken = replay(inKey.tune(), solved.solution());
         if (!broken.isEmpty()) {
             remarks.addAll(broken);
             return refuse(remarks);
         }
-        return write(document, tune, solved.solution(), remarks);
+        return write(document, inKey, solved.solution(), remarks);
+    }
+
+    private KeySearch.InKey inKey(Tune written) {
+        KeySearch keys = new KeySearch(
+                written,
+                (tune, moved) -> Solver.solve(tune, settings.instrument(), wanted(tune), settings.solver(), moved));
+        Integer semitones = settings.key().semitones();
+        return semitones == null ? keys.nearest() : keys.by(semitones);
     }
 
     private Tune read(String bare) throws DiagnosedException {
@@ -92,17 +101,23 @@ final class MarkJob {
                 .toList();
     }
 
-    private Result write(ScoreDocument document, Tune tune, Solution solution, List<Diagnostic> remarks)
+    private Result write(ScoreDocument document, KeySearch.InKey inKey, Solution solution, List<Diagnostic> remarks)
             throws DiagnosedException {
-        List<Annotation> marks =
-                Annotators.annotate(tune, settings.instrument(), solution, settings.style(), settings.marks());
-        ScoreDocument marked = document.withMarks(marks);
+        Tune tune = inKey.tune();
+        Instrument instrument = settings.instrument();
+        boolean keepsNotes = settings.key().keepsNotes();
+        int above = keepsNotes ? inKey.semitones() : 0;
+        List<Annotation> marks = Annotators.annotate(
+                new Arrangement(tune, instrument, solution, settings.style(), above), settings.marks());
+        ScoreDocument sheet = keepsNotes ? document : document.transposed(inKey.semitones());
+        ScoreDocument marked = sheet.withMarks(marks);
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
-            record(new TuneRecord.Marked(source.name(), tune, settings.instrument(), solution, 0, remarks));
+            record(new TuneRecord.Marked(source.name(), tune, instrument, solution, inKey.semitones(), remarks));
         }
         source.write(marked.encode());
-        return new Result(source, true, TuneSummary.of(tune, settings.instrument(), solution), remarks);
+        return new Result(
+                source, true, TuneSummary.of(tune, instrument, solution).inKey(inKey.semitones(), keepsNotes), remarks);
     }
 
     private Result refuse(List<Diagnostic> remarks) {

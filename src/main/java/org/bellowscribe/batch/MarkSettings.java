@@ -13,6 +13,7 @@ import org.bellowscribe.solver.SolverOptions;
  * @param style labels and signs
  * @param marks ids of the marks to write
  * @param solver how to decide
+ * @param key in which key to play them
  * @param reading which line of a score is the melody
  * @param record true if every decision is to be written beside the score, as data
  */
@@ -21,6 +22,7 @@ public record MarkSettings(
         Style style,
         List<String> marks,
         SolverOptions solver,
+        KeyChoice key,
         ReadingOptions reading,
         boolean record) {
 

@@ -22,9 +22,17 @@ import org.bellowscribe.solver.Step;
  * @param cost what the marks cost
  * @param playOrder the measures in the order in which they sound, by their printed numbers; empty if they sound just as
  *     they are written
+ * @param key how the key is not that of the file, such as {@code in A (+2)}; empty if it is
  */
 public record TuneSummary(
-        String title, int measures, int reversals, int airMarks, int startPercent, Cost cost, String playOrder) {
+        String title,
+        int measures,
+        int reversals,
+        int airMarks,
+        int startPercent,
+        Cost cost,
+        String playOrder,
+        String key) {
 
     static TuneSummary of(Tune tune, Instrument instrument, Solution solution) {
         List<Integer> order = tune.eventOrder();
@@ -42,7 +50,31 @@ public record TuneSummary(
         double start = solution.steps().get(order.get(0)).openingBefore() / 1000.0;
         int percent = (int) Math.round(100 * start / instrument.bellows().capacity());
         return new TuneSummary(
-                tune.title(), measures.size(), reversals, airMarks, percent, solution.cost(), playOrder(tune));
+                tune.title(),
+                measures.size(),
+                reversals,
+                airMarks,
+                percent,
+                solution.cost(),
+                playOrder(tune),
+                keyName(tune));
+    }
+
+    /**
+     * Returns these figures with a word about the key.
+     *
+     * @param semitones how much higher than in the file it sounds, lower if negative
+     * @param keepsNotes true if the sheet keeps its notes
+     */
+    TuneSummary inKey(int semitones, boolean keepsNotes) {
+        String words = semitones == 0
+                ? ""
+                : "%s %s (%+d)".formatted(keepsNotes ? "notes as written, sounds in" : "transposed to", key, semitones);
+        return new TuneSummary(title, measures, reversals, airMarks, startPercent, cost, playOrder, words);
+    }
+
+    private static String keyName(Tune tune) {
+        return tune.measures().isEmpty() ? "" : tune.measures().get(0).key().name();
     }
 
     private static String playOrder(Tune tune) {

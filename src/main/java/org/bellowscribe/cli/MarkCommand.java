@@ -60,6 +60,7 @@ final class MarkCommand implements Command {
                 TIMES,
                 "again|once",
                 "again (if not given): good for playing again and again; once: the bellows are reset in between.");
+        KeyOptions.addTo(options);
         LineOptions.addTo(options);
         options.addOption(Option.builder()
                 .longOpt(RECORD)
@@ -90,7 +91,8 @@ final class MarkCommand implements Command {
         Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
         SolverOptions solver = new SolverOptions(
                 manner, times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
-        return new MarkSettings(instrument, style, marks, solver, LineOptions.of(line), line.hasOption(RECORD));
+        return new MarkSettings(
+                instrument, style, marks, solver, KeyOptions.of(line), LineOptions.of(line), line.hasOption(RECORD));
     }
 
     private static List<String> marks(String list) throws DiagnosedException {

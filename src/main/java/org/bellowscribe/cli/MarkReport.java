@@ -40,6 +40,9 @@ final class MarkReport implements Report {
                         summary.startPercent() + " %",
                         summary.cost().total(),
                         proof);
+        if (!summary.key().isEmpty()) {
+            terminal.out().println("  " + summary.key());
+        }
         if (!summary.playOrder().isEmpty()) {
             terminal.out().println("  measures " + cut(summary.playOrder()));
         }

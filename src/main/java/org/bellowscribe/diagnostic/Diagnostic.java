@@ -33,6 +33,11 @@ public record Diagnostic(Severity severity, DiagnosticCode code, Place place, St
         return new Diagnostic(Severity.NOTE, code, place, text, List.of(advice));
     }
 
+    /** Returns the remark without advice. */
+    public Diagnostic withoutAdvice() {
+        return new Diagnostic(severity, code, place, text, List.of());
+    }
+
     /**
      * Returns the remark as printed: {@code file: place: severity [code] Sentence.}, then one indented line for each
      * piece of advice.

@@ -23,9 +23,16 @@ final class MissingNotes {
     private final Tune tune;
     private final Instrument instrument;
     private final Choices choices;
+    private final int moved;
 
-    MissingNotes(Tune tune, Instrument instrument) {
+    /**
+     * Creates the search.
+     *
+     * @param moved semitones by which the tune was moved already, so that the way out is told from the sheet
+     */
+    MissingNotes(Tune tune, Instrument instrument, int moved) {
         this.tune = tune;
+        this.moved = moved;
         this.instrument = instrument;
         choices = new Choices(instrument);
     }
@@ -89,13 +96,10 @@ final class MissingNotes {
         if (nearest == null) {
             return "Maybe choose another instrument: no transposition within an octave puts all notes on this one.";
         }
-        String way = nearest > 0 ? "up" : "down";
-        if (Math.abs(nearest) == OCTAVE) {
-            return "Maybe play the tune an octave %s: then every note is on the instrument.".formatted(way);
-        }
-        int semitones = Math.abs(nearest);
-        return "Maybe transpose the tune %s by %d semitone%s: then every note is on the instrument."
-                .formatted(way, semitones, semitones == 1 ? "" : "s");
+        int semitones = nearest + moved;
+        return semitones == 0
+                ? "Maybe leave out --transpose: every note of the sheet is on the instrument."
+                : "Maybe --transpose %d: then every note is on the instrument.".formatted(semitones);
     }
 
     private @Nullable Integer nearestTransposition() {

@@ -34,7 +34,21 @@ public final class Solver {
      * @param options manner of playing and bounds
      */
     public static Outcome solve(Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options) {
-        List<Diagnostic> missing = new MissingNotes(tune, instrument).diagnose();
+        return solve(tune, instrument, wanted, options, 0);
+    }
+
+    /**
+     * Solves a tune that was transposed.
+     *
+     * @param tune the tune as it is to sound, with at least one event
+     * @param instrument the instrument
+     * @param wanted what the left hand should sound; empty for none
+     * @param options manner of playing and bounds
+     * @param moved semitones by which the tune was moved, so that advice is told from the sheet
+     */
+    public static Outcome solve(
+            Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options, int moved) {
+        List<Diagnostic> missing = new MissingNotes(tune, instrument, moved).diagnose();
         if (!missing.isEmpty()) {
             return new Outcome.Unplayable(missing);
         }

@@ -13,6 +13,11 @@ public record Key(int fifths, Mode mode) {
         return PitchClass.of(7 * fifths + mode.tonicAboveMajor());
     }
 
+    /** Returns a name such as {@code G} or {@code A dorian}; a major key is named by its tonic alone. */
+    public String name() {
+        return mode == Mode.MAJOR ? tonicName() : tonicName() + " " + mode.label();
+    }
+
     /** Returns the name of the tonic as the signature spells it, such as {@code Ab} or {@code C#}. */
     public String tonicName() {
         // A fifth is its own inverse: 7 times 7 is 1 in steps of an octave. Lydian lies a fifth below major.

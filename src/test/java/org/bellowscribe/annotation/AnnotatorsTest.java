@@ -118,7 +118,8 @@ class AnnotatorsTest {
     void anUnknownIdNamesTheNearest() {
         DiagnosedException e = assertThrows(
                 DiagnosedException.class, () -> annotate(new Sketch(1).push("1.3"), "buttons", "finger", "zzz"));
-        String all = "There are: direction, direction-changes, air, opening, hand, fingers, buttons, left-hand.";
+        String all =
+                "There are: direction, direction-changes, air, opening, sounding-key, hand, fingers, buttons, left-hand.";
         assertEquals(
                 List.of(
                         "options: error [unknown-name] There are no marks called finger.\n  Maybe fingers.\n  " + all,
@@ -128,7 +129,9 @@ class AnnotatorsTest {
 
     @Test
     void theDefaultLeavesOutFingersAndEveryChange() {
-        assertEquals(List.of("direction", "air", "opening", "hand", "buttons", "left-hand"), Annotators.defaultIds());
+        assertEquals(
+                List.of("direction", "air", "opening", "sounding-key", "hand", "buttons", "left-hand"),
+                Annotators.defaultIds());
     }
 
     private static List<Annotation> annotate(Sketch sketch, String... ids) throws DiagnosedException {

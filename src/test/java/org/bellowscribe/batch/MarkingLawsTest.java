@@ -51,6 +51,7 @@ class MarkingLawsTest {
                 marks,
                 new SolverOptions(
                         MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT),
+                KeyChoice.AS_WRITTEN,
                 ReadingOptions.DEFAULT,
                 tuneRecord));
     }

@@ -62,7 +62,7 @@ class RefusalTest {
         CommandRun run = mark(ScoreText.file(folder.resolve("flat.xml"), "D4 E4 F#4 G4 D4 F4 D4 D4"));
         assertRefused(run, "flat.xml: measure 2, part P1: error [no-button]");
         assertTrue(run.err().contains("F4"), run.err());
-        assertTrue(run.err().contains("\n  Maybe transpose"), run.err());
+        assertTrue(run.err().contains("\n  Maybe --transpose"), run.err());
         assertTrue(run.out().contains("not marked [no-button]"), run.out());
     }
 

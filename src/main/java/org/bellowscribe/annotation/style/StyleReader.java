@@ -83,6 +83,7 @@ final class StyleReader {
                 template(words, "direction-with-air"),
                 template(words, "hand"),
                 template(words, "left-hand"),
+                template(words, "sounding"),
                 template(words, "opening"),
                 words.required("closed"),
                 words.required("fully-open"),

@@ -14,6 +14,7 @@ import org.bellowscribe.solver.AirUse;
  * @param directionWithAir direction and air at one note; places {@code {direction}} and {@code {air}}
  * @param hand place of the hand; place {@code {button}}, the button under the index finger
  * @param leftHand the left hand in a rest; place {@code {sounds}}
+ * @param sounding the key that sounds where the sheet has another; places {@code {key}} and {@code {semitones}}
  * @param opening how far the bellows are open; place {@code {part}}, a fraction such as 1/3
  * @param closed the bellows are closed
  * @param fullyOpen the bellows are fully open
@@ -29,6 +30,7 @@ public record WordLabels(
         Template directionWithAir,
         Template hand,
         Template leftHand,
+        Template sounding,
         Template opening,
         String closed,
         String fullyOpen,
@@ -52,6 +54,11 @@ public record WordLabels(
             case FULL -> airFull;
             case NONE -> throw new IllegalArgumentException("The air use (NONE) must be LIGHT or FULL.");
         };
+    }
+
+    /** Returns the text for the key that sounds. */
+    public String sounding(String key, String semitones) {
+        return new Template(sounding.with("key", key)).with("semitones", semitones);
     }
 
     /** Returns the text for direction and air at one note. */

@@ -44,7 +44,7 @@ class StyleLibraryTest {
                 <style id="haus" name="Deutsch" filler=".">
                   <left-hand minor="mi"><note pitch="B" name="H"/><note pitch="Bb" name="B"/></left-hand>
                   <words push="drücken" pull="ziehen" air-light="wenig Luft" air-full="Luft" air-before="vorher Luft"
-                         direction-with-air="{direction} mit {air}" hand="Hand auf {button}" left-hand="links {sounds}" opening="{part} offen"
+                         direction-with-air="{direction} mit {air}" hand="Hand auf {button}" left-hand="links {sounds}" sounding="klingt in {key} ({semitones})" opening="{part} offen"
                          closed="zu" fully-open="ganz offen" between="; "/>
                   <rows outer="Außenreihe" middle="Mittelreihe" inner="Innenreihe" other="Reihe {row}"/>
                 </style>
