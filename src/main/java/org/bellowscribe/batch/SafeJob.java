@@ -27,6 +27,15 @@ final class SafeJob implements Job {
             return work.run(source, source.read());
         } catch (DiagnosedException e) {
             return Result.failed(source, e.diagnostics());
+        } catch (OutOfMemoryError e) {
+            return Result.failed(
+                    source,
+                    List.of(Diagnostic.error(
+                            DiagnosticCode.UNREADABLE,
+                            Place.FILE,
+                            "The file needs more memory than Java has (%d MB)."
+                                    .formatted(Runtime.getRuntime().maxMemory() >> 20),
+                            "Maybe give it more, with -Xmx2g behind the word java, or fewer --threads.")));
         } catch (RuntimeException | StackOverflowError e) {
             // The one place that catches what should not happen: one bad tune never stops a batch.
             StackTraceElement[] trace = e.getStackTrace();

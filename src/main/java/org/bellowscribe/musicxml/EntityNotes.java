@@ -78,7 +78,7 @@ final class EntityNotes extends DefaultHandler {
     }
 
     private static DiagnosedException notWellFormed(Place place, SAXException e) {
-        String message = e.getMessage() == null ? "" : e.getMessage().strip();
+        String message = SafeXml.sentence(e);
         return new DiagnosedException(
                 Diagnostic.error(DiagnosticCode.NOT_XML, place, "The file is not well-formed XML: " + message));
     }

@@ -102,6 +102,13 @@ public final class SafeXml {
         }
     }
 
+    /** Returns what a parser says, without its own number for it. */
+    public static String sentence(SAXException e) {
+        return e.getMessage() == null
+                ? ""
+                : e.getMessage().replaceFirst("^JAXP\\d+:\\s*", "").strip();
+    }
+
     /** Returns a decoded text as input for one of the parsers; its encoding declaration no longer matters. */
     public static InputSource source(String text) {
         return new InputSource(new StringReader(text));

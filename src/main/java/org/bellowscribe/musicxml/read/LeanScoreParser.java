@@ -48,7 +48,7 @@ final class LeanScoreParser {
     }
 
     private static Diagnostic notWellFormed(SAXParseException e) {
-        String message = e.getMessage() == null ? "" : e.getMessage().strip();
+        String message = SafeXml.sentence(e);
         return Diagnostic.error(
                 DiagnosticCode.NOT_XML,
                 Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber())),

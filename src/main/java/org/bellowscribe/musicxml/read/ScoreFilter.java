@@ -18,8 +18,12 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Cuts a score down to its music while it is parsed, and turns a timewise score into a partwise one. */
 final class ScoreFilter extends DefaultHandler {
 
-    private static final int MAX_DEPTH = 200;
+    private static final int MAX_DEPTH = 1_000;
     private static final int MAX_PARTS = 500;
+    /** A full orchestra plays fewer in an evening. */
+    private static final int MAX_NOTES = 200_000;
+    /** Letters of a text that are read; no value and no title needs more. */
+    private static final int MAX_TEXT = 1_000;
 
     private final LeanWriter writer = new LeanWriter();
     private final Map<String, OddValue> bad = new HashMap<>();
@@ -142,7 +146,7 @@ final class ScoreFilter extends DefaultHandler {
         writer.startMeasure(part, measure, measureNumber);
     }
 
-    private void startOther(String name, Attributes attributes) {
+    private void startOther(String name, Attributes attributes) throws Refusal {
         if (Vocabulary.isText(name)) {
             text.setLength(0);
             textAttributes = kept(name, attributes);
@@ -151,11 +155,22 @@ final class ScoreFilter extends DefaultHandler {
         writer.startTag(name);
         kept(name, attributes).forEach(writer::attribute);
         if (name.equals("note")) {
+            requireFew(notes + 1);
             own(LeanScore.noteId(notes++));
         } else if (name.equals("harmony")) {
             own(LeanScore.harmonyId(harmonies++));
         }
         writer.endStartTag();
+    }
+
+    private void requireFew(int count) throws Refusal {
+        if (count > MAX_NOTES) {
+            throw new Refusal(Diagnostic.error(
+                    DiagnosticCode.NOT_MUSICXML,
+                    place(),
+                    "The score has more than %d notes and rests.".formatted(MAX_NOTES),
+                    "Maybe give the tune by itself."));
+        }
     }
 
     private void own(String id) {
@@ -170,7 +185,7 @@ final class ScoreFilter extends DefaultHandler {
             String value = attributes.getValue(i).strip();
             if (Vocabulary.keepsAttribute(name, attribute)) {
                 String full = name + "@" + attribute;
-                if (Vocabulary.isValid(full, value)) {
+                if (value.length() <= MAX_TEXT && Vocabulary.isValid(full, value)) {
                     kept.put(attribute, value);
                 } else {
                     odd.putIfAbsent(full, new OddValue(full, value, place()));
@@ -183,7 +198,7 @@ final class ScoreFilter extends DefaultHandler {
     @Override
     public void characters(char[] characters, int start, int length) {
         if (dropped == 0 && !path.isEmpty() && Vocabulary.isText(path.getFirst())) {
-            text.append(characters, start, length);
+            text.append(characters, start, Math.min(length, MAX_TEXT - text.length()));
         }
     }
 

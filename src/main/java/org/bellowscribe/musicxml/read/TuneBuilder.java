@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 /** Puts a tune together from the parts of a score. */
 final class TuneBuilder {
 
+    /** More than any tune of the shared corpora by a factor of ten. */
+    private static final int MAX_EVENTS = 5_000;
+
     private final List<PartContent> parts;
     private final MelodyLine line;
     private final PartContent part;
@@ -66,6 +69,7 @@ final class TuneBuilder {
         PlayOrder order = playOrder(signs);
         List<Fraction> lengths = new MeasureLengths(parts, line.part(), times).lengths();
         List<Event> events = new EventBuilder(line, lengths, order).build(part.measures());
+        requireShort(events);
         CommonTick.check(events, lengths);
         KeyFinder keys = new KeyFinder(part.measures(), lastNote(events, order));
         List<Fraction> places = BarPlaces.find(bars(lengths, times, signs), order);
@@ -82,6 +86,16 @@ final class TuneBuilder {
         remarkUnplayed(order);
         return new Tune(
                 title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+    }
+
+    private static void requireShort(List<Event> events) throws DiagnosedException {
+        if (events.size() > MAX_EVENTS) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.NOT_MUSICXML,
+                    Place.FILE,
+                    "The melody has %d notes and rests, and a tune may have %d.".formatted(events.size(), MAX_EVENTS),
+                    "Maybe cut the score into its tunes."));
+        }
     }
 
     private PlayOrder playOrder(List<RoadSigns> signs) {

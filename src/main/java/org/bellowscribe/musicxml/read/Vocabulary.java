@@ -57,6 +57,7 @@ final class Vocabulary {
     private static final String NUMBER = "[+-]?\\d{1,9}(\\.\\d{0,9})?|[+-]?\\.\\d{1,9}";
     private static final String POSITIVE = "\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9}";
     private static final String COUNT = "\\d{1,4}";
+    private static final String SUM = "\\d{1,3}(\\s{0,9}\\+\\s{0,9}\\d{1,3}){0,31}";
     private static final String SIGNED = "[+-]?\\d{1,3}";
     private static final String ANY = "(?s).*";
     private static final String NOTE_TYPE =
@@ -90,8 +91,8 @@ final class Vocabulary {
             octave-change SIGNED
             type NOTE_TYPE
             beat-unit NOTE_TYPE
-            beats \\d{1,3}(\\s*\\+\\s*\\d{1,3})*
-            beat-type \\d{1,3}(\\s*\\+\\s*\\d{1,3})*
+            beats SUM
+            beat-type SUM
             note@print-object yes|no
             key@number COUNT
             time@number COUNT
@@ -210,7 +211,9 @@ final class Vocabulary {
                 "ANY",
                 ANY,
                 "NOTE_TYPE",
-                NOTE_TYPE);
+                NOTE_TYPE,
+                "SUM",
+                SUM);
         Map<String, Pattern> map = new HashMap<>();
         FORMS.lines().forEach(line -> {
             int space = line.indexOf(' ');

@@ -205,6 +205,35 @@ class DamagedScoreTest {
     }
 
     @Test
+    void sumOfAThousandBeatsIsOdd() {
+        String score = score(notes("D5:16")).replace("<beats>4", "<beats>" + "1+".repeat(100_000) + "1");
+        assertTrue(read(score).diagnostics().toString().contains("of <beats> is not allowed there"));
+    }
+
+    @Test
+    void ofALongTextTheBeginningIsRead() {
+        String score = score(notes("D5:16")).replace("Harvest Reel", "Reel ".repeat(100_000));
+        assertEquals(999, read(score).title().length());
+    }
+
+    @Test
+    void melodyOfManyThousandNotesIsRefused() {
+        String measure = notes("D5:4 E5:4 D5:4 E5:4");
+        String[] measures = new String[1251];
+        java.util.Arrays.fill(measures, measure);
+        assertEquals(
+                "The melody has 5004 notes and rests, and a tune may have 5000.",
+                refusal(score(measures)).text());
+    }
+
+    @Test
+    void scoreOfHundredThousandsOfNotesIsRefusedEarly() {
+        assertEquals(
+                "The score has more than 200000 notes and rests.",
+                refusal(score("<note/>".repeat(200_001))).text());
+    }
+
+    @Test
     void pitchBeyondAllInstrumentsIsRefused() {
         assertEquals(
                 DiagnosticCode.BAD_VALUE,
