@@ -23,7 +23,7 @@ final class FileOptions {
     private static final String OUT = "out";
     private static final String IN_PLACE = "in-place";
     private static final String THREADS = "threads";
-    private static final String QUIET = "quiet";
+    static final String QUIET = "quiet";
     private static final int MOST_THREADS = 64;
 
     private FileOptions() {}
@@ -39,6 +39,11 @@ final class FileOptions {
                 .longOpt(IN_PLACE)
                 .desc("Put each result in place of its file, instead of --out.")
                 .get());
+        addThreadsTo(options);
+    }
+
+    /** Adds the options of a command that writes no score. */
+    static void addThreadsTo(Options options) {
         options.addOption(Option.builder()
                 .longOpt(THREADS)
                 .hasArg()
@@ -121,6 +126,29 @@ final class FileOptions {
         return Sources.find(line.getArgList(), folder, line.hasOption(MarkCommand.RECORD));
     }
 
+    /** Returns the files of a line that are only read. */
+    static Sources toRead(CommandLine line, Terminal terminal) throws UsageException {
+        if (line.getArgList().isEmpty()) {
+            throw new UsageException("No file or folder is named.");
+        }
+        if (!line.getArgList().contains(PIPE)) {
+            return Sources.find(line.getArgList(), null, false);
+        }
+        if (line.getArgList().size() > 1) {
+            throw new UsageException("The input - stands alone, without other inputs.");
+        }
+        return Sources.piped(terminal.in(), terminal.out());
+    }
+
+    /** Returns the path of a name. */
+    static Path path(String name) throws UsageException {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new UsageException("No file can have the name %s.".formatted(name));
+        }
+    }
+
     private static Path folder(String name) throws UsageException {
         try {
             return Path.of(name);
@@ -129,7 +157,7 @@ final class FileOptions {
         }
     }
 
-    private static int threads(CommandLine line) throws UsageException {
+    static int threads(CommandLine line) throws UsageException {
         String text = line.getOptionValue(THREADS);
         if (text == null) {
             return Runtime.getRuntime().availableProcessors();

@@ -112,12 +112,16 @@ final class MarkCommand implements Command {
 
     /** A look-up by name that explains itself when it fails. */
     @FunctionalInterface
-    private interface Finder<T> {
+    interface Finder<T> {
         T find(String name) throws DiagnosedException;
     }
 
     private static <T> T look(CommandLine line, String option, String usual, Finder<T> finder) throws UsageException {
-        String name = line.getOptionValue(option, usual);
+        return look(line.getOptionValue(option, usual), option, finder);
+    }
+
+    /** Returns what an option names, or says what is wrong with the name. */
+    static <T> T look(String name, String option, Finder<T> finder) throws UsageException {
         try {
             return finder.find(name);
         } catch (DiagnosedException e) {

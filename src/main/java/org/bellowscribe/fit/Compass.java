@@ -1,9 +1,7 @@
 package org.bellowscribe.fit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.Instrument;
@@ -21,7 +19,7 @@ final class Compass {
     private static final int PITCHES = 128;
     private static final int MISSING_HARMONY = 10;
 
-    private final Map<Integer, List<Place>> places = new HashMap<>();
+    private final List<List<Place>> places = new ArrayList<>();
     private final boolean[] basses = new boolean[12];
     private final boolean hasLeftHand;
 
@@ -29,12 +27,14 @@ final class Compass {
     record Place(BellowsDirection direction, int row, int number) {}
 
     Compass(Instrument instrument) {
+        for (int i = 0; i < PITCHES; i++) {
+            places.add(new ArrayList<>());
+        }
         for (Button button : instrument.buttons()) {
             for (BellowsDirection direction : BellowsDirection.values()) {
                 Pitch pitch = button.pitch(direction);
                 if (pitch != null) {
-                    places.computeIfAbsent(pitch.midiNumber(), any -> new ArrayList<>())
-                            .add(new Place(direction, button.row(), button.number()));
+                    places.get(pitch.midiNumber()).add(new Place(direction, button.row(), button.number()));
                 }
             }
         }
@@ -51,7 +51,7 @@ final class Compass {
 
     /** Returns where a pitch lies; empty if nowhere, also for numbers that are no pitch. */
     List<Place> places(int midiNumber) {
-        return midiNumber < 0 || midiNumber >= PITCHES ? List.of() : places.getOrDefault(midiNumber, List.of());
+        return midiNumber < 0 || midiNumber >= PITCHES ? List.of() : places.get(midiNumber);
     }
 
     /** Returns points for the chord symbols of a tune whose root the left hand has not at all. */

@@ -1,25 +1,31 @@
 package org.bellowscribe.fit;
 
+import java.util.List;
 import org.bellowscribe.solver.SolverOptions;
 
 /**
  * How to try.
  *
- * @param within how many semitones up and down to transpose at most, 0 to 12
- * @param solved how many trials of a tune to solve at most: those that look easiest
+ * @param semitones the transpositions to try, each from -24 to 24, at least one
+ * @param solved how many trials of a tune to solve at most, 0 or more: those that look easiest, each instrument once
+ *     before any twice
  * @param solver how to solve them
  */
-public record FitOptions(int within, int solved, SolverOptions solver) {
+public record FitOptions(List<Integer> semitones, int solved, SolverOptions solver) {
 
     /** States that one trial may expand: enough to find marks, not always to prove them the cheapest. */
     public static final long CELL_LIMIT = 100_000;
 
+    /** The most semitones that a tune can be moved either way. */
+    public static final int MOST_SEMITONES = 24;
+
     /** Checks the ranges. */
     public FitOptions {
-        if (within < 0 || within > 12 || solved < 1) {
+        semitones = List.copyOf(semitones);
+        if (semitones.isEmpty() || semitones.stream().anyMatch(each -> Math.abs(each) > MOST_SEMITONES) || solved < 0) {
             throw new IllegalArgumentException(
-                    "The semitones (%d) must be 0 to 12, and the trials to solve (%d) 1 or more."
-                            .formatted(within, solved));
+                    "The semitones (%s) must be some from -%d to %d, and the trials to solve (%d) 0 or more."
+                            .formatted(semitones, MOST_SEMITONES, MOST_SEMITONES, solved));
         }
     }
 }

@@ -2,17 +2,19 @@ package org.bellowscribe.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
-import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.solver.Reach;
 import org.bellowscribe.solver.Solver;
 import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
@@ -52,19 +54,58 @@ public final class Fitting {
         Glance glance = new Glance(tune);
         for (Instrument instrument : instruments) {
             Compass compass = new Compass(instrument);
-            for (int semitones = -options.within(); semitones <= options.within(); semitones++) {
+            Reach reach = new Reach(instrument);
+            for (int semitones : options.semitones()) {
                 Diagnostic missing = missing(instrument, compass, semitones);
-                int estimate = missing == null ? glance.points(compass, semitones) : 0;
-                trials.add(new Trial(instrument, semitones, estimate, null, missing));
+                Diagnostic obstacle = missing == null ? unreached(instrument, reach, semitones) : missing;
+                int estimate = obstacle == null ? glance.points(compass, semitones) : 0;
+                trials.add(new Trial(instrument, semitones, estimate, null, obstacle));
             }
         }
         trials.sort(BEST_FIRST);
-        for (int i = 0; i < Math.min(options.solved(), trials.size()); i++) {
-            Trial trial = trials.get(i);
-            trials.set(i, trial.obstacle() == null ? solve(trial) : trial);
+        for (int index : worthSolving(trials)) {
+            trials.set(index, solve(trials.get(index)));
         }
         trials.sort(BEST_FIRST);
         return List.copyOf(trials);
+    }
+
+    /** Returns the places of the easiest trials: the best key of each instrument, then the second best, and so on. */
+    private List<Integer> worthSolving(List<Trial> trials) {
+        Map<String, Integer> seen = new HashMap<>();
+        int[] round = new int[trials.size()];
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < trials.size(); i++) {
+            if (trials.get(i).obstacle() == null) {
+                round[i] = seen.merge(trials.get(i).instrument().id(), 1, Integer::sum);
+                places.add(i);
+            }
+        }
+        places.sort(Comparator.comparingInt(place -> round[place]));
+        return places.subList(0, Math.min(options.solved(), places.size()));
+    }
+
+    /** Groups of notes must lie under a hand in one direction; single notes that have a button always do. */
+    private @Nullable Diagnostic unreached(Instrument instrument, Reach reach, int semitones) {
+        for (Event event : tune.events()) {
+            if (event.pitches().size() < 2) {
+                continue;
+            }
+            List<Pitch> pitches =
+                    event.pitches().stream().map(pitch -> pitch.plus(semitones)).toList();
+            if (!reach.holds(pitches)) {
+                return Diagnostic.error(
+                        DiagnosticCode.NO_REACH,
+                        place(event),
+                        "No hand reaches %s together in one bellows direction on %s."
+                                .formatted(pitches, instrument.name()));
+            }
+        }
+        return null;
+    }
+
+    private Place place(Event event) {
+        return Place.measure(event.measure() + 1, tune.measureOf(event).number(), tune.part());
     }
 
     private @Nullable Diagnostic missing(Instrument instrument, Compass compass, int semitones) {
@@ -72,10 +113,9 @@ public final class Fitting {
             for (Pitch pitch : event.pitches()) {
                 int midiNumber = pitch.midiNumber() + semitones;
                 if (compass.places(midiNumber).isEmpty()) {
-                    Measure measure = tune.measureOf(event);
                     return Diagnostic.error(
                             DiagnosticCode.NO_BUTTON,
-                            Place.measure(event.measure() + 1, measure.number(), tune.part()),
+                            place(event),
                             "No button of %s gives %s.".formatted(instrument.name(), name(midiNumber)));
                 }
             }

@@ -1,8 +1,13 @@
 package org.bellowscribe.fit;
 
+import java.util.List;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Cost;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.KeyMove;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,11 +29,32 @@ public record Trial(
     /** How a trial ended, the best first. */
     public enum Verdict {
         /** It can be played; the cost is known. */
-        FITS,
+        FITS("fits"),
         /** All notes are there; it was not solved. */
-        NOTES_FIT,
+        NOTES_FIT("notes fit"),
         /** It cannot be played. */
-        FAILS
+        FAILS("fails");
+
+        private final String label;
+
+        Verdict(String label) {
+            this.label = label;
+        }
+
+        /** Returns the word for people. */
+        public String label() {
+            return label;
+        }
+    }
+
+    /** Returns the key in which a tune that is written in another sounds. */
+    public Key soundingKey(Tune tune) {
+        Measure first = tune.measures().get(0);
+        List<Integer> signatures =
+                tune.measures().stream().map(measure -> measure.key().fifths()).toList();
+        return new Key(
+                KeyMove.of(signatures, semitones).signature(first.key().fifths()),
+                first.key().mode());
     }
 
     /** Returns how it ended. */

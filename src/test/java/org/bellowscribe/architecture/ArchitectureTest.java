@@ -45,7 +45,7 @@ class ArchitectureTest {
             Map.entry("annotation", Set.of("solver")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay")),
+            Map.entry("report", Set.of("replay", "fit")),
             Map.entry("batch", Set.of("musicxml", "fit", "report")),
             Map.entry("cli", Set.of("batch"))));
 

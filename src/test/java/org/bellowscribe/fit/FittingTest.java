@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -77,7 +78,7 @@ class FittingTest {
 
     private static FitOptions options(int within, int solved) {
         return new FitOptions(
-                within,
+                IntStream.rangeClosed(-within, within).boxed().toList(),
                 solved,
                 new SolverOptions(
                         MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT));

@@ -1,0 +1,89 @@
+package org.bellowscribe.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.fit.BookFit;
+import org.bellowscribe.fit.Trial;
+import org.bellowscribe.fit.TuneFit;
+
+/**
+ * Fits as comma-separated values (RFC 4180, Y. Shafranovich, 2005): one line a trial, CRLF, and quotation marks around
+ * what holds commas, quotation marks or line ends. A table has one kind of line only, so that of the book is left out.
+ */
+public final class FitCsv implements FitWriter {
+
+    private static final String LINE_END = "\r\n";
+
+    private final int best;
+
+    /**
+     * Creates the writer.
+     *
+     * @param best how many trials of a tune to write; 0 for all
+     */
+    public FitCsv(int best) {
+        this.best = best;
+    }
+
+    @Override
+    public String begin() {
+        return line(List.of(
+                "file",
+                "title",
+                "rank",
+                "instrument",
+                "semitones",
+                "key",
+                "verdict",
+                "cost",
+                "estimate",
+                "measure",
+                "reason"));
+    }
+
+    @Override
+    public String tune(TuneFit fit) {
+        StringBuilder lines = new StringBuilder();
+        int count =
+                best == 0 ? fit.trials().size() : Math.min(best, fit.trials().size());
+        for (int i = 0; i < count; i++) {
+            lines.append(trial(fit, i));
+        }
+        return lines.toString();
+    }
+
+    private static String trial(TuneFit fit, int place) {
+        Trial trial = fit.trials().get(place);
+        Diagnostic obstacle = trial.obstacle();
+        return line(List.of(
+                fit.file(),
+                fit.tune().title(),
+                String.valueOf(place + 1),
+                trial.instrument().id(),
+                String.valueOf(trial.semitones()),
+                trial.soundingKey(fit.tune()).name(),
+                trial.verdict().label(),
+                trial.cost() == null ? "" : String.valueOf(trial.cost().total()),
+                obstacle == null ? String.valueOf(trial.estimate()) : "",
+                obstacle == null || obstacle.place().measure() == 0
+                        ? ""
+                        : String.valueOf(obstacle.place().measure()),
+                obstacle == null ? "" : obstacle.text()));
+    }
+
+    @Override
+    public String end(BookFit book) {
+        return "";
+    }
+
+    private static String line(List<String> fields) {
+        return fields.stream().map(FitCsv::field).collect(Collectors.joining(",")) + LINE_END;
+    }
+
+    private static String field(String text) {
+        boolean plain = Stream.of(",", "\"", "\r", "\n").noneMatch(text::contains);
+        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+    }
+}
