@@ -44,7 +44,7 @@ final class FitCommand implements Command {
     private static final String BEST = "best";
     private static final String FORMAT = "format";
     private static final String OUT = "out";
-    private static final int USUAL_SOLVED = 3;
+    private static final int USUAL_SOLVED = 1;
     private static final int USUAL_BEST = 5;
     private static final int MOST = 10_000;
 

@@ -1,9 +1,7 @@
 package org.bellowscribe.fit;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Pitch;
 
@@ -19,19 +17,18 @@ final class Glance {
     private static final int JUMP = 2;
     private static final int REACH = 3;
 
-    private final List<Integer> melody = new ArrayList<>();
+    private final int[] melody;
     private final Tune tune;
 
     Glance(Tune tune) {
         this.tune = tune;
-        for (Event event : tune.events()) {
-            if (!event.isRest()) {
-                melody.add(event.pitches().stream()
+        melody = tune.events().stream()
+                .filter(event -> !event.isRest())
+                .mapToInt(event -> event.pitches().stream()
                         .mapToInt(Pitch::midiNumber)
                         .min()
-                        .orElseThrow());
-            }
-        }
+                        .orElseThrow())
+                .toArray();
     }
 
     /** Returns the points of a key in which every note is there. */

@@ -21,6 +21,11 @@ public record Instrument(
         leftHand = List.copyOf(leftHand);
     }
 
+    /** Returns how it is held. */
+    public Grip grip() {
+        return Grip.of(buttons);
+    }
+
     /** Returns the number of rows. */
     public int rows() {
         return buttons.stream().mapToInt(Button::row).max().orElse(0);

@@ -6,7 +6,10 @@ import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.solver.Step;
 import org.bellowscribe.theory.Pitch;
 
-/** Every pitch is on its button, and one hand in one place holds all buttons with a finger each. */
+/**
+ * Every pitch is on its button, and the hand that holds it, in its place, holds all its buttons with a finger each. Where
+ * both hands have melody buttons they are strapped, and {@link StrappedHandsCheck} looks at their fingers.
+ */
 final class RightHandCheck {
 
     private static final int INDEX_FINGER = 1;
@@ -14,10 +17,14 @@ final class RightHandCheck {
 
     private final Instrument instrument;
     private final Findings findings;
+    private final StrappedHandsCheck strapped;
+    private final boolean bothHands;
 
     RightHandCheck(Instrument instrument, Findings findings) {
         this.instrument = instrument;
         this.findings = findings;
+        strapped = new StrappedHandsCheck(instrument, findings);
+        bothHands = instrument.buttons().stream().map(Button::hand).distinct().count() > 1;
     }
 
     void check(Step step) {
@@ -37,7 +44,13 @@ final class RightHandCheck {
         }
         for (int i = 0; i < pitches; i++) {
             checkButton(step, step.event().pitches().get(i), step.buttons().get(i));
-            checkReach(step, step.buttons().get(i), step.fingers().get(i));
+            if (!bothHands) {
+                checkReach(step, step.buttons().get(i), step.fingers().get(i));
+            }
+        }
+        if (bothHands) {
+            strapped.check(step);
+            return;
         }
         findings.require(
                 new HashSet<>(step.fingers()).size() == pitches,

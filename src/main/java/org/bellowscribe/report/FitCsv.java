@@ -1,6 +1,7 @@
 package org.bellowscribe.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -46,15 +47,16 @@ public final class FitCsv implements FitWriter {
     @Override
     public String tune(TuneFit fit) {
         StringBuilder lines = new StringBuilder();
+        Map<Integer, String> keys = fit.keyNames();
         int count =
                 best == 0 ? fit.trials().size() : Math.min(best, fit.trials().size());
         for (int i = 0; i < count; i++) {
-            lines.append(trial(fit, i));
+            lines.append(trial(fit, i, keys));
         }
         return lines.toString();
     }
 
-    private static String trial(TuneFit fit, int place) {
+    private static String trial(TuneFit fit, int place, Map<Integer, String> keys) {
         Trial trial = fit.trials().get(place);
         Diagnostic obstacle = trial.obstacle();
         return line(List.of(
@@ -63,7 +65,7 @@ public final class FitCsv implements FitWriter {
                 String.valueOf(place + 1),
                 trial.instrument().id(),
                 String.valueOf(trial.semitones()),
-                trial.soundingKey(fit.tune()).name(),
+                keys.getOrDefault(trial.semitones(), ""),
                 trial.verdict().label(),
                 trial.cost() == null ? "" : String.valueOf(trial.cost().total()),
                 obstacle == null ? String.valueOf(trial.estimate()) : "",

@@ -49,22 +49,23 @@ public final class FitJson implements FitWriter {
                     json.writeStringField("title", fit.tune().title());
                     json.writeStringField(
                             "key", fit.tune().measures().get(0).key().name());
+                    Map<Integer, String> keys = fit.keyNames();
                     json.writeArrayFieldStart("trials");
                     int count = best == 0
                             ? fit.trials().size()
                             : Math.min(best, fit.trials().size());
                     for (Trial trial : fit.trials().subList(0, count)) {
-                        write(json, fit, trial);
+                        write(json, trial, keys.getOrDefault(trial.semitones(), ""));
                     }
                     json.writeEndArray();
                 });
     }
 
-    private static void write(JsonGenerator json, TuneFit fit, Trial trial) throws IOException {
+    private static void write(JsonGenerator json, Trial trial, String key) throws IOException {
         json.writeStartObject();
         json.writeStringField("instrument", trial.instrument().id());
         json.writeNumberField("transposedBy", trial.semitones());
-        json.writeStringField("key", trial.soundingKey(fit.tune()).name());
+        json.writeStringField("key", key);
         json.writeStringField("verdict", trial.verdict().label());
         Cost cost = trial.cost();
         if (cost != null) {

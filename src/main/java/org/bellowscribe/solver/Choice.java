@@ -3,17 +3,20 @@ package org.bellowscribe.solver;
 import java.util.List;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Grip;
 
 /**
- * What the right hand does at an event. Finger k (1 index to 4 little) lies on button {@code handOn + k - 1} of every
- * row; the index finger can stretch one button lower, the little finger one higher.
+ * What plays the melody at an event. A hand that moves has finger k (1 index to 4 little) on button
+ * {@code handOn + k - 1} of every row; the index finger can stretch one button lower, the little finger one higher. How
+ * the strapped hands of a concertina lie is told by the grip.
  *
  * @param direction the way the bellows go
- * @param handOn number of the button under the index finger, 1 or more
+ * @param handOn number of the button under the index finger, 1 or more; always 1 for strapped hands
  * @param buttons one button for each pitch; empty for a rest
- * @param fingers one finger for each button, 1 to 4
+ * @param fingers one finger for each button, 1 to 4, of the button's own hand
+ * @param grip how the instrument is held
  */
-public record Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers) {
+public record Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers, Grip grip) {
 
     /** Copies the lists. */
     public Choice {
@@ -21,8 +24,13 @@ public record Choice(BellowsDirection direction, int handOn, List<Button> button
         fingers = List.copyOf(fingers);
     }
 
+    /** Creates a choice for one hand that moves. */
+    public Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers) {
+        this(direction, handOn, buttons, fingers, Grip.MOVING);
+    }
+
     /** Returns true if a finger leaves its own button to reach one. */
     public boolean isStretched(int index) {
-        return buttons.get(index).number() != handOn + fingers.get(index) - 1;
+        return !grip.isHome(buttons.get(index), handOn, fingers.get(index));
     }
 }

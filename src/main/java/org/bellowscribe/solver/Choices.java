@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.ServiceLoader;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Grip;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.theory.Pitch;
 
-/** What the right hand could do at an event: every choice that keeps the step limits, in a fixed order. */
+/** What could play the melody at an event: every choice that keeps the step limits, in a fixed order. */
 final class Choices {
 
     // Four fingers lie on four neighbouring buttons.
@@ -16,6 +17,7 @@ final class Choices {
 
     private final Instrument instrument;
     private final List<StepLimit> limits;
+    private final Grip grip;
     private final int places;
 
     Choices(Instrument instrument) {
@@ -23,9 +25,10 @@ final class Choices {
         limits = ServiceLoader.load(StepLimit.class).stream()
                 .map(ServiceLoader.Provider::get)
                 .toList();
+        grip = instrument.grip();
         int longest =
                 instrument.buttons().stream().mapToInt(Button::number).max().orElse(1);
-        places = Math.max(1, longest - FINGERS + 1);
+        places = grip.strapped() ? 1 : Math.max(1, longest - FINGERS + 1);
     }
 
     /** Returns the choices of an event by direction, place of the hand, row and button; empty if it cannot be played. */
@@ -47,19 +50,29 @@ final class Choices {
 
     private void combine(Moment moment, Partial partial, List<Button> chosen, List<Choice> choices) {
         if (chosen.size() == partial.candidates().size()) {
-            List<Integer> fingers = chosen.stream()
-                    .map(button -> Math.max(1, Math.min(FINGERS, button.number() - partial.handOn() + 1)))
-                    .toList();
-            Choice choice = new Choice(partial.direction(), partial.handOn(), chosen, fingers);
-            if (limits.stream().allMatch(limit -> limit.allows(moment, choice))) {
-                choices.add(choice);
-            }
+            finger(moment, partial, chosen, new ArrayList<>(), choices);
             return;
         }
         for (Button button : partial.candidates().get(chosen.size())) {
             chosen.add(button);
             combine(moment, partial, chosen, choices);
             chosen.remove(chosen.size() - 1);
+        }
+    }
+
+    private void finger(
+            Moment moment, Partial partial, List<Button> chosen, List<Integer> fingers, List<Choice> choices) {
+        if (fingers.size() == chosen.size()) {
+            Choice choice = new Choice(partial.direction(), partial.handOn(), chosen, fingers, grip);
+            if (limits.stream().allMatch(limit -> limit.allows(moment, choice))) {
+                choices.add(choice);
+            }
+            return;
+        }
+        for (int finger : grip.fingers(chosen.get(fingers.size()), partial.handOn())) {
+            fingers.add(finger);
+            finger(moment, partial, chosen, fingers, choices);
+            fingers.remove(fingers.size() - 1);
         }
     }
 

@@ -22,7 +22,7 @@ final class ButtonLegend {
     private ButtonLegend(Arrangement arrangement) {
         this.arrangement = arrangement;
         this.labels = arrangement.style().buttons();
-        this.rows = RowUse.of(arrangement.solution(), arrangement.instrument().rows());
+        this.rows = RowUse.of(arrangement.solution(), arrangement.instrument());
     }
 
     /** Returns the entries for what occurs. */

@@ -19,7 +19,7 @@ final class ButtonText {
     ButtonText(Arrangement arrangement) {
         this.arrangement = arrangement;
         this.labels = arrangement.style().buttons();
-        this.rows = RowUse.of(arrangement.solution(), arrangement.instrument().rows());
+        this.rows = RowUse.of(arrangement.solution(), arrangement.instrument());
         this.neighbors = PlayNeighbors.of(arrangement.tune());
     }
 

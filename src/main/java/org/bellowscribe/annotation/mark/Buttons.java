@@ -73,8 +73,9 @@ public final class Buttons implements Annotator {
     private static List<Mark> rowName(Arrangement arrangement) {
         int rows = arrangement.instrument().rows();
         RowNames names = arrangement.style().words().rows();
-        String name = names.name(RowUse.of(arrangement.solution(), rows).main(), rows);
-        if (name.isEmpty() || arrangement.notes().isEmpty()) {
+        RowUse use = RowUse.of(arrangement.solution(), arrangement.instrument());
+        String name = names.name(use.main(), rows);
+        if (name.isEmpty() || use.isNumbered() || arrangement.notes().isEmpty()) {
             return List.of();
         }
         int first = arrangement.notes().get(0).event().index();

@@ -10,7 +10,7 @@ import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.solver.Step;
 
-/** The place of the hand along the rows: at the first note and wherever the hand has moved. */
+/** The place of the hand along the rows: at the first note and wherever the hand has moved. Strapped hands stay. */
 public final class HandPlace implements Annotator {
 
     @Override
@@ -30,6 +30,9 @@ public final class HandPlace implements Annotator {
 
     @Override
     public List<Mark> marks(Arrangement arrangement) {
+        if (arrangement.instrument().grip().strapped()) {
+            return List.of();
+        }
         PlayNeighbors neighbors = PlayNeighbors.of(arrangement.tune());
         List<Mark> marks = new ArrayList<>();
         for (Step step : arrangement.notes()) {
@@ -46,7 +49,7 @@ public final class HandPlace implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.notes().stream()
-                .limit(1)
+                .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
                 .map(first -> new LegendEntry(
                         arrangement.style().words().hand().with("button", first.handOn()),
                         "the index finger lies at button " + first.handOn()))

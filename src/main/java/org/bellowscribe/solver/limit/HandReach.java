@@ -4,7 +4,7 @@ import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.StepLimit;
 
-/** Every button lies under its finger, or one beyond for the index (lower) and the little finger (higher). */
+/** Of a hand that moves: every button lies under its finger, or one beyond for the index (lower) and the little finger (higher). */
 public final class HandReach implements StepLimit {
 
     @Override
@@ -19,6 +19,9 @@ public final class HandReach implements StepLimit {
 
     @Override
     public boolean allows(Moment moment, Choice choice) {
+        if (choice.grip().strapped()) {
+            return true;
+        }
         for (int i = 0; i < choice.buttons().size(); i++) {
             int finger = choice.fingers().get(i);
             int beyond = choice.buttons().get(i).number() - (choice.handOn() + finger - 1);

@@ -1,13 +1,19 @@
 package org.bellowscribe.solver.rule;
 
 import java.util.List;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Hand;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Pace;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
+import org.jspecify.annotations.Nullable;
 
-/** Charges going from one row to another: playing along the row keeps the fingers in order. */
+/**
+ * Charges going from one row to another: playing along the row keeps the fingers in order. Of two hands each has a row
+ * of its own.
+ */
 public final class RowChange implements PairRule {
 
     @Override
@@ -30,7 +36,22 @@ public final class RowChange implements PairRule {
         if (before.isRest() || after.isRest()) {
             return 0;
         }
-        boolean same = from.buttons().get(0).row() == to.buttons().get(0).row();
-        return same ? 0 : points.of(before.pace());
+        for (Hand hand : Hand.values()) {
+            Button last = first(from, hand);
+            Button next = first(to, hand);
+            if (last != null && next != null && last.row() != next.row()) {
+                return points.of(before.pace());
+            }
+        }
+        return 0;
+    }
+
+    private static @Nullable Button first(Choice choice, Hand hand) {
+        for (Button button : choice.buttons()) {
+            if (button.hand() == hand) {
+                return button;
+            }
+        }
+        return null;
     }
 }

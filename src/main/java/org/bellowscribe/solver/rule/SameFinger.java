@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.rule;
 
 import java.util.List;
+import org.bellowscribe.instrument.Button;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Pace;
@@ -36,14 +37,11 @@ public final class SameFinger implements PairRule {
         int count = 0;
         for (int i = 0; i < from.buttons().size(); i++) {
             for (int j = 0; j < to.buttons().size(); j++) {
-                boolean sameFinger = from.fingers().get(i).equals(to.fingers().get(j));
-                count += sameFinger
-                                && !from.buttons()
-                                        .get(i)
-                                        .id()
-                                        .equals(to.buttons().get(j).id())
-                        ? 1
-                        : 0;
+                Button last = from.buttons().get(i);
+                Button next = to.buttons().get(j);
+                boolean sameFinger = last.hand() == next.hand()
+                        && from.fingers().get(i).equals(to.fingers().get(j));
+                count += sameFinger && !last.id().equals(next.id()) ? 1 : 0;
             }
         }
         return count * points.of(before.pace());

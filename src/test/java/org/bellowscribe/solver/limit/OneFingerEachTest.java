@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Grip;
+import org.bellowscribe.instrument.Hand;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
@@ -30,5 +32,13 @@ class OneFingerEachTest {
     @Test
     void twoFingersAreAllowed() {
         assertTrue(new OneFingerEach().allows(MOMENT, new Choice(BellowsDirection.PUSH, 3, BUTTONS, List.of(1, 2))));
+    }
+
+    @Test
+    void sameFingerOfTheOtherHandIsAnotherFinger() {
+        List<Button> buttons = List.of(
+                new Button(1, 5, new Pitch(60), null, Hand.LEFT), new Button(1, 6, new Pitch(64), null, Hand.RIGHT));
+        assertTrue(new OneFingerEach()
+                .allows(MOMENT, new Choice(BellowsDirection.PUSH, 1, buttons, List.of(1, 1), new Grip(true, 5, 6))));
     }
 }

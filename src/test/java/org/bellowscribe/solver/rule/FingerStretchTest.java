@@ -21,4 +21,16 @@ class FingerStretchTest {
     void buttonsUnderTheHandAreFree() {
         assertEquals(0, rule.points(Scene.note("D5", 1), Scene.push(3, 1, 6), points));
     }
+
+    @Test
+    void fifthColumnOfAConcertinaIsAStretchAndTheOthersAreNot() {
+        int[] stretched = {2, 10};
+        for (int number = 1; number <= 10; number++) {
+            int expected = number == stretched[0] || number == stretched[1] ? 1 : 0;
+            assertEquals(
+                    expected * points.of("each"),
+                    rule.points(Scene.note("D4", 1), Scene.anglo(1, number), points),
+                    "button " + number);
+        }
+    }
 }

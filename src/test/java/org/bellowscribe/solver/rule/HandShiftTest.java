@@ -32,4 +32,11 @@ class HandShiftTest {
                 rule.points(
                         Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("A4", 1), Scene.push(3, 1, 5), points));
     }
+
+    @Test
+    void strappedHandsNeverShift() {
+        assertEquals(
+                0,
+                rule.points(Scene.note("D4", 1), Scene.anglo(1, 1), Scene.note("G4", 1), Scene.anglo(1, 10), points));
+    }
 }

@@ -39,4 +39,12 @@ class RowChangeTest {
                         Scene.silent(BellowsDirection.PUSH, 3),
                         points));
     }
+
+    @Test
+    void eachHandHasARowOfItsOwn() {
+        assertEquals(
+                0, rule.points(Scene.note("D4", 1), Scene.anglo(1, 5), Scene.note("G4", 1), Scene.anglo(2, 6), points));
+        assertEquals(
+                4, rule.points(Scene.note("D4", 1), Scene.anglo(1, 5), Scene.note("G4", 1), Scene.anglo(2, 4), points));
+    }
 }

@@ -34,4 +34,13 @@ class SameFingerTest {
                 rule.points(
                         Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("F#4", 1), Scene.push(4, 1, 4), points));
     }
+
+    @Test
+    void sameFingerOfTheOtherHandIsFree() {
+        assertEquals(
+                0, rule.points(Scene.note("D4", 1), Scene.anglo(1, 5), Scene.note("G4", 1), Scene.anglo(1, 6), points));
+        assertEquals(
+                points.of(Scene.note("D4", 1).pace()),
+                rule.points(Scene.note("D4", 1), Scene.anglo(1, 6), Scene.note("G4", 1), Scene.anglo(2, 6), points));
+    }
 }

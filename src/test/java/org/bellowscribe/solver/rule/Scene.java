@@ -7,6 +7,8 @@ import org.bellowscribe.accompaniment.HarmonyOption;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Grip;
+import org.bellowscribe.instrument.Hand;
 import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.solver.Choice;
@@ -51,6 +53,14 @@ final class Scene {
         int finger = Math.max(1, Math.min(4, number - handOn + 1));
         Button button = new Button(row, number, new Pitch(60), new Pitch(62));
         return new Choice(direction, handOn, List.of(button), List.of(finger));
+    }
+
+    /** Returns a pushed button of an Anglo concertina, played with its home finger. */
+    static Choice anglo(int row, int number) {
+        Grip grip = new Grip(true, 5, 6);
+        Button button = new Button(row, number, new Pitch(60), new Pitch(62), number <= 5 ? Hand.LEFT : Hand.RIGHT);
+        int finger = grip.fingers(button, 1).get(0);
+        return new Choice(BellowsDirection.PUSH, 1, List.of(button), List.of(finger), grip);
     }
 
     static Choice silent(BellowsDirection direction, int handOn) {
