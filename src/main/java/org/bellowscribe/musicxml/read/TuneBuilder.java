@@ -30,6 +30,8 @@ final class TuneBuilder {
 
     /** More than any tune of the shared corpora by a factor of ten. */
     private static final int MAX_EVENTS = 5_000;
+    /** Sixty-four measures of 4/4. */
+    private static final Fraction LONGEST = Fraction.of(256, 1);
 
     private final List<PartContent> parts;
     private final MelodyLine line;
@@ -70,6 +72,7 @@ final class TuneBuilder {
         List<Fraction> lengths = new MeasureLengths(parts, line.part(), times).lengths();
         List<Event> events = new EventBuilder(line, lengths, order).build(part.measures());
         requireShort(events);
+        requireUsualLengths(events);
         CommonTick.check(events, lengths);
         KeyFinder keys = new KeyFinder(part.measures(), lastNote(events, order));
         List<Fraction> places = BarPlaces.find(bars(lengths, times, signs), order);
@@ -95,6 +98,19 @@ final class TuneBuilder {
                     Place.FILE,
                     "The melody has %d notes and rests, and a tune may have %d.".formatted(events.size(), MAX_EVENTS),
                     "Maybe cut the score into its tunes."));
+        }
+    }
+
+    private void requireUsualLengths(List<Event> events) throws DiagnosedException {
+        for (Event event : events) {
+            if (event.duration().compareTo(LONGEST) > 0) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.BAD_VALUE,
+                        place(event.measure()),
+                        "A note or rest lasts %.0f quarter notes, and one may last %.0f."
+                                .formatted(event.duration().toDouble(), LONGEST.toDouble()),
+                        "Maybe a duration or the divisions are wrong; export the tune again."));
+            }
         }
     }
 

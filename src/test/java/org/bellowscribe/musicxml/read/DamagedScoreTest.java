@@ -227,6 +227,13 @@ class DamagedScoreTest {
     }
 
     @Test
+    void noteOfYearsIsRefused() {
+        var refusal = refusal(score(notes("D5:4 E5:4"), notes("r:999999999")));
+        assertEquals("A note or rest lasts 250000000 quarter notes, and one may last 256.", refusal.text());
+        assertEquals(2, refusal.place().measure());
+    }
+
+    @Test
     void scoreOfHundredThousandsOfNotesIsRefusedEarly() {
         assertEquals(
                 "The score has more than 200000 notes and rests.",
