@@ -1,7 +1,10 @@
 package org.bellowscribe.solver;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.ServiceLoader;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
@@ -15,13 +18,15 @@ final class Choices {
     // Four fingers lie on four neighbouring buttons.
     private static final int FINGERS = 4;
 
-    private final Instrument instrument;
+    private final Map<BellowsDirection, Map<Pitch, List<Button>>> buttons = new EnumMap<>(BellowsDirection.class);
     private final List<StepLimit> limits;
     private final Grip grip;
     private final int places;
 
     Choices(Instrument instrument) {
-        this.instrument = instrument;
+        for (BellowsDirection direction : BellowsDirection.values()) {
+            buttons.put(direction, byPitch(instrument, direction));
+        }
         limits = ServiceLoader.load(StepLimit.class).stream()
                 .map(ServiceLoader.Provider::get)
                 .toList();
@@ -29,6 +34,17 @@ final class Choices {
         int longest =
                 instrument.buttons().stream().mapToInt(Button::number).max().orElse(1);
         places = grip.strapped() ? 1 : Math.max(1, longest - FINGERS + 1);
+    }
+
+    private static Map<Pitch, List<Button>> byPitch(Instrument instrument, BellowsDirection direction) {
+        Map<Pitch, List<Button>> byPitch = new HashMap<>();
+        for (Button button : instrument.buttons()) {
+            Pitch pitch = button.pitch(direction);
+            if (pitch != null) {
+                byPitch.computeIfAbsent(pitch, any -> new ArrayList<>()).add(button);
+            }
+        }
+        return byPitch;
     }
 
     /** Returns the choices of an event by direction, place of the hand, row and button; empty if it cannot be played. */
@@ -78,9 +94,7 @@ final class Choices {
 
     /** Returns the buttons that give a pitch in a direction. */
     List<Button> buttons(Pitch pitch, BellowsDirection direction) {
-        return instrument.buttons().stream()
-                .filter(button -> pitch.equals(button.pitch(direction)))
-                .toList();
+        return buttons.getOrDefault(direction, Map.of()).getOrDefault(pitch, List.of());
     }
 
     /** Returns true if some button gives the pitch. */

@@ -10,6 +10,6 @@ package org.bellowscribe.solver;
  */
 public record SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit) {
 
-    /** Enough to prove nearly every dance tune on usual bellows; a long song can use it up in about ten seconds. */
-    public static final long USUAL_CELL_LIMIT = 1_500_000;
+    /** Enough to prove nearly every tune on usual bellows; a long slow song can use it up in a few seconds. */
+    public static final long USUAL_CELL_LIMIT = 300_000;
 }

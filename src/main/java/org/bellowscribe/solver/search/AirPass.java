@@ -1,6 +1,5 @@
 package org.bellowscribe.solver.search;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +15,7 @@ final class AirPass {
     private final Graph graph;
     private final Heads heads;
     private final Node node;
-    private final Limits limits;
+    private final Ceiling ceiling;
     private final int only;
     private final int limit;
     /** Least cost from the start of an event on; null where nothing is left. */
@@ -24,18 +23,17 @@ final class AirPass {
     /** The same from its end on. */
     final @Nullable StepFunction[][][] after;
 
-    private StepFunction scratch = new StepFunction(64);
-    private StepFunction other = new StepFunction(64);
+    private final Lowest lowest = new Lowest();
     private final StepFunction moved = new StepFunction(64);
     private int cost = Problem.NEVER;
     private long cells;
 
-    AirPass(Problem problem, Graph graph, Heads heads, Node node, Limits limits, int only, int limit) {
+    AirPass(Problem problem, Graph graph, Heads heads, Node node, Ceiling ceiling, int only, int limit) {
         this.problem = problem;
         this.graph = graph;
         this.heads = heads;
         this.node = node;
-        this.limits = limits;
+        this.ceiling = ceiling;
         this.only = only;
         this.limit = limit;
         ahead = new StepFunction[graph.size][][];
@@ -75,10 +73,12 @@ final class AirPass {
         int options = problem.options().get(e).size();
         ahead[e] = new StepFunction[contexts][options];
         after[e] = new StepFunction[contexts][options];
+        boolean @Nullable [] allowed = node.allowed(e);
+        boolean isHead = heads.of(e) == e;
         for (int x = 0; x < contexts; x++) {
             for (int c = 0; c < options; c++) {
-                boolean possible = node.allows(e, c) && !(heads.of(e) == e && x != c);
-                if (possible && limits.through(e, x, c, only != ALL) <= limit + 1e-6) {
+                boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
+                if (possible && ceiling.allows(e, x, c, limit)) {
                     state(e, x, c);
                 }
             }
@@ -86,21 +86,18 @@ final class AirPass {
     }
 
     private void state(int e, int x, int c) {
-        Option option = problem.options().get(e).get(c);
-        double outside = limits.outside(e, x, c, only != ALL);
-        double price = limits.prices.price[e];
         StepFunction ending = ending(e, x, c);
         if (ending == null || ending.isEmpty()) {
             return;
         }
-        ending.clip(outside + option.cost() + limits.prices.leastMove(e, option), price, limit);
+        ending = ceiling.clipEnding(e, x, c, ending, limit).trimmed();
         if (ending.isEmpty()) {
             return;
         }
-        StepFunction beginning = beginning(e, option, ending, outside);
-        if (!beginning.isEmpty()) {
+        beginning(e, x, c, ending);
+        if (!lowest.isEmpty()) {
             after[e][x][c] = ending;
-            ahead[e][x][c] = beginning.trimmed();
+            ahead[e][x][c] = lowest.copy();
             cells++;
         }
     }
@@ -108,25 +105,24 @@ final class AirPass {
     // Openings at which an event may end, counted from its reference, at the cost of what follows.
     private @Nullable StepFunction ending(int e, int x, int c) {
         int reference = graph.referenceIndex(e);
-        int low = problem.lowest() - node.high[reference];
-        int high = problem.highest() - node.low[reference];
+        int low = lowest(reference);
+        int high = highest(reference);
         if (problem.again() && e == graph.last) {
             low = Math.max(low, -problem.margin() - node.sumHigh[reference]);
             high = Math.min(high, problem.margin() - node.sumLow[reference]);
         }
-        int jumps = 0;
-        for (int k : graph.jumpsFrom.get(e)) {
-            jumps += Bounds.jumpCost(problem, heads, node, k, x, c);
-        }
+        int cost = jumps(e, x, c);
         if (graph.anchor[graph.after(e)]) {
-            int cost = jumps + atAnchor(e, x, c);
+            for (int f : graph.children.get(e)) {
+                cost = Math.min(Problem.NEVER, cost + atAnchor(e, f, x, c));
+            }
             int end = graph.anchorIndex[graph.after(e)];
             return StepFunction.constant(
                     Math.max(low, node.leastRise(graph, end, reference)),
                     Math.min(high, node.mostRise(graph, end, reference)),
                     cost);
         }
-        StepFunction sum = StepFunction.constant(low, high, jumps);
+        StepFunction sum = StepFunction.constant(low, high, cost);
         for (int f : graph.children.get(e)) {
             sum = StepFunction.sum(sum, following(e, f, x, c));
             if (sum.isEmpty()) {
@@ -136,74 +132,86 @@ final class AirPass {
         return sum;
     }
 
-    // What follows an anchor begins at a fixed opening, so it is a number.
-    private int atAnchor(int e, int x, int c) {
+    private int lowest(int reference) {
+        return problem.lowest() - node.high[reference];
+    }
+
+    private int highest(int reference) {
+        return problem.highest() - node.low[reference];
+    }
+
+    private int jumps(int e, int x, int c) {
         int sum = 0;
-        for (int f : graph.children.get(e)) {
-            int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-            int least = Problem.NEVER;
-            for (int j = 0; j < pair.length; j++) {
-                if (only != ALL && graph.segment[f] != only) {
-                    least = node.allows(f, j) ? Math.min(least, pair[j]) : least;
-                } else {
-                    StepFunction next = ahead[f][heads.context(f, x, j)][j];
-                    least = next == null ? least : Math.min(least, pair[j] + next.at(0));
-                }
-            }
-            sum = Math.min(Problem.NEVER, sum + least);
+        for (int k : graph.jumpsFrom.get(e)) {
+            sum += Bounds.jumpCost(problem, heads, node, k, x, c);
         }
         return sum;
     }
 
+    // What follows an anchor begins at a fixed opening, so it is a number.
+    private int atAnchor(int e, int f, int x, int c) {
+        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        int least = Problem.NEVER;
+        for (int j = 0; j < pair.length; j++) {
+            if (only != ALL && graph.segment[f] != only) {
+                least = node.allows(f, j) ? Math.min(least, pair[j]) : least;
+            } else {
+                StepFunction next = ahead[f][heads.context(f, x, j)][j];
+                least = next == null ? least : Math.min(least, pair[j] + next.at(0));
+            }
+        }
+        return least;
+    }
+
+    /**
+     * Returns, by the opening at a child's start, the cost of all but the child and what follows it, if the event before
+     * takes an option.
+     *
+     * @param leaving cost of all but what follows the event before, by the opening at its end
+     */
+    StepFunction beside(int e, int child, int x, int c, StepFunction leaving) {
+        boolean anchored = graph.anchor[graph.after(e)];
+        int cost = jumps(e, x, c) + (anchored ? leaving.least() : 0);
+        StepFunction sum = anchored ? StepFunction.constant(0, 0, 0) : leaving;
+        for (int f : graph.children.get(e)) {
+            if (f != child && anchored) {
+                cost += atAnchor(e, f, x, c);
+            } else if (f != child) {
+                sum = StepFunction.sum(sum, following(e, f, x, c));
+            }
+        }
+        return sum.raised(Math.min(Problem.NEVER, cost));
+    }
+
     private StepFunction following(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        double spare = limits.spare(e, f, x, c, only != ALL, limit);
-        scratch.clear();
+        double spare = ceiling.spare(e, f, x, c, limit);
+        lowest.clear();
         for (int j = 0; j < pair.length; j++) {
             int y = heads.context(f, x, j);
             StepFunction next = ahead[f][y][j];
-            if (next != null && pair[j] + limits.ahead(f, y, j, only != ALL) <= spare) {
-                other.setLowest(scratch, next, pair[j]);
-                swap();
+            if (next != null && pair[j] + ceiling.ahead(f, y, j) <= spare) {
+                lowest.add(next, pair[j]);
             }
         }
-        return scratch.trimmed();
+        return lowest.copy();
     }
 
     // A move is cut to what can be part of an answer before it is merged: of most moves nothing is left.
-    private StepFunction beginning(int e, Option option, StepFunction ending, double outside) {
-        double price = limits.prices.price[e];
+    private void beginning(int e, int x, int c, StepFunction ending) {
+        Option option = problem.options().get(e).get(c);
         int reference = graph.referenceIndex(e);
-        int low = problem.lowest() - node.high[reference];
-        int high = problem.highest() - node.low[reference];
-        scratch.clear();
-        List<Move> moves = option.moves();
-        for (int m = 0; m < moves.size(); m++) {
-            Move move = moves.get(m);
-            int cost = option.cost() + move.cost();
+        lowest.clear();
+        for (Move move : option.moves()) {
             // A push lowers the opening: it began higher than it ends.
-            int shiftFrom = option.sign() > 0 ? -move.high() : move.low();
-            int shiftTo = option.sign() > 0 ? -move.low() : move.high();
-            moved.clear();
-            for (int i = 0; i < ending.size; i++) {
-                int start = Math.max(low, ending.from[i] + shiftFrom);
-                int end = Math.min(high, ending.to[i] + shiftTo);
-                if (start <= end) {
-                    moved.appendLowest(start, end, ending.value[i] + cost);
-                }
-            }
-            moved.clip(outside, price, limit);
-            if (!moved.isEmpty()) {
-                other.setLowest(scratch, moved, 0);
-                swap();
+            int least = option.sign() > 0 ? -move.high() : move.low();
+            int most = option.sign() > 0 ? -move.low() : move.high();
+            moved.setMoved(ending, least, most, option.cost() + move.cost());
+            moved.keep(lowest(reference), highest(reference));
+            StepFunction clipped = ceiling.clipBeginning(e, x, c, moved, limit);
+            if (!clipped.isEmpty()) {
+                lowest.add(clipped, 0);
             }
         }
-        return scratch;
-    }
-
-    private void swap() {
-        StepFunction kept = scratch;
-        scratch = other;
-        other = kept;
     }
 }

@@ -2,6 +2,7 @@ package org.bellowscribe.solver.search;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lower bounds without openings: for each event, context and option the least cost from there on and the least cost of
@@ -22,6 +23,8 @@ final class Bounds {
     final double[][][] ahead;
     /** All the rest. */
     final double[][][] rest;
+    /** For each event but the first: least cost from there on, pair cost included, by its parent's context and option. */
+    private final double[][][] onward;
 
     Bounds(Problem problem, Graph graph, Node node, Prices prices, boolean local) {
         this.problem = problem;
@@ -32,6 +35,7 @@ final class Bounds {
         this.local = local;
         ahead = new double[graph.size][][];
         rest = new double[graph.size][][];
+        onward = new double[graph.size][][];
         for (int i = graph.size - 1; i >= 0; i--) {
             lookAhead(graph.visit[i]);
         }
@@ -42,12 +46,17 @@ final class Bounds {
 
     private void lookAhead(int e) {
         List<Option> options = problem.options().get(e);
+        boolean @Nullable [] allowed = node.allowed(e);
+        boolean isHead = heads.of(e) == e;
         int contexts = heads.contexts(e);
         ahead[e] = new double[contexts][options.size()];
+        for (int f : graph.children.get(e)) {
+            onward[f] = new double[contexts][options.size()];
+        }
         for (int c = 0; c < options.size(); c++) {
-            double own = options.get(c).cost() + prices.leastMove(e, options.get(c));
+            double own = options.get(c).cost() + prices.leastMove(e, c);
             for (int x = 0; x < contexts; x++) {
-                boolean possible = node.allows(e, c) && !(heads.of(e) == e && x != c);
+                boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
                 ahead[e][x][c] = possible ? Math.min(NEVER, own + next(e, x, c)) : NEVER;
             }
         }
@@ -59,18 +68,36 @@ final class Bounds {
             sum += jumpCost(problem, heads, node, k, x, c);
         }
         for (int f : graph.children.get(e)) {
-            sum += child(e, f, x, c);
+            double least = child(e, f, x, c);
+            onward[f][x][c] = least;
+            sum += least;
         }
         return sum;
     }
 
     private double child(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        boolean crosses = local && graph.segment[f] != graph.segment[e];
+        if (local && graph.segment[f] != graph.segment[e]) {
+            return leastAllowed(pair, node.allowed(f));
+        }
+        double least = NEVER;
+        if (heads.of(f) == f) {
+            for (int j = 0; j < pair.length; j++) {
+                least = Math.min(least, pair[j] + ahead[f][j][j]);
+            }
+        } else {
+            double[] beyond = ahead[f][heads.of(f) < 0 ? 0 : x];
+            for (int j = 0; j < pair.length; j++) {
+                least = Math.min(least, pair[j] + beyond[j]);
+            }
+        }
+        return least;
+    }
+
+    private static double leastAllowed(int[] pair, boolean @Nullable [] allowed) {
         double least = NEVER;
         for (int j = 0; j < pair.length; j++) {
-            double beyond = crosses ? (node.allows(f, j) ? 0 : NEVER) : ahead[f][heads.context(f, x, j)][j];
-            least = Math.min(least, pair[j] + beyond);
+            least = allowed == null || allowed[j] ? Math.min(least, pair[j]) : least;
         }
         return least;
     }
@@ -106,12 +133,22 @@ final class Bounds {
                 if (ahead[u][x][i] >= NEVER || rest[u][x][i] >= NEVER) {
                     continue;
                 }
-                double without = rest[u][x][i] + ahead[u][x][i] - child(u, e, x, i);
-                for (int j = 0; j < pairs[i].length; j++) {
-                    int y = heads.context(e, x, j);
-                    rest[e][y][j] = Math.min(rest[e][y][j], without + pairs[i][j]);
-                }
+                double without = rest[u][x][i] + ahead[u][x][i] - onward[e][x][i];
+                spread(e, x, pairs[i], without);
             }
+        }
+    }
+
+    private void spread(int e, int x, int[] pair, double without) {
+        if (heads.of(e) == e) {
+            for (int j = 0; j < pair.length; j++) {
+                rest[e][j][j] = Math.min(rest[e][j][j], without + pair[j]);
+            }
+            return;
+        }
+        double[] row = rest[e][heads.of(e) < 0 ? 0 : x];
+        for (int j = 0; j < pair.length; j++) {
+            row[j] = Math.min(row[j], without + pair[j]);
         }
     }
 

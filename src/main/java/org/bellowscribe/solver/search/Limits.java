@@ -24,7 +24,7 @@ final class Limits {
         this.heads = heads;
         prices = new Prices(problem, graph, heads, node);
         whole = new Bounds(problem, graph, node, prices, false);
-        stretch = new Bounds(problem, graph, node, prices, true);
+        stretch = graph.segmentRoots.size() == 1 ? whole : new Bounds(problem, graph, node, prices, true);
         proved = new int[graph.segmentRoots.size()];
         provedBelow = new int[graph.size];
     }

@@ -24,14 +24,12 @@ final class Node {
 
     final int[] sumHigh;
     private final Map<Integer, boolean[]> headOptions;
-    /** What is proved of the cost of each stretch by itself; 0 where nothing is. */
-    int[] proved;
+    private @Nullable Corridor corridor;
 
     int bound;
     int serial;
 
-    private Node(int anchors, int segments) {
-        proved = new int[segments];
+    private Node(int anchors) {
         low = new int[anchors];
         high = new int[anchors];
         riseLow = new int[anchors];
@@ -49,13 +47,12 @@ final class Node {
         sumLow = other.sumLow.clone();
         sumHigh = other.sumHigh.clone();
         headOptions = new TreeMap<>(other.headOptions);
-        proved = other.proved;
         bound = other.bound;
     }
 
     /** Returns the node that allows everything within the bellows. */
     static Node root(Problem problem, Graph graph) {
-        Node node = new Node(graph.anchors.size(), graph.segmentRoots.size());
+        Node node = new Node(graph.anchors.size());
         int range = problem.highest() - problem.lowest();
         for (int a = 0; a < node.low.length; a++) {
             node.low[a] = a == 0 ? problem.startLow() : problem.lowest();
@@ -68,6 +65,19 @@ final class Node {
 
     Node copy() {
         return new Node(this);
+    }
+
+    /** Tells the node what the one that it is a half of has left. */
+    void enter(Corridor before) {
+        corridor = before;
+    }
+
+    /** Returns what the node before has left; only for halves. */
+    Corridor corridor() {
+        if (corridor == null) {
+            throw new IllegalStateException("A root has no node before it.");
+        }
+        return corridor;
     }
 
     /** Allows a loop head only some of its options. */

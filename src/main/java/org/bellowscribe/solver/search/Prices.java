@@ -37,6 +37,8 @@ final class Prices {
 
     private final double[][] cost;
     private final double[][] moved;
+    /** For each event and option the least that its moves cost at the settled prices. */
+    private final double[][] leastMove;
 
     Prices(Problem problem, Graph graph, Heads heads, Node node) {
         this.problem = problem;
@@ -53,6 +55,7 @@ final class Prices {
         onTheWay = new boolean[n];
         cost = new double[n][];
         moved = new double[n][];
+        leastMove = new double[n][];
         graph.segmentRoots.forEach(root -> {
             constraints.add(new ArrayList<>());
             members.add(new ArrayList<>());
@@ -265,11 +268,22 @@ final class Prices {
                 }
             }
         }
+        for (int e = 0; e < graph.size; e++) {
+            List<Option> options = problem.options().get(e);
+            leastMove[e] = new double[options.size()];
+            for (int c = 0; c < options.size(); c++) {
+                leastMove[e][c] = leastMove(price[e], options.get(c));
+            }
+        }
     }
 
     /** Returns the least that an option's own moves cost at an event when air has its price. */
-    double leastMove(int e, Option option) {
-        double signed = price[e] * option.sign();
+    double leastMove(int e, int c) {
+        return leastMove[e][c];
+    }
+
+    private double leastMove(double priceOfAir, Option option) {
+        double signed = priceOfAir * option.sign();
         double least = Double.MAX_VALUE;
         for (Move move : option.moves()) {
             least = Math.min(least, move.cost() + signed * (signed > 0 ? move.low() : move.high()));

@@ -13,6 +13,10 @@ public final class Search {
 
     // A limit raised beyond this is raised to the end.
     private static final int LARGE = 20_000;
+    private static final int SMALL = 200;
+    private static final int FIRST_GAP = 4;
+    private static final int GAP_SHARE = 64;
+    private static final int STARTS = 9;
 
     private final Problem problem;
     private final Graph graph;
@@ -48,16 +52,79 @@ public final class Search {
     }
 
     private Answer run() {
-        push(Node.root(problem, graph), 0);
-        boolean exhausted = false;
-        while (!open.isEmpty() && open.peek().bound < best && !exhausted) {
-            exhausted = cells >= cellLimit && nodes > 0;
-            if (!exhausted) {
-                expand(open.remove());
+        Node root = Node.root(problem, graph);
+        if (!root.propagate(problem, graph)) {
+            return answer(Problem.NEVER);
+        }
+        Limits limits = new Limits(problem, graph, heads, root);
+        AirPass pass = rootPass(root, limits);
+        if (pass == null) {
+            return answer(Problem.NEVER);
+        }
+        root.bound = pass.cost();
+        if (isExact(pass)) {
+            return answer(pass.cost());
+        }
+        int bound = deepen(root, limits, cellLimit);
+        if (bestOption == null && bound < Problem.NEVER) {
+            tryStarts(root);
+        }
+        return answer(Math.min(bound, best));
+    }
+
+    // Searches all that costs no more than the root and a gap. A limit too high costs much more than another round, so
+    // the
+    // gap grows slowly, until something is found. Returns the lower bound.
+    private int deepen(Node root, Limits limits, long until) {
+        int proved = root.bound;
+        int gap = Math.max(FIRST_GAP, root.bound / GAP_SHARE);
+        while (proved < Math.min(best, Problem.NEVER)) {
+            int limit = gap > LARGE ? Problem.NEVER - 1 : root.bound + gap;
+            AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, limit);
+            if (pass != null) {
+                branch(root, pass, limit);
+            }
+            if (!exhaust(limit, until)) {
+                int next = open.isEmpty() ? best : open.element().bound;
+                return Math.max(proved, Math.min(best, next));
+            }
+            proved = limit + 1;
+            gap += FIRST_GAP + (gap > SMALL ? gap : gap / 2);
+        }
+        return best;
+    }
+
+    // Returns false if the work limit strikes first.
+    private boolean exhaust(int limit, long until) {
+        while (!open.isEmpty() && open.element().bound < best) {
+            if (cells >= until) {
+                return false;
+            }
+            expand(open.remove(), limit);
+        }
+        open.clear();
+        return true;
+    }
+
+    // Nothing was found in time. From a given start there is much less to search: exact at once if all stretches begin
+    // there.
+    private void tryStarts(Node root) {
+        for (int i = 1; i <= STARTS && bestOption == null; i++) {
+            // From the middle outwards: 5, 6, 4, 7, ... tenths.
+            int tenths = (STARTS + 1) / 2 + (i % 2 == 0 ? i / 2 : -(i / 2));
+            Node fixed = root.copy();
+            fixed.low[0] = root.low[0] + (int) ((long) (root.high[0] - root.low[0]) * tenths / (STARTS + 1));
+            fixed.high[0] = fixed.low[0];
+            if (fixed.propagate(problem, graph)) {
+                Limits limits = new Limits(problem, graph, heads, fixed);
+                AirPass pass = rootPass(fixed, limits);
+                if (pass != null && !isExact(pass)) {
+                    fixed.bound = pass.cost();
+                    open.clear();
+                    deepen(fixed, limits, cells + cellLimit / STARTS);
+                }
             }
         }
-        int bound = open.isEmpty() ? best : Math.min(best, open.peek().bound);
-        return answer(bound);
     }
 
     private Answer answer(int bound) {
@@ -75,92 +142,96 @@ public final class Search {
         return new Answer(bestOption, bestMove, openings, best, lowerBound, cells, nodes);
     }
 
-    private void push(Node node, int bound) {
+    private void push(Node node, Corridor corridor, int bound) {
         if (node.propagate(problem, graph)) {
             node.bound = bound;
+            node.enter(corridor);
             node.serial = ++serial;
             open.add(node);
         }
     }
 
-    private void expand(Node node) {
-        nodes++;
-        Limits limits = new Limits(problem, graph, heads, node);
-        limits.prove(node.proved);
-        if (limits.bound() >= best) {
-            return;
+    private void expand(Node node, int limit) {
+        int within = Math.min(limit, best - 1);
+        AirPass pass = pass(node, node.corridor(), AirPass.ALL, within);
+        if (pass != null) {
+            node.bound = pass.cost();
+            if (!isExact(pass)) {
+                branch(node, pass, Math.min(limit, best - 1));
+            }
         }
-        // What was proved of the stretches for the whole node holds for its halves: often it is enough.
-        AirPass pass = pass(node, limits, AirPass.ALL, Math.min(best - 1, Math.max(limits.bound(), node.bound)));
-        if (pass == null && proveSegments(node, limits)) {
-            pass = deepen(node, limits, AirPass.ALL, Math.max(limits.bound(), node.bound));
-        }
-        if (pass == null) {
-            return;
-        }
+    }
+
+    // Keeps the traced marks if they are the best so far; true if nothing in the node can be cheaper.
+    private boolean isExact(AirPass pass) {
         Trace trace = new Trace(problem, graph, heads, pass);
-        node.bound = pass.cost();
-        Openings openings = new Openings(problem, graph, trace.option, trace.move);
         int cost = problem.cost(trace.option, trace.move);
-        boolean exists = openings.exist();
+        boolean exists = new Openings(problem, graph, trace.option, trace.move).exist();
         if (exists && cost < best) {
             best = cost;
             bestOption = trace.option;
             bestMove = trace.move;
         }
-        if (!exists || cost > node.bound) {
-            branch(node, trace, openings);
-        }
+        return exists && cost <= pass.cost();
     }
 
-    private boolean proveSegments(Node node, Limits limits) {
+    // The root: a limit raised from the bounds, and where that does not do, from what each stretch costs by itself.
+    private @Nullable AirPass rootPass(Node root, Limits limits) {
+        int bound = limits.bound();
+        AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, bound);
+        if (pass != null || !proveSegments(root, limits)) {
+            return pass;
+        }
+        return raise(root, limits, AirPass.ALL, Math.max(bound + 1, limits.bound()));
+    }
+
+    private boolean proveSegments(Node root, Limits limits) {
         int[] costs = new int[graph.segmentRoots.size()];
         for (int s = 0; s < costs.length && costs.length > 1; s++) {
-            AirPass pass = deepen(node, limits, s, Math.max(node.proved[s], limits.segmentBound(s)));
+            AirPass pass = raise(root, limits, s, limits.segmentBound(s));
             if (pass == null) {
                 return false;
             }
             costs[s] = pass.cost();
         }
-        node.proved = costs;
         limits.prove(costs);
-        return limits.bound() < best;
+        return true;
     }
 
     // Raises the limit until a pass finds something: the first that does is exact, and the cheapest passes come first.
-    private @Nullable AirPass deepen(Node node, Limits limits, int segment, int bound) {
+    private @Nullable AirPass raise(Node root, Limits limits, int segment, int bound) {
         int raise = 0;
         while (bound < Problem.NEVER) {
-            int limit = Math.min(bound + raise, segment == AirPass.ALL ? best - 1 : Problem.NEVER - 1);
-            AirPass pass = pass(node, limits, segment, limit);
-            if (pass != null) {
+            int limit = Math.min(bound + raise, Problem.NEVER - 1);
+            AirPass pass = pass(root, new PricedCeiling(problem, limits, segment != AirPass.ALL), segment, limit);
+            if (pass != null || limit >= Problem.NEVER - 1) {
                 return pass;
-            }
-            if (limit < bound + raise || limit >= Problem.NEVER - 1) {
-                return null;
             }
             raise = raise > LARGE ? Problem.NEVER : 2 * raise + 1;
         }
         return null;
     }
 
-    private @Nullable AirPass pass(Node node, Limits limits, int segment, int limit) {
-        AirPass pass = new AirPass(problem, graph, heads, node, limits, segment, limit);
+    private @Nullable AirPass pass(Node node, Ceiling ceiling, int segment, int limit) {
+        nodes += segment == AirPass.ALL ? 1 : 0;
+        AirPass pass = new AirPass(problem, graph, heads, node, ceiling, segment, limit);
         int cost = pass.run();
         cells += pass.cells();
         return cost < Problem.NEVER ? pass : null;
     }
 
-    private void branch(Node node, Trace trace, Openings openings) {
+    private void branch(Node node, AirPass pass, int limit) {
+        Trace trace = new Trace(problem, graph, heads, pass);
+        Corridor corridor = new Corridor(problem, graph, heads, pass, limit);
         for (int k : graph.jumps) {
             if (!heads.isExact(k) && isUnderestimated(node, k, trace)) {
-                splitHead(node, problem.edges().get(k).to(), trace);
+                splitHead(node, corridor, problem.edges().get(k).to(), trace);
                 return;
             }
         }
-        Cut cut = Cut.of(problem, graph, node, openings);
-        push(cut.half(node, true), node.bound);
-        push(cut.half(node, false), node.bound);
+        Cut cut = Cut.of(problem, graph, node, new Openings(problem, graph, trace.option, trace.move));
+        push(cut.half(node, true), corridor, node.bound);
+        push(cut.half(node, false), corridor, node.bound);
     }
 
     private boolean isUnderestimated(Node node, int jump, Trace trace) {
@@ -170,7 +241,7 @@ public final class Search {
         return exact > Bounds.jumpCost(problem, heads, node, jump, 0, from);
     }
 
-    private void splitHead(Node node, int head, Trace trace) {
+    private void splitHead(Node node, Corridor corridor, int head, Trace trace) {
         int chosen = trace.option[head];
         boolean[] one = new boolean[problem.options().get(head).size()];
         boolean[] others = new boolean[one.length];
@@ -182,11 +253,11 @@ public final class Search {
         }
         Node first = node.copy();
         first.restrict(head, one);
-        push(first, node.bound);
+        push(first, corridor, node.bound);
         if (any) {
             Node second = node.copy();
             second.restrict(head, others);
-            push(second, node.bound);
+            push(second, corridor, node.bound);
         }
     }
 }

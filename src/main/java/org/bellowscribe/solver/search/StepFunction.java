@@ -162,6 +162,66 @@ final class StepFunction {
         size = kept;
     }
 
+    /** Returns a copy that is raised by some points. */
+    StepFunction raised(int points) {
+        StepFunction copy = trimmed();
+        for (int i = 0; i < size; i++) {
+            copy.value[i] += points;
+        }
+        return copy;
+    }
+
+    /** Keeps only openings between two. */
+    void keep(int low, int high) {
+        int kept = 0;
+        for (int i = 0; i < size; i++) {
+            int start = Math.max(from[i], low);
+            int end = Math.min(to[i], high);
+            if (start <= end) {
+                from[kept] = start;
+                to[kept] = end;
+                value[kept++] = value[i];
+            }
+        }
+        size = kept;
+    }
+
+    /** Returns the least value; {@link Problem#NEVER} if there is none. */
+    int least() {
+        int least = Problem.NEVER;
+        for (int i = 0; i < size; i++) {
+            least = Math.min(least, value[i]);
+        }
+        return least;
+    }
+
+    /** Makes this a function whose openings are moved by an amount between two, and that is raised by some points. */
+    void setMoved(StepFunction a, int least, int most, int raise) {
+        clear();
+        for (int i = 0; i < a.size; i++) {
+            appendLowest(a.from[i] + least, a.to[i] + most, a.value[i] + raise);
+        }
+    }
+
+    /** Makes this the part of a function that keeps a limit together with another one. */
+    void setWithin(StepFunction a, StepFunction b, int limit) {
+        clear();
+        int i = 0;
+        int j = 0;
+        while (i < a.size && j < b.size) {
+            int start = Math.max(a.from[i], b.from[j]);
+            int end = Math.min(a.to[i], b.to[j]);
+            if (start <= end && a.value[i] + b.value[j] <= limit) {
+                append(start, end, a.value[i]);
+            }
+            if (a.to[i] < b.to[j]) {
+                i++;
+            } else {
+                j++;
+            }
+        }
+    }
+
     /** Returns the pointwise sum; it exists where both do. */
     static StepFunction sum(StepFunction a, StepFunction b) {
         StepFunction result = new StepFunction(a.size + b.size);
