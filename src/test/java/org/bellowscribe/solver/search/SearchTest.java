@@ -85,7 +85,7 @@ class SearchTest {
         int unproved = 0;
         for (int seed = 1000; seed < 1040; seed++) {
             Problem problem = RandomProblem.of(seed, 40, 4, 6);
-            Answer bounded = Search.solve(problem, 1, 10);
+            Answer bounded = Search.solve(problem, 500, 10);
             assertEquals(Search.solve(problem, Long.MAX_VALUE, 10).isFound(), bounded.isFound(), "seed " + seed);
             unproved += bounded.isProved() ? 0 : 1;
         }
