@@ -6,8 +6,8 @@ import org.bellowscribe.diagnostic.NearestNames;
 /** All commands, in the order in which to list them. */
 final class Commands {
 
-    static final List<Command> ALL =
-            List.of(new MarkCommand(), new StripCommand(), new FitCommand(), new InstrumentsCommand());
+    static final List<Command> ALL = List.of(
+            new MarkCommand(), new StripCommand(), new FitCommand(), new CalibrateCommand(), new InstrumentsCommand());
 
     private Commands() {}
 

@@ -77,7 +77,27 @@ public final class InstrumentLibrary {
         throw new DiagnosedException(UnknownInstrument.diagnostic(idOrFile, ENTRIES.keySet(), Place.FILE));
     }
 
+    /**
+     * Begins an instrument file that is an instrument but for what will be changed: one of the library by reference, one
+     * of a user as a copy.
+     *
+     * @param idOrFile as for {@link #find}
+     * @throws DiagnosedException if it is neither, or the file is wrong
+     */
+    public static InstrumentCopy copy(String idOrFile) throws DiagnosedException {
+        LibraryEntry entry = ENTRIES.get(idOrFile);
+        if (entry != null) {
+            return InstrumentCopy.basedOn(entry.instrument());
+        }
+        entry(idOrFile);
+        return InstrumentCopy.of(root(Path.of(idOrFile)));
+    }
+
     private static LibraryEntry read(Path file) throws DiagnosedException {
+        return new InstrumentReader(ENTRIES, DEFAULTS).read(root(file), "");
+    }
+
+    private static DefinitionElement root(Path file) throws DiagnosedException {
         try (InputStream stream = Files.newInputStream(file)) {
             DefinitionElement root = SCHEMA.read(stream);
             if (!root.name().equals("instrument")) {
@@ -88,7 +108,7 @@ public final class InstrumentLibrary {
                                 .formatted(root.name()),
                         "Maybe put each instrument into a file of its own."));
             }
-            return new InstrumentReader(ENTRIES, DEFAULTS).read(root, "");
+            return root;
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
