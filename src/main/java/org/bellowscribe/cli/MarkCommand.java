@@ -12,6 +12,7 @@ import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.MarkSettings;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.solver.Manner;
@@ -26,6 +27,7 @@ final class MarkCommand implements Command {
     private static final String STYLE = "style";
     private static final String MARKS = "marks";
     private static final String TIMES = "times";
+    private static final String BELLOWS_MARGIN = "bellows-margin";
     static final String RECORD = "record";
 
     @Override
@@ -60,6 +62,12 @@ final class MarkCommand implements Command {
                 TIMES,
                 "again|once",
                 "again (if not given): good for playing again and again; once: the bellows are reset in between.");
+        add(
+                options,
+                BELLOWS_MARGIN,
+                "PERCENT",
+                "For bellows that leak or are very small: so much more air for every note, and so much of the stroke"
+                        + " unused; 0 to 50, 0 if not given.");
         KeyOptions.addTo(options);
         LineOptions.addTo(options);
         options.addOption(Option.builder()
@@ -85,7 +93,8 @@ final class MarkCommand implements Command {
     }
 
     private static MarkSettings settings(CommandLine line) throws UsageException {
-        Instrument instrument = look(line, INSTRUMENT, InstrumentLibrary.DEFAULT_ID, InstrumentLibrary::find);
+        Instrument instrument = BellowsMargin.on(
+                look(line, INSTRUMENT, InstrumentLibrary.DEFAULT_ID, InstrumentLibrary::find), margin(line));
         Style style = look(line, STYLE, StyleLibrary.DEFAULT_ID, StyleLibrary::find);
         List<String> marks = look(line, MARKS, String.join(",", Annotators.defaultIds()), MarkCommand::marks);
         Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
@@ -99,6 +108,15 @@ final class MarkCommand implements Command {
         List<String> ids = Stream.of(list.split(",")).map(String::strip).toList();
         Annotators.find(ids);
         return ids;
+    }
+
+    private static int margin(CommandLine line) throws UsageException {
+        String text = line.getOptionValue(BELLOWS_MARGIN, "0");
+        if (!text.matches("\\d{1,2}") || Integer.parseInt(text) > BellowsMargin.MOST) {
+            throw new UsageException("--%s takes a whole number of percent from 0 to %d, not %s."
+                    .formatted(BELLOWS_MARGIN, BellowsMargin.MOST, text));
+        }
+        return Integer.parseInt(text);
     }
 
     private static Times times(CommandLine line) throws UsageException {
