@@ -13,7 +13,6 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Severity;
 import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.instrument.InstrumentCheck;
 import org.bellowscribe.instrument.KeyRangeTable;
 import org.bellowscribe.instrument.KeyRanges;
 import org.bellowscribe.instrument.KeyboardDrawing;
@@ -82,11 +81,11 @@ final class InstrumentsCommand implements Command {
 
     private static ExitCode run(String action, String name, @Nullable String svg, Terminal terminal)
             throws DiagnosedException {
+        if (action.equals("check")) {
+            return check(name, terminal);
+        }
         Instrument instrument = InstrumentLibrary.find(name);
         switch (action) {
-            case "check" -> {
-                return check(instrument, name, terminal);
-            }
             case "ranges" ->
                 terminal.out()
                         .print(KeyRangeTable.text(KeyRanges.of(instrument, List.copyOf(EnumSet.allOf(Mode.class)))));
@@ -104,14 +103,18 @@ final class InstrumentsCommand implements Command {
         terminal.out().println(svg + " written.");
     }
 
-    private static ExitCode check(Instrument instrument, String name, Terminal terminal) {
-        List<Diagnostic> remarks = InstrumentCheck.of(instrument);
+    private static ExitCode check(String name, Terminal terminal) throws DiagnosedException {
+        List<Diagnostic> remarks = InstrumentLibrary.check(name);
         print(remarks, name, terminal);
         boolean wrong = remarks.stream().anyMatch(remark -> remark.severity() == Severity.ERROR);
         if (!wrong) {
             terminal.out()
                     .println("%s: %s can be used; %d doubt%s."
-                            .formatted(name, instrument.name(), remarks.size(), remarks.size() == 1 ? "" : "s"));
+                            .formatted(
+                                    name,
+                                    InstrumentLibrary.find(name).name(),
+                                    remarks.size(),
+                                    remarks.size() == 1 ? "" : "s"));
         }
         return wrong ? ExitCode.SOME_FAILED : ExitCode.ALL_DONE;
     }

@@ -70,13 +70,38 @@ public final class DefinitionSchema {
      * @throws IOException if the stream cannot be read
      */
     public DefinitionElement read(InputStream file) throws DiagnosedException, IOException {
+        Examined examined = examine(file);
+        if (!examined.remarks().isEmpty()) {
+            throw new DiagnosedException(examined.remarks());
+        }
+        return examined.root();
+    }
+
+    /**
+     * What is in a data file, right or wrong.
+     *
+     * @param root root element, without the elements that the schema objects to
+     * @param isRootSound false if the schema objects to the attributes of the root element itself
+     * @param remarks what the schema objects to, with line and column; empty if nothing
+     */
+    public record Examined(DefinitionElement root, boolean isRootSound, List<Diagnostic> remarks) {
+        /** Copies the remarks. */
+        public Examined {
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    /**
+     * Reads a data file as far as it can be read.
+     *
+     * @throws DiagnosedException with line and column, if the file is no XML
+     * @throws IOException if the stream cannot be read
+     */
+    public Examined examine(InputStream file) throws DiagnosedException, IOException {
         try {
             ElementBuilder builder = parse(file, schema);
-            List<Diagnostic> remarks = SchemaObjection.remarks(builder.objections(), forms);
-            if (!remarks.isEmpty()) {
-                throw new DiagnosedException(remarks);
-            }
-            return builder.root();
+            return new Examined(
+                    builder.root(), builder.isRootSound(), SchemaObjection.remarks(builder.objections(), forms));
         } catch (SAXParseException e) {
             throw new DiagnosedException(notXml(e));
         } catch (SAXException e) {

@@ -21,6 +21,8 @@ final class ElementBuilder extends DefaultHandler {
     private final List<SAXParseException> objections = new ArrayList<>();
     private Locator locator = new LocatorImpl();
     private @Nullable DefinitionElement root;
+    private boolean isRootSound = true;
+    private int seen;
 
     /** An element whose end tag has not come yet. */
     private record OpenElement(
@@ -28,7 +30,8 @@ final class ElementBuilder extends DefaultHandler {
             Map<String, String> attributes,
             Place place,
             List<DefinitionElement> children,
-            StringBuilder text) {
+            StringBuilder text,
+            boolean[] sound) {
 
         DefinitionElement close() {
             return new DefinitionElement(
@@ -48,7 +51,8 @@ final class ElementBuilder extends DefaultHandler {
             values.put(attributes.getLocalName(i), attributes.getValue(i));
         }
         Place place = Place.line(locator.getLineNumber(), locator.getColumnNumber());
-        open.push(new OpenElement(localName, values, place, new ArrayList<>(), new StringBuilder()));
+        open.push(new OpenElement(
+                localName, values, place, new ArrayList<>(), new StringBuilder(), new boolean[] {isSound()}));
     }
 
     @Override
@@ -61,13 +65,24 @@ final class ElementBuilder extends DefaultHandler {
 
     @Override
     public void endElement(String uri, String localName, String qName) {
-        DefinitionElement element = open.pop().close();
+        OpenElement ended = open.pop();
+        DefinitionElement element = ended.close();
+        // What is missing in an element that holds others does not spoil those that are there.
+        boolean isSound = (isSound() || !element.children().isEmpty()) && ended.sound()[0];
         OpenElement parent = open.peek();
         if (parent == null) {
             root = element;
-        } else {
+            isRootSound = isSound;
+        } else if (isSound) {
             parent.children().add(element);
         }
+    }
+
+    /** Tells whether the schema has had nothing to object to since this was asked before: what belongs to the next tag. */
+    private boolean isSound() {
+        boolean sound = seen == objections.size();
+        seen = objections.size();
+        return sound;
     }
 
     @Override
@@ -78,6 +93,11 @@ final class ElementBuilder extends DefaultHandler {
     /** Returns what the schema objects to, in the order of the file. */
     List<SAXParseException> objections() {
         return objections;
+    }
+
+    /** Returns true if the schema does not object to the attributes of the root element itself. */
+    boolean isRootSound() {
+        return isRootSound;
     }
 
     /** Returns the root element of a file that was read to its end. */

@@ -40,6 +40,18 @@ public final class InstrumentCheck {
         return List.copyOf(check.remarks);
     }
 
+    /**
+     * Returns the doubts about single buttons of an instrument that was read in part only: what is missing may stand in
+     * the rest.
+     */
+    public static List<Diagnostic> ofPart(Instrument instrument) {
+        InstrumentCheck check = new InstrumentCheck(instrument);
+        check.places();
+        check.buttons();
+        check.rows();
+        return List.copyOf(check.remarks);
+    }
+
     private void places() {
         Set<String> melody = new TreeSet<>();
         for (Button button : instrument.buttons()) {

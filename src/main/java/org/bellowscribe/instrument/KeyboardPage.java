@@ -93,12 +93,13 @@ final class KeyboardPage {
     private void across() {
         page.text(EDGE - 8, TOP - 15, 4.2, "start", KeyboardWords.title(Hand.LEFT));
         page.text(198, TOP - 15, 4.2, "end", KeyboardWords.title(Hand.RIGHT));
+        ConcertinaNumbers numbers = new ConcertinaNumbers(instrument);
         for (Button button : instrument.buttons()) {
             double gap = button.hand() == Hand.LEFT ? 0 : 9;
             double x = EDGE + (button.number() - 1) * ACROSS + gap;
             double y = TOP + (button.row() - 1) * 26;
             page.button(x, y, ACROSS * 0.44, name(button.push()), name(button.pull()));
-            page.text(x, y - ACROSS * 0.44 - 1, 2.8, "middle", String.valueOf(button.number()));
+            page.text(x, y - ACROSS * 0.44 - 1, 2.8, "middle", String.valueOf(numbers.of(button)));
         }
         for (int row = 1; row <= instrument.rows(); row++) {
             double y = TOP + (row - 1) * 26;

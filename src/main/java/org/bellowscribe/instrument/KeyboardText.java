@@ -44,7 +44,10 @@ final class KeyboardText {
                 .toList();
         PitchClass key = HomeKeys.of(instrument).get(row);
         line("");
-        String numbers = cells(buttons, button -> String.valueOf(button.number()), Button::number);
+        ConcertinaNumbers concertina = new ConcertinaNumbers(instrument);
+        boolean strapped = instrument.grip().strapped();
+        String numbers = cells(
+                buttons, button -> String.valueOf(strapped ? concertina.of(button) : button.number()), Button::number);
         line(label("row " + row + (key == null ? "" : ", " + key), "") + numbers);
         line(label("", "push") + cells(buttons, button -> name(button.push()), Button::number));
         line(label("", "pull") + cells(buttons, button -> name(button.pull()), Button::number));

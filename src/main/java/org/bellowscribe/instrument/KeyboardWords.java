@@ -14,7 +14,8 @@ final class KeyboardWords {
         List<Hand> hands =
                 instrument.buttons().stream().map(Button::hand).distinct().toList();
         if (hands.size() > 1) {
-            return "Melody, both hands: button 1 lies under the little finger of the left hand.";
+            return "Melody, both hands: button 1 lies under the little finger of the left hand, buttons 6, 16 and 26 under the"
+                    + " right index finger.";
         }
         return "Melody, %s hand: row 1 is away from the bellows, button 1 nearest the chin. C4 is middle C."
                 .formatted(hands.isEmpty() ? "right" : hands.get(0).label());

@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -103,6 +104,39 @@ class InstrumentsCommandTest {
                 """);
         assertEquals(1, run.code());
         assertEquals(List.of(3, 4, 6, 7, 8, 12), lines(run), run.err());
+    }
+
+    @Test
+    void mistakesOfTheSchemaAndOfTheMusicAreToldTogether() throws IOException {
+        CommandRun run = check("""
+                <instrument id='Mine!' name='Mine' base='dg-21'>
+                  <row number='1'>
+                    <button number='3' push='H4'/>
+                    <button number='4' push='D4'/>
+                    <button number='4' pull='E4'/>
+                    <button number='6'/>
+                    <button number='7' push='C9' pull='D5'/>
+                  </row>
+                  <row number='2'>
+                    <reverse number='40'/>
+                  </row>
+                  <bellows><capacity>much</capacity></bellows>
+                </instrument>
+                """);
+        assertEquals(1, run.code());
+        assertEquals(List.of(1, 3, 5, 6, 10, 12), lines(run), run.err());
+        assertTrue(run.err().contains("warning [bad-definition] Button 7 of row 1 sounds C9 on the push"), run.err());
+        assertFalse(run.err().contains("needs"), "what is missing may stand in what could not be read: " + run.err());
+    }
+
+    @Test
+    void buttonsThatAreAllWrongAreNotMissingToo() throws IOException {
+        CommandRun run = check("""
+                <instrument id='mine' name='Mine'>
+                  <row number='1'><button number='1' push='H4'/></row>
+                </instrument>
+                """);
+        assertEquals(List.of(2), lines(run), run.err());
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.annotation.style.ButtonLabels;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.ConcertinaNumbers;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.solver.Solution;
 import org.jspecify.annotations.Nullable;

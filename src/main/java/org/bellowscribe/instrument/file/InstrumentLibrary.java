@@ -21,6 +21,7 @@ import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.InstrumentCheck;
 
 /** The instruments that come with the tool, and the way to those of a user. */
 public final class InstrumentLibrary {
@@ -66,15 +67,45 @@ public final class InstrumentLibrary {
         if (entry != null) {
             return entry;
         }
+        InstrumentFaults faults = faults(idOrFile);
+        if (faults.entry() == null) {
+            throw new DiagnosedException(faults.errors());
+        }
+        return faults.entry();
+    }
+
+    /**
+     * Looks for everything that is wrong with an instrument, whatever of it the schema objects to.
+     *
+     * @param idOrFile as for {@link #find}
+     * @return errors, then doubts; empty if there is nothing to say
+     * @throws DiagnosedException if it is neither an id nor a file that can be read
+     */
+    public static List<Diagnostic> check(String idOrFile) throws DiagnosedException {
+        LibraryEntry entry = ENTRIES.get(idOrFile);
+        if (entry != null) {
+            return InstrumentCheck.of(entry.instrument());
+        }
+        InstrumentFaults faults = faults(idOrFile);
+        List<Diagnostic> all = new ArrayList<>(faults.errors());
+        all.addAll(faults.doubts());
+        return all;
+    }
+
+    private static InstrumentFaults faults(String idOrFile) throws DiagnosedException {
+        return InstrumentFaults.of(examined(file(idOrFile)), ENTRIES, DEFAULTS);
+    }
+
+    private static Path file(String name) throws DiagnosedException {
         try {
-            Path file = Path.of(idOrFile);
-            if (file.getNameCount() > 1 || idOrFile.endsWith(".xml") || Files.exists(file)) {
-                return read(file);
+            Path file = Path.of(name);
+            if (file.getNameCount() > 1 || name.endsWith(".xml") || Files.exists(file)) {
+                return file;
             }
         } catch (InvalidPathException e) {
             // Then it can only be an id.
         }
-        throw new DiagnosedException(UnknownInstrument.diagnostic(idOrFile, ENTRIES.keySet(), Place.FILE));
+        throw new DiagnosedException(UnknownInstrument.diagnostic(name, ENTRIES.keySet(), Place.FILE));
     }
 
     /**
@@ -90,25 +121,25 @@ public final class InstrumentLibrary {
             return InstrumentCopy.basedOn(entry.instrument());
         }
         entry(idOrFile);
-        return InstrumentCopy.of(root(Path.of(idOrFile)));
+        return InstrumentCopy.of(examined(file(idOrFile)).root());
     }
 
-    private static LibraryEntry read(Path file) throws DiagnosedException {
-        return new InstrumentReader(ENTRIES, DEFAULTS).read(root(file), "");
-    }
-
-    private static DefinitionElement root(Path file) throws DiagnosedException {
+    private static DefinitionSchema.Examined examined(Path file) throws DiagnosedException {
         try (InputStream stream = Files.newInputStream(file)) {
-            DefinitionElement root = SCHEMA.read(stream);
+            DefinitionSchema.Examined examined = SCHEMA.examine(stream);
+            DefinitionElement root = examined.root();
             if (!root.name().equals("instrument")) {
-                throw new DiagnosedException(Diagnostic.error(
-                        DiagnosticCode.BAD_DEFINITION,
-                        root.place(),
-                        "The root element is <%s>, but an instrument file holds one <instrument>."
-                                .formatted(root.name()),
-                        "Maybe put each instrument into a file of its own."));
+                throw new DiagnosedException(
+                        examined.remarks().isEmpty()
+                                ? List.of(Diagnostic.error(
+                                        DiagnosticCode.BAD_DEFINITION,
+                                        root.place(),
+                                        "The root element is <%s>, but an instrument file holds one <instrument>."
+                                                .formatted(root.name()),
+                                        "Maybe put each instrument into a file of its own."))
+                                : examined.remarks());
             }
-            return root;
+            return examined;
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,

@@ -36,6 +36,25 @@ final class InstrumentReader {
      * @throws DiagnosedException with everything that is wrong with the music of the definition
      */
     LibraryEntry read(DefinitionElement element, String family) throws DiagnosedException {
+        LibraryEntry entry = examine(element, family);
+        if (!problems.isEmpty()) {
+            throw new DiagnosedException(problems);
+        }
+        return entry;
+    }
+
+    /** Returns what is wrong with the music of the definition, in the order of the file. */
+    List<Diagnostic> problems() {
+        return problems;
+    }
+
+    /**
+     * Reads what can be read of an instrument: all but what {@link #problems()} names.
+     *
+     * @param family family of the library, or empty
+     * @throws DiagnosedException if its base is not known
+     */
+    LibraryEntry examine(DefinitionElement element, String family) throws DiagnosedException {
         LibraryEntry base = base(element);
         Instrument before = base == null ? defaults : Transposition.of(base.instrument(), element.number("semitones"));
         AirReader air = new AirReader(element, problems);
@@ -46,9 +65,6 @@ final class InstrumentReader {
                 leftHand(element, before),
                 air.bellows(before.bellows()),
                 air.reeds(before.air()));
-        if (!problems.isEmpty()) {
-            throw new DiagnosedException(problems);
-        }
         return new LibraryEntry(
                 instrument,
                 family,

@@ -42,6 +42,9 @@ class PublishedStatementsTest {
     @Test
     void fallingLineOfTheAngloAcrossTheRows() {
         assertEquals("G5 E5 D5 C5 B4 A4 G4", sounds(find("anglo-cg-30"), "3.6 2.7 3.5 2.6 3.4 3.3' 3.3"));
+        assertEquals("G5 E5 D5 C5 B4 A4 G4", sounds(find("anglo-cg-30"), "3.6 3.5' 3.5 3.4' 3.4 3.3' 3.3"));
+        assertEquals(2, turns("3.6 2.7 3.5 2.6 3.4 3.3' 3.3"));
+        assertEquals(6, turns("3.6 3.5' 3.5 3.4' 3.4 3.3' 3.3"));
     }
 
     /** S12: A B c d e f# all on the pull. */
@@ -89,6 +92,13 @@ class PublishedStatementsTest {
                 home.stream().filter(name -> !push.contains(name)).collect(Collectors.toSet()));
     }
 
+    /** The same in the version with low notes: its button 1 pull, the fifth of S1, adds a pulled D. */
+    @Test
+    void lowNotesOfDgAddAPulledD() {
+        assertEquals("D4", sounds(find("dg-21"), "2.1'"));
+        assertTrue(names(find("dg-21"), BellowsDirection.PULL).contains("D"));
+    }
+
     /** S18: in "The Sloe" the B is pushed on the G row because the G chord is wanted: both are there on the push only. */
     @Test
     void bOverTheGChordIsButtonFourOfTheGRow() {
@@ -120,10 +130,27 @@ class PublishedStatementsTest {
                 "F4 F4 A4 A4 A4 G4 G4 E4 C4 D4", sounds(find("c-10"), "1.4' 1.4' 1.5' 1.5' 1.5' 1.5 1.5 1.4 1.3 1.3'"));
     }
 
+    /** The same on a one-row in D: the numbers stay, the notes are two semitones higher. */
+    @Test
+    void ohSusannaHasTheSameButtonsOnTheDRow() {
+        assertEquals(
+                "D4 E4 F#4 A4 A4 B4 A4 F#4 D4 E4 F#4 F#4 E4 D4 E4",
+                sounds(find("d-10"), "1.3 1.3' 1.4 1.5 1.5 1.5' 1.5 1.4 1.3 1.3' 1.4 1.4 1.3' 1.3 1.3'"));
+    }
+
     /** From memory: four stops, low, two middle, high. */
     @Test
     void fourStopsOfAOneRow() {
         assertEquals(List.of(-1, 0, 0, 1), find("g-10").air().voices());
+    }
+
+    private static int turns(String places) {
+        String[] buttons = places.split(" ", -1);
+        int turns = 0;
+        for (int i = 1; i < buttons.length; i++) {
+            turns += buttons[i].endsWith("'") == buttons[i - 1].endsWith("'") ? 0 : 1;
+        }
+        return turns;
     }
 
     private static Set<String> bothWays(Instrument instrument) {

@@ -1,12 +1,9 @@
-package org.bellowscribe.annotation.mark;
+package org.bellowscribe.instrument;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.instrument.Button;
-import org.bellowscribe.instrument.Hand;
-import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.junit.jupiter.api.Test;
 

@@ -1,24 +1,21 @@
-package org.bellowscribe.annotation.mark;
+package org.bellowscribe.instrument;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.bellowscribe.instrument.Button;
-import org.bellowscribe.instrument.HomeKeys;
-import org.bellowscribe.instrument.Instrument;
 
 /**
  * The numbers of a concertina's buttons: 1 to 10 in the row of the first key, 11 to 20 in that of the second, so that 1
  * to 5 and 11 to 15 lie under the left hand (John Kirkpatrick, "How to Play the Anglo" 1, The Concertina Newsletter 9,
  * 1972); then the rows of accidentals, from 21 (common practice, no source). No number stands twice.
  */
-final class ConcertinaNumbers {
+public final class ConcertinaNumbers {
 
     private final Map<Integer, Integer> before = new HashMap<>();
 
     /** Numbers the buttons of an instrument. */
-    ConcertinaNumbers(Instrument instrument) {
+    public ConcertinaNumbers(Instrument instrument) {
         List<Integer> rows = new ArrayList<>(HomeKeys.of(instrument).keySet());
         for (int row = 1; row <= instrument.rows(); row++) {
             if (!rows.contains(row)) {
@@ -33,7 +30,7 @@ final class ConcertinaNumbers {
     }
 
     /** Returns the number of a button. */
-    int of(Button button) {
+    public int of(Button button) {
         return before.getOrDefault(button.row(), 0) + button.number();
     }
 }
