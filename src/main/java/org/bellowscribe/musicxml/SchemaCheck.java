@@ -8,7 +8,7 @@ import org.bellowscribe.diagnostic.Place;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
 
-/** Checks a score against the official MusicXML 4.0 schema. Threads may check at the same time. */
+/** Checks a score against the official MusicXML 4.0 schema. Threads may call it; they wait for each other. */
 public final class SchemaCheck {
 
     private static final String LOCALE = "http://apache.org/xml/properties/locale";
@@ -32,7 +32,10 @@ public final class SchemaCheck {
      *
      * @param text decoded text of a score
      */
-    public static List<SchemaFinding> check(String text) {
+    // The JDK's compiled schema counts elements in fields that all its validators share: two at a time find errors that
+    // are
+    // not there (seen in JDK 17).
+    public static synchronized List<SchemaFinding> check(String text) {
         if (text.length() > ScoreDocument.MAX_BYTES) {
             String message = "The text has " + text.length() + " characters, and a score may have "
                     + ScoreDocument.MAX_BYTES + ".";

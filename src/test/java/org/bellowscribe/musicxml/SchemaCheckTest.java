@@ -35,6 +35,13 @@ class SchemaCheckTest {
     }
 
     @Test
+    void moreOfAnElementThanAllowedIsAFinding() {
+        String tie = "<tie type='stop'/>";
+        SchemaFinding finding = only(score(NOTE.replace("</note>", tie + tie + tie + "</note>")));
+        assertTrue(finding.message().contains("tie"), finding.message());
+    }
+
+    @Test
     void aBadValueOfAnElementIsOneFindingWithItsPlace() {
         SchemaFinding finding = only(score(NOTE.replace("<octave>4", "<octave>x")));
         assertEquals(new Place(2, "2", "P1", 7, 66), finding.place());
