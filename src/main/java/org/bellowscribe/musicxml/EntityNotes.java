@@ -1,6 +1,5 @@
 package org.bellowscribe.musicxml;
 
-import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -10,7 +9,6 @@ import org.bellowscribe.diagnostic.Place;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
-import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
@@ -46,16 +44,12 @@ final class EntityNotes extends DefaultHandler {
     static int count(String text) throws DiagnosedException {
         EntityNotes counter = new EntityNotes();
         try {
-            XMLReader reader = SafeXml.reader();
-            reader.setContentHandler(counter);
-            reader.parse(SafeXml.source(text));
+            SafeXml.parse(text, counter, counter);
             return counter.notes;
         } catch (SAXParseException e) {
             throw notWellFormed(Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber())), e);
         } catch (SAXException e) {
             throw notWellFormed(Place.FILE, e);
-        } catch (IOException e) {
-            throw new IllegalStateException("A text in memory cannot be read.", e);
         }
     }
 

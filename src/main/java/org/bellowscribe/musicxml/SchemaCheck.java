@@ -1,19 +1,30 @@
 package org.bellowscribe.musicxml;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import javax.xml.validation.ValidatorHandler;
 import org.bellowscribe.diagnostic.Place;
 import org.xml.sax.SAXException;
-import org.xml.sax.XMLReader;
 
 /** Checks a score against the official MusicXML 4.0 schema. Threads may call it; they wait for each other. */
 public final class SchemaCheck {
 
     private static final String LOCALE = "http://apache.org/xml/properties/locale";
 
+    // Building a validator costs as much as checking a short tune; each thread keeps one. A check begins with a reset.
+    private static final ThreadLocal<ValidatorHandler> VALIDATOR = ThreadLocal.withInitial(SchemaCheck::validator);
+
     private SchemaCheck() {}
+
+    private static ValidatorHandler validator() {
+        try {
+            ValidatorHandler validator = MusicXmlSchema.validator();
+            validator.setProperty(LOCALE, Locale.ENGLISH);
+            return validator;
+        } catch (SAXException e) {
+            throw new IllegalStateException("This JDK has no validator that speaks English.", e);
+        }
+    }
 
     /** Compiles the schema, most of a second's work; worth doing beside something else. */
     public static void warm() {
@@ -44,17 +55,13 @@ public final class SchemaCheck {
         SchemaPosition position = new SchemaPosition();
         SchemaFindings findings = new SchemaFindings(position);
         try {
-            ValidatorHandler validator = MusicXmlSchema.validator();
-            validator.setProperty(LOCALE, Locale.ENGLISH);
+            ValidatorHandler validator = VALIDATOR.get();
             validator.setErrorHandler(findings);
             SchemaFeed feed = new SchemaFeed(validator, position, findings);
-            XMLReader reader = SafeXml.reader();
-            reader.setContentHandler(feed);
-            reader.setErrorHandler(feed);
-            reader.parse(SafeXml.source(text));
+            SafeXml.parse(text, feed, feed);
         } catch (SchemaFindings.Enough e) {
             return findings.list();
-        } catch (SAXException | IOException e) {
+        } catch (SAXException e) {
             throw new IllegalStateException("The schema check broke.", e);
         }
         return findings.list();

@@ -25,6 +25,9 @@ final class SchemaFeed extends DefaultHandler {
     private final SchemaPosition position;
     private final SchemaFindings findings;
     private final NamespaceSupport namespaces = new NamespaceSupport();
+    private final AttributesImpl plain = new AttributesImpl();
+    // Open elements for which namespaces matter: from the first with a prefix or declaration inwards.
+    private int pushed;
 
     SchemaFeed(ValidatorHandler target, SchemaPosition position, SchemaFindings findings) {
         this.target = target;
@@ -55,14 +58,47 @@ final class SchemaFeed extends DefaultHandler {
             findings.add("", true, "Elements stand inside each other more than " + XmlWalk.MAX_DEPTH + " deep.");
             throw new SchemaFindings.Enough();
         }
+        if (pushed == 0 && isPlain(qName, attributes)) {
+            target.startElement("", qName, qName, plain(attributes));
+            return;
+        }
+        pushed++;
         namespaces.pushContext();
         declare(attributes);
         String[] name = resolve(qName, false);
         target.startElement(name[0], name[1], qName, resolve(attributes));
     }
 
+    // Nearly every element and attribute of a score.
+    private boolean isPlain(String qName) {
+        return qName.indexOf(':') < 0 && !qName.equals("xmlns");
+    }
+
+    private boolean isPlain(String qName, Attributes attributes) {
+        boolean plain = isPlain(qName);
+        for (int i = 0; plain && i < attributes.getLength(); i++) {
+            plain = isPlain(attributes.getQName(i));
+        }
+        return plain;
+    }
+
+    private Attributes plain(Attributes attributes) {
+        plain.clear();
+        for (int i = 0; i < attributes.getLength(); i++) {
+            String name = attributes.getQName(i);
+            plain.addAttribute("", name, name, attributes.getType(i), attributes.getValue(i));
+        }
+        return plain;
+    }
+
     @Override
     public void endElement(String uri, String localName, String qName) throws SAXException {
+        if (pushed == 0) {
+            target.endElement("", qName, qName);
+            position.end();
+            return;
+        }
+        pushed--;
         String[] name = resolve(qName, false);
         target.endElement(name[0], name[1], qName);
         Enumeration<String> prefixes = namespaces.getDeclaredPrefixes();

@@ -80,7 +80,8 @@ record TextEncoding(Charset charset, boolean byteOrderMark) {
             throw notInThisEncoding(out, bytes[in.position()]);
         }
         String text = out.toString();
-        if (!Arrays.equals(encode(text), bytes)) {
+        // What a strict decoder takes for UTF-8 is the only way to write it.
+        if (!charset.equals(StandardCharsets.UTF_8) && !Arrays.equals(encode(text), bytes)) {
             throw refused("The encoding " + charset.name() + " cannot be written back byte by byte.");
         }
         return text;
@@ -88,6 +89,9 @@ record TextEncoding(Charset charset, boolean byteOrderMark) {
 
     /** Returns the bytes of a text. Characters outside the charset become character references. */
     byte[] encode(String text) {
+        if (charset.equals(StandardCharsets.UTF_8)) {
+            return (byteOrderMark ? MARK + text : text).getBytes(charset);
+        }
         CharsetEncoder encoder = charset.newEncoder();
         String body = encoder.canEncode(text) ? text : withReferences(text, encoder);
         return (byteOrderMark ? MARK + body : body).getBytes(charset);

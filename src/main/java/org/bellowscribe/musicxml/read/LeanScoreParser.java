@@ -1,7 +1,5 @@
 package org.bellowscribe.musicxml.read;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -9,7 +7,6 @@ import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.SafeXml;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
-import org.xml.sax.XMLReader;
 
 /** Parses the text of a score safely: nothing outside it is read, and entities that swell are refused. */
 final class LeanScoreParser {
@@ -31,9 +28,7 @@ final class LeanScoreParser {
         }
         ScoreFilter filter = new ScoreFilter();
         try {
-            XMLReader reader = SafeXml.reader();
-            reader.setContentHandler(filter);
-            reader.parse(SafeXml.source(plain));
+            SafeXml.parse(plain, filter, filter);
         } catch (ScoreFilter.Refusal e) {
             throw new DiagnosedException(e.diagnostic());
         } catch (SAXParseException e) {
@@ -41,8 +36,6 @@ final class LeanScoreParser {
         } catch (SAXException e) {
             throw new DiagnosedException(
                     Diagnostic.error(DiagnosticCode.NOT_XML, Place.FILE, "The file cannot be parsed as XML."));
-        } catch (IOException e) {
-            throw new UncheckedIOException("A string cannot fail to be read.", e);
         }
         return filter.finish();
     }

@@ -1,17 +1,23 @@
 package org.bellowscribe.musicxml.read;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
+import jakarta.xml.bind.JAXBException;
+import java.io.StringReader;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.util.Marshalling;
-import org.audiveris.proxymusic.util.Marshalling.UnmarshallingException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.SafeXml;
 
 /** Turns a lean score into ProxyMusic's objects. */
 final class ScoreUnmarshaller {
+
+    // A factory costs as much as a short tune; each thread keeps one.
+    private static final ThreadLocal<XMLInputFactory> STREAMS = ThreadLocal.withInitial(SafeXml::streamFactory);
 
     private ScoreUnmarshaller() {}
 
@@ -19,19 +25,21 @@ final class ScoreUnmarshaller {
     static void warm() {
         try {
             Marshalling.getContext(ScorePartwise.class);
-        } catch (jakarta.xml.bind.JAXBException e) {
+        } catch (JAXBException e) {
             throw new IllegalStateException("ProxyMusic's own classes must fit together.", e);
         }
     }
 
     static ScorePartwise unmarshal(LeanScore lean) throws DiagnosedException {
-        byte[] bytes = lean.xml().getBytes(StandardCharsets.UTF_8);
         try {
-            Object score = Marshalling.unmarshal(new ByteArrayInputStream(bytes));
+            XMLStreamReader reader = STREAMS.get().createXMLStreamReader(new StringReader(lean.xml()));
+            Object score = Marshalling.getContext(ScorePartwise.class)
+                    .createUnmarshaller()
+                    .unmarshal(reader);
             if (score instanceof ScorePartwise partwise) {
                 return partwise;
             }
-        } catch (UnmarshallingException e) {
+        } catch (JAXBException | XMLStreamException e) {
             throw new DiagnosedException(unreadable());
         }
         throw new DiagnosedException(unreadable());

@@ -1,0 +1,105 @@
+package org.bellowscribe.musicxml.read;
+
+import jakarta.xml.bind.JAXBContext;
+import jakarta.xml.bind.JAXBException;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.util.Marshalling;
+import org.bellowscribe.Shared;
+import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.musicxml.SafeXml;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.score.Tune;
+
+/**
+ * What reading and writing a tune costs, against unmarshalling and marshalling it with plain JAXB in the same run. A
+ * program, not a test: times are for people to look at.
+ */
+public final class ReadingCost {
+
+    private static final int ROUNDS = 12;
+
+    private ReadingCost() {}
+
+    /** Prints milliseconds a tune, warm. */
+    public static void main(String[] args) throws Exception {
+        List<byte[]> files = new ArrayList<>();
+        for (Path file : args.length > 0 ? List.of(Path.of(args[0])) : Shared.scores("corpus/tunes")) {
+            byte[] bytes = Files.readAllBytes(file);
+            if (file.toString().endsWith("xml") && bytes[0] == '<' && reads(bytes)) {
+                files.add(bytes);
+            }
+        }
+        for (int round = 1; round <= ROUNDS; round++) {
+            long start = cpu();
+            for (byte[] bytes : files) {
+                plain(bytes);
+            }
+            long middle = cpu();
+            for (byte[] bytes : files) {
+                ours(bytes);
+            }
+            long end = cpu();
+            double plain = (middle - start) / 1e6 / files.size();
+            double ours = (end - middle) / 1e6 / files.size();
+            System.out.printf(
+                    Locale.ROOT,
+                    "round %d: %d tunes, plain %.2f ms, ours %.2f ms, ratio %.2f%n",
+                    round,
+                    files.size(),
+                    plain,
+                    ours,
+                    ours / plain);
+        }
+    }
+
+    // Time of the processor, so that other programs do not count.
+    private static long cpu() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
+    private static boolean reads(byte[] bytes) {
+        try {
+            ours(bytes);
+            return true;
+        } catch (DiagnosedException e) {
+            return false;
+        }
+    }
+
+    private static void plain(byte[] bytes) throws JAXBException, XMLStreamException {
+        JAXBContext context = Marshalling.getContext(ScorePartwise.class);
+        XMLStreamReader reader = SafeXml.streamFactory().createXMLStreamReader(new ByteArrayInputStream(bytes));
+        Object score = context.createUnmarshaller().unmarshal(reader);
+        context.createMarshaller().marshal(score, new ByteArrayOutputStream());
+    }
+
+    // Decoding, reading, the schema, a lyric on every note, and the bytes again.
+    private static void ours(byte[] bytes) throws DiagnosedException {
+        ScoreDocument document = ScoreDocument.decode(bytes);
+        String text = document.withoutMarks().text();
+        Tune tune = ScoreReader.read(text, "tune", ReadingOptions.DEFAULT);
+        SchemaRemarks.of(text, tune);
+        List<Annotation> marks = new ArrayList<>();
+        for (Event event : tune.events()) {
+            if (!event.isRest()) {
+                marks.add(new Annotation.Syllable(event.firstNoteIndex(), 0, "buttons", "3"));
+            }
+        }
+        if (document.withMarks(marks).encode().length < bytes.length) {
+            throw new IllegalStateException(new String(bytes, StandardCharsets.UTF_8));
+        }
+    }
+}
