@@ -113,7 +113,8 @@ final class MarkJob {
         ScoreDocument marked = sheet.withMarks(marks);
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
-            record(new TuneRecord.Marked(source.name(), tune, instrument, solution, inKey.semitones(), remarks));
+            record(new TuneRecord.Marked(
+                    source.name(), tune, instrument, solution, inKey.semitones(), keepsNotes, remarks));
         }
         source.write(marked.encode());
         return new Result(

@@ -86,6 +86,9 @@ public final class FitText implements FitWriter {
 
     @Override
     public String end(BookFit book) {
+        if (book.tunes() < 2) {
+            return "";
+        }
         StringBuilder text = new StringBuilder();
         text.append("%-22s %8s %10s %8s  %s%n".formatted("instrument", "plays", "as written", "best for", "keys"));
         for (BookFit.Line line : book.lines()) {

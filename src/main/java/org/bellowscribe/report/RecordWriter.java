@@ -70,6 +70,7 @@ public final class RecordWriter {
         json.writeStringField("outcome", "marked");
         json.writeStringField("instrument", marked.instrument().id());
         json.writeNumberField("transposedBy", marked.transposedBy());
+        json.writeBooleanField("notesKept", marked.notesKept());
         json.writeStringField("part", marked.tune().part());
         json.writeNumberField("quartersPerMinute", plain(marked.tune().tempo().quartersPerMinute()));
         json.writeStringField("playOrder", marked.tune().playOrder().shortForm());

@@ -20,6 +20,7 @@ public sealed interface TuneRecord {
      *
      * @param file name of the score's file, without folders
      * @param tune the tune as it was solved
+     * @param notesKept true if the sheet keeps the notes that it had before that
      * @param instrument the instrument
      * @param solution how it is played; one step for each event of the tune
      * @param transposedBy semitones by which the tune was moved before it was solved
@@ -31,6 +32,7 @@ public sealed interface TuneRecord {
             Instrument instrument,
             Solution solution,
             int transposedBy,
+            boolean notesKept,
             List<Diagnostic> diagnostics)
             implements TuneRecord {
         /** Copies the list. */

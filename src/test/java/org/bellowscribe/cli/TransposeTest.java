@@ -109,6 +109,7 @@ class TransposeTest {
                         .withoutMarks()
                         .text());
         assertEquals(2, ((Number) JsonTree.get(tuneRecord(), "transposedBy")).intValue());
+        assertEquals(true, JsonTree.get(tuneRecord(), "notesKept"));
     }
 
     @Test
