@@ -1,6 +1,7 @@
 package org.bellowscribe.score;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,7 +12,7 @@ import org.bellowscribe.score.Jump.Goal;
  * Finds the order of play from the signs. Its rules for jumps: the first time through every repeat is taken; a jump is
  * taken once, the last time its measure is reached; after it repeats are left out and the last ending is played (unless
  * the score says otherwise), and only then a fine or a departure to the coda is obeyed; in the coda repeats are taken
- * again. Rules for repeats and endings: see {@link RepeatFinder}.
+ * again. Where the score says at which times a sign holds ({@code time-only}), it holds just then. Rules for repeats and endings: see {@link RepeatFinder}.
  */
 public final class PlayOrderFinder {
 
@@ -80,7 +81,7 @@ public final class PlayOrderFinder {
         for (int i = 0; i < walk.size(); i++) {
             int measure = walk.get(i);
             order.add(measure);
-            int next = signs.get(measure).mayLeave() && walk.lastIndexOf(measure) == i ? obey(measure) : GO_ON;
+            int next = signs.get(measure).mayLeave() && isTime(measure, walk, i) ? obey(measure) : GO_ON;
             if (next != GO_ON) {
                 return next;
             }
@@ -88,8 +89,17 @@ public final class PlayOrderFinder {
         return END;
     }
 
+    // Where the score says at which times signs hold, it is obeyed.
+    private boolean isTime(int measure, List<Integer> walk, int place) {
+        List<Integer> times = signs.get(measure).times();
+        return times.isEmpty()
+                ? walk.lastIndexOf(measure) == place
+                : times.contains(Collections.frequency(order, measure));
+    }
+
     private int obey(int measure) {
         RoadSigns here = signs.get(measure);
+        boolean jumped = this.jumped || !here.times().isEmpty();
         if (jumped && here.fine() && goal != Goal.CODA) {
             return END;
         }
@@ -101,7 +111,9 @@ public final class PlayOrderFinder {
                 return coda;
             }
         }
-        return here.jump() != null && jumpsTaken.add(measure) ? jump(measure, here.jump()) : GO_ON;
+        return here.jump() != null && (jumpsTaken.add(measure) || !here.times().isEmpty())
+                ? jump(measure, here.jump())
+                : GO_ON;
     }
 
     private int jump(int measure, Jump jump) {

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param toCoda label of the coda to which the player leaves at the end (may be empty), or null
  * @param jump the da capo or dal segno at the end, or null
  * @param fine true if the tune ends here after a jump
+ * @param times the times of playing this measure, from 1, at which jump, departure and fine at its end hold; empty: as
+ *     the usual rules say
  */
 public record RoadSigns(
         boolean repeatStart,
@@ -27,14 +29,17 @@ public record RoadSigns(
         @Nullable String coda,
         @Nullable String toCoda,
         @Nullable Jump jump,
-        boolean fine) {
+        boolean fine,
+        List<Integer> times) {
 
     /** A measure that says nothing. */
-    public static final RoadSigns NONE = new RoadSigns(false, null, null, false, null, null, null, null, false);
+    public static final RoadSigns NONE =
+            new RoadSigns(false, null, null, false, null, null, null, null, false, List.of());
 
     /** Copies the list. */
     public RoadSigns {
         endingStart = endingStart == null ? null : List.copyOf(endingStart);
+        times = List.copyOf(times);
     }
 
     /** Returns true if the player may leave the straight road at the end because of a jump, a coda or a fine. */
@@ -44,46 +49,52 @@ public record RoadSigns(
 
     /** Returns the signs with a repeated section that starts here. */
     public RoadSigns withRepeatStart() {
-        return new RoadSigns(true, repeatEnd, endingStart, endingStop, segno, coda, toCoda, jump, fine);
+        return new RoadSigns(true, repeatEnd, endingStart, endingStop, segno, coda, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with a repeat at the end. */
     public RoadSigns withRepeatEnd(RepeatEnd end) {
-        return new RoadSigns(repeatStart, end, endingStart, endingStop, segno, coda, toCoda, jump, fine);
+        return new RoadSigns(repeatStart, end, endingStart, endingStop, segno, coda, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with an ending that starts here. */
     public RoadSigns withEndingStart(List<Integer> numbers) {
-        return new RoadSigns(repeatStart, repeatEnd, numbers, endingStop, segno, coda, toCoda, jump, fine);
+        return new RoadSigns(repeatStart, repeatEnd, numbers, endingStop, segno, coda, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with an ending that stops at the end. */
     public RoadSigns withEndingStop() {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, true, segno, coda, toCoda, jump, fine);
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, true, segno, coda, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with a segno. */
     public RoadSigns withSegno(String label) {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, label, coda, toCoda, jump, fine);
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, label, coda, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with a coda that starts here. */
     public RoadSigns withCoda(String label) {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, label, toCoda, jump, fine);
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, label, toCoda, jump, fine, times);
     }
 
     /** Returns the signs with a departure to a coda at the end. */
     public RoadSigns withToCoda(String label) {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, label, jump, fine);
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, label, jump, fine, times);
     }
 
     /** Returns the signs with a jump at the end. */
     public RoadSigns withJump(Jump newJump) {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, toCoda, newJump, fine);
+        return new RoadSigns(
+                repeatStart, repeatEnd, endingStart, endingStop, segno, coda, toCoda, newJump, fine, times);
     }
 
     /** Returns the signs with a fine at the end. */
     public RoadSigns withFine() {
-        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, toCoda, jump, true);
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, toCoda, jump, true, times);
+    }
+
+    /** Returns the signs, those at the end obeyed only at some times of playing the measure. */
+    public RoadSigns withTimes(List<Integer> only) {
+        return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, coda, toCoda, jump, fine, only);
     }
 }

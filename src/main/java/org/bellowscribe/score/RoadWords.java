@@ -3,6 +3,7 @@ package org.bellowscribe.score;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.bellowscribe.score.Jump.Goal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The words by which scores say where to go: "D.C. al Fine", "Dal Segno", "To Coda", "Fine" and their usual spellings.
@@ -14,11 +15,22 @@ public final class RoadWords {
                     + "( (al|alla|a|ad|and|then|to|e|con|with|without|senza|until|till|x|for) .*)?");
     private static final Pattern TO_CODA =
             Pattern.compile("(to|go to|al|alla|to the) (the )?(coda|\uD834\uDD0C|\u2295|\u00d8)( \\d)?");
+    private static final Pattern GOAL_FINE = Pattern.compile("(al|alla|a|until|till) (the )?(fine|fin|ende|end)");
+    private static final Pattern GOAL_CODA = Pattern.compile("(al|alla) coda");
     private static final Pattern CODA = Pattern.compile("(coda|\uD834\uDD0C)( \\d)?");
     private static final Pattern SEGNO = Pattern.compile("segno( \\d)?|\uD834\uDD0B|%");
     private static final Pattern FINE = Pattern.compile("(\\d+ ?x )?fine( \uD834\uDD10)?|fin|ende|the end");
 
     private RoadWords() {}
+
+    /** Returns where a jump ends, if the words say that alone, as in "al Fine" or "al Coda"; else null. */
+    public static Jump.@Nullable Goal goal(String words) {
+        String text = plain(words);
+        if (GOAL_FINE.matcher(text).matches()) {
+            return Goal.FINE;
+        }
+        return GOAL_CODA.matcher(text).matches() ? Goal.CODA : null;
+    }
 
     /**
      * Adds what the words say to the signs of their measure; words that say nothing about the order of play change

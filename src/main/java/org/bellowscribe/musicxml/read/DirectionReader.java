@@ -25,6 +25,11 @@ final class DirectionReader {
     }
 
     void read(Direction direction, Moment at) {
+        Jump.Goal goal = RoadWords.goal(words(direction));
+        if (goal != null && (direction.getSound() == null || signs(direction.getSound(), null) == RoadSigns.NONE)) {
+            road.goal(at.measure(), goal);
+            return;
+        }
         RoadSigns words = RoadWords.read(words(direction), RoadSigns.NONE);
         if (direction.getSound() != null && read(direction.getSound(), at, words)) {
             return;
@@ -58,6 +63,10 @@ final class DirectionReader {
             road.remark(
                     at.measure(),
                     "The departure to the coda stands at the start of measure %d; it is taken before it.");
+        }
+        List<Integer> times = BarlineReader.numbers(sound.getTimeOnly(), null);
+        if (!times.isEmpty() && (signs.jump() != null || signs.fine() || signs.toCoda() != null)) {
+            road.change(early ? at.measure() - 1 : at.measure(), old -> old.withTimes(times));
         }
         readWords(signs, early ? new Moment(at.measure() - 1, at.start(), false, false) : at);
         return signs != RoadSigns.NONE;

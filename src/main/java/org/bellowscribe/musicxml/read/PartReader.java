@@ -30,6 +30,7 @@ final class PartReader {
     private final BarlineReader barlines;
     private final DirectionReader directions;
     private final TempoMarks tempos;
+    private final RoadMap road;
     private final Cursor cursor;
     private @Nullable OddValue broken;
     private int index;
@@ -63,6 +64,7 @@ final class PartReader {
         barlines = new BarlineReader(score.road());
         directions = new DirectionReader(score.road());
         tempos = score.tempos();
+        road = score.road();
         cursor = new Cursor(divisions);
     }
 
@@ -136,6 +138,9 @@ final class PartReader {
             return;
         }
         measureNotes.add(written);
+        if (note.getTimeOnly() != null) {
+            road.remark(index, "Some notes of measure %d are for some times of playing only; they are marked for all.");
+        }
         OddValue problem = written.bad();
         if (problem != null && broken == null && !written.duration().isPositive()) {
             broken = problem;

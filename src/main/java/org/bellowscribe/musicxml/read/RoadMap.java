@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.bellowscribe.score.Jump;
@@ -17,6 +18,7 @@ final class RoadMap {
     private final List<RoadSigns> signs = new ArrayList<>();
     private final Set<RoadRemark> remarks = new LinkedHashSet<>();
     private final Set<Integer> afterDoubleBars = new HashSet<>();
+    private final TreeMap<Integer, Jump.Goal> goals = new TreeMap<>();
     private final TreeSet<Integer> codaSigns = new TreeSet<>();
 
     /** Changes the signs of a measure; measures before the first are left out. */
@@ -41,6 +43,28 @@ final class RoadMap {
                 first.segno().isEmpty() ? second.segno() : first.segno(),
                 first.goal() == Jump.Goal.OPEN ? second.goal() : first.goal(),
                 first.withRepeats() || second.withRepeats());
+    }
+
+    /**
+     * Adds words such as "al Fine" that stand apart from their "D.C.": where a jump stands in the same measure they say
+     * where it ends, else "al Coda" is a departure to the coda.
+     */
+    void goal(int measure, Jump.Goal goal) {
+        goals.put(measure, goal);
+    }
+
+    private void placeGoals() {
+        goals.forEach((measure, goal) -> {
+            Jump jump = measure < signs.size() ? signs.get(measure).jump() : null;
+            if (jump != null) {
+                jump(measure, new Jump(jump.toStart(), "", goal, false));
+            } else if (goal == Jump.Goal.CODA) {
+                toCoda(measure, "");
+            } else {
+                remark(measure, "The words \"al Fine\" in measure %d belong to no jump and are passed over.");
+            }
+        });
+        goals.clear();
     }
 
     /** Adds a departure to a coda; a label counts more than none. */
@@ -93,6 +117,7 @@ final class RoadMap {
      * @param measures how many measures the melody has
      */
     List<RoadSigns> signs(int measures) {
+        placeGoals();
         placeCodaSigns();
         List<RoadSigns> all = new ArrayList<>(signs);
         while (all.size() < measures) {

@@ -122,6 +122,8 @@ final class Vocabulary {
             sound@coda ANY
             sound@tocoda ANY
             sound@fine ANY
+            sound@time-only ANY
+            note@time-only ANY
             kind@text ANY
             harmony@type explicit|implied|alternate
             """;

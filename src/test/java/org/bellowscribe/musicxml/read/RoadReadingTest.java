@@ -5,6 +5,7 @@ import static org.bellowscribe.musicxml.read.ScoreText.read;
 import static org.bellowscribe.musicxml.read.ScoreText.remarks;
 import static org.bellowscribe.musicxml.read.ScoreText.score;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -163,5 +164,46 @@ class RoadReadingTest {
                 notes("D5:8") + "<barline location=\"middle\">" + repeat("backward") + "</barline>" + notes("E5:8");
         assertEquals("1, 1", order(middle));
         assertEquals(1, remarks(read(score(middle)), DiagnosticCode.PLAY_ORDER).size());
+    }
+
+    private static String sound(String attributes) {
+        return "<sound " + attributes + "/>";
+    }
+
+    @Test
+    void alFineThatStandsApartBelongsToItsDaCapo() {
+        assertEquals("1-3, 1", order(BAR + words("Fine"), BAR, BAR + words("D.C.") + words("al Fine")));
+        assertEquals("1-3, 1", order(BAR + words("Fine"), BAR, words("al Fine") + BAR + words("D.C.")));
+    }
+
+    @Test
+    void alCodaThatStandsApartBelongsToItsJump() {
+        assertEquals(
+                "1-3, 1, 4",
+                order(BAR + words("To Coda"), BAR, BAR + words("D.C.") + words("al Coda"), words("Coda") + BAR));
+    }
+
+    @Test
+    void alFineWithoutAJumpIsRemarked() {
+        String remarks = read(score(BAR, BAR + words("al Fine"))).diagnostics().toString();
+        assertTrue(
+                remarks.contains("The words \"al Fine\" in measure 2 belong to no jump and are passed over."), remarks);
+    }
+
+    @Test
+    void soundsHoldAtTheirTimesOnly() {
+        String end = BAR + right(repeat("backward"));
+        assertEquals(
+                "1-2, 1, 4", order(BAR + sound("tocoda=\"c\" time-only=\"2\""), end, BAR, sound("coda=\"c\"") + BAR));
+        assertEquals("1-2, 1", order(BAR + sound("fine=\"yes\" time-only=\"2\""), end, BAR));
+        assertEquals("1-2, 1-2, 1-3", order(BAR, BAR + sound("dacapo=\"yes\" time-only=\"1,2\""), BAR));
+    }
+
+    @Test
+    void notesForSomeTimesOnlyAreRemarked() {
+        String remarks = read(score(BAR.replace("<note>", "<note time-only=\"2\">")))
+                .diagnostics()
+                .toString();
+        assertTrue(remarks.contains("for some times of playing only"), remarks);
     }
 }
