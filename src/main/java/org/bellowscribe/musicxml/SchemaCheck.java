@@ -43,9 +43,8 @@ public final class SchemaCheck {
      *
      * @param text decoded text of a score
      */
-    // The JDK's compiled schema counts elements in fields that all its validators share: two at a time find errors that
-    // are
-    // not there (seen in JDK 17).
+    // The JDK's compiled schema counts elements in fields that all its validators share: two at a time find errors
+    // that are not there (seen in JDK 17).
     public static synchronized List<SchemaFinding> check(String text) {
         if (text.length() > ScoreDocument.MAX_BYTES) {
             String message = "The text has " + text.length() + " characters, and a score may have "
