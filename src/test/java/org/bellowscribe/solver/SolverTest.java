@@ -59,14 +59,6 @@ class SolverTest {
                 instrument.air());
     }
 
-    /** S7: "Big Nick", box lesson 3, bignick.net: the scale of a one-row is 3 3' 4 4' 5 5' 6' 6. */
-    @Test
-    void scaleOfOneRowIsThatOfThePublishedLesson() throws DiagnosedException {
-        Tune tune = TuneText.of("C4 D4 E4 F4 | G4 A4 B4 C5");
-        Solution solution = solved(solve(tune, InstrumentLibrary.find("c-10"), options(Times.ONCE, true)));
-        assertEquals("1.3 1.3' 1.4 1.4' 1.5 1.5' 1.6' 1.6", marks(solution));
-    }
-
     /** S18: "Bellows and Strings", lessons: the scale of G on the G row is 3 3' 4 4' 5 5' 6' 6. */
     @Test
     void scaleOfTheInnerRowStaysOnIt() throws DiagnosedException {
