@@ -10,6 +10,7 @@ import org.apache.commons.cli.Options;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Severity;
 import org.bellowscribe.instrument.Instrument;
@@ -75,7 +76,8 @@ final class InstrumentsCommand implements Command {
             return run(action, words.get(1), line.getOptionValue(SVG), terminal);
         } catch (DiagnosedException e) {
             print(e.diagnostics(), words.get(1), terminal);
-            return ExitCode.SOME_FAILED;
+            boolean unknown = e.diagnostics().get(0).code() == DiagnosticCode.UNKNOWN_NAME;
+            return unknown ? ExitCode.WRONG_USE : ExitCode.SOME_FAILED;
         }
     }
 

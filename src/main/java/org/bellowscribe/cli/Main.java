@@ -9,6 +9,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.MissingArgumentException;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.apache.commons.cli.ParseException;
@@ -84,6 +85,9 @@ public final class Main {
             String advice = near.isEmpty() ? "" : "\n  Maybe --" + String.join(" or --", near) + " is meant.";
             throw new UsageException(
                     "The command %s has no option %s.%s".formatted(command.name(), e.getOption(), advice));
+        } catch (MissingArgumentException e) {
+            Option option = e.getOption();
+            throw new UsageException("--%s needs a value (%s).".formatted(option.getLongOpt(), option.getArgName()));
         } catch (ParseException e) {
             throw new UsageException(e.getMessage() + ".");
         }

@@ -18,7 +18,7 @@ public final class Obstacle {
             return "permission is denied";
         }
         if (e instanceof NoSuchFileException) {
-            return "there is no such file";
+            return "there is no such file or folder";
         }
         if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
             return "a file stands where a folder must be";

@@ -64,6 +64,7 @@ public final class ScoreDocument {
                     Place.FILE,
                     "The file has " + bytes.length + " bytes, and a score may have " + MAX_BYTES + "."));
         }
+        ForeignFormat.requireNone(bytes);
         byte[] original = bytes.clone();
         MxlFile container = MxlFile.isOne(original) ? MxlFile.open(original) : null;
         byte[] score = container == null ? original : container.score();

@@ -70,6 +70,6 @@ class BatchTest {
         Job job = new SafeJob((source, bytes) -> new Result(source, true, null, List.of()));
         Diagnostic error = job.run(source("gone")).firstError();
         assertEquals(DiagnosticCode.UNREADABLE, error.code());
-        assertEquals("The file cannot be read (there is no such file).", error.text());
+        assertEquals("The file cannot be read (there is no such file or folder).", error.text());
     }
 }

@@ -171,7 +171,7 @@ class InstrumentsCommandTest {
     @Test
     void unknownInstrumentIsAnsweredWithTheNearest() {
         CommandRun run = CommandRun.of("instruments", "show", "dg-20");
-        assertEquals(1, run.code());
+        assertEquals(2, run.code());
         assertTrue(run.err().contains("Maybe dg-21"), run.err());
     }
 

@@ -39,7 +39,14 @@ class RefusalTest {
 
     @Test
     void fileThatIsNoXml() throws IOException {
-        assertRefused(mark(file("tune.xml", "X:1\nT:Tune\nK:G\nGABc|")), "tune.xml: line 1, column 1: error [not-xml]");
+        assertRefused(mark(file("tune.xml", "G A B c |")), "tune.xml: line 1, column 1: error [not-xml]");
+    }
+
+    @Test
+    void fileOfAnotherKind() throws IOException {
+        assertRefused(
+                mark(file("tune.xml", "X:1\nT:Tune\nK:G\nGABc|")),
+                "tune.xml: error [not-musicxml] The file is an ABC tune, not a score.");
     }
 
     @Test

@@ -54,6 +54,11 @@ class WrongUseTest {
     }
 
     @Test
+    void optionWithoutItsValue() {
+        assertWrong(mark("--style"), "--style needs a value (ID|FILE).");
+    }
+
+    @Test
     void optionIsNotShortened() {
         assertWrong(mark("--instr", "dg-21"), "no option --instr");
     }
@@ -61,6 +66,11 @@ class WrongUseTest {
     @Test
     void unknownInstrument() {
         assertWrong(mark("--instrument", "dg-12"), "error [unknown-name]", "dg-12", "dg-21");
+    }
+
+    @Test
+    void keysOfAnInstrumentAsAPlayerWritesThem() {
+        assertWrong(mark("--instrument", "D/G"), "Maybe dg-", "dg-21");
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.bellowscribe.instrument.file;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
@@ -9,6 +10,8 @@ import org.bellowscribe.diagnostic.Place;
 
 /** Says that the library has no instrument of a name, and which it has. */
 final class UnknownInstrument {
+
+    private static final int MOST = 6;
 
     private UnknownInstrument() {}
 
@@ -20,7 +23,8 @@ final class UnknownInstrument {
      * @param place where the name stands, {@link Place#FILE} for the command line
      */
     static Diagnostic diagnostic(String id, Collection<String> known, Place place) {
-        List<String> near = NearestNames.of(id, known);
+        List<String> spelled = NearestNames.of(id, known);
+        List<String> near = spelled.isEmpty() ? beginning(id, known) : spelled;
         String all = "The library has: %s.".formatted(String.join(", ", known));
         String text = "The library has no instrument %s.".formatted(id);
         return near.isEmpty()
@@ -31,5 +35,20 @@ final class UnknownInstrument {
                         text,
                         "Maybe %s.".formatted(String.join(" or ", near)),
                         all);
+    }
+
+    // A player writes D/G where the library writes dg.
+    private static List<String> beginning(String id, Collection<String> known) {
+        String letters = letters(id);
+        return letters.isEmpty()
+                ? List.of()
+                : known.stream()
+                        .filter(name -> letters(name).startsWith(letters))
+                        .limit(MOST)
+                        .toList();
+    }
+
+    private static String letters(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
     }
 }

@@ -143,7 +143,7 @@ class StyleLibraryTest {
         assertTrue(
                 problems.get(0)
                         .startsWith("style.xml: error [unreadable] The style file cannot be read"
-                                + " (there is no such file)."),
+                                + " (there is no such file or folder)."),
                 problems.get(0));
     }
 
