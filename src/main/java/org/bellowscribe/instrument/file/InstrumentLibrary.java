@@ -145,9 +145,14 @@ public final class InstrumentLibrary {
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
                     "The instrument file cannot be read (%s).".formatted(Obstacle.of(e)),
-                    "Maybe the path is misspelled, or %s is meant as a name of the library: %s."
-                            .formatted(file, String.join(", ", ENTRIES.keySet()))));
+                    "Maybe the path is misspelled, or a name of the library is meant: %s."
+                            .formatted(String.join(", ", namesLike(file)))));
         }
+    }
+
+    private static List<String> namesLike(Path file) {
+        List<String> near = UnknownInstrument.near(file.toString(), ENTRIES.keySet());
+        return near.isEmpty() ? List.copyOf(ENTRIES.keySet()) : near;
     }
 
     private static Map<String, LibraryEntry> load() {

@@ -23,8 +23,7 @@ final class UnknownInstrument {
      * @param place where the name stands, {@link Place#FILE} for the command line
      */
     static Diagnostic diagnostic(String id, Collection<String> known, Place place) {
-        List<String> spelled = NearestNames.of(id, known);
-        List<String> near = spelled.isEmpty() ? beginning(id, known) : spelled;
+        List<String> near = near(id, known);
         String all = "The library has: %s.".formatted(String.join(", ", known));
         String text = "The library has no instrument %s.".formatted(id);
         return near.isEmpty()
@@ -37,7 +36,12 @@ final class UnknownInstrument {
                         all);
     }
 
-    // A player writes D/G where the library writes dg.
+    /** Returns the known names that may be meant; empty if none is near. A player writes D/G where the library writes dg. */
+    static List<String> near(String id, Collection<String> known) {
+        List<String> spelled = NearestNames.of(id, known);
+        return spelled.isEmpty() ? beginning(id, known) : spelled;
+    }
+
     private static List<String> beginning(String id, Collection<String> known) {
         String letters = letters(id);
         return letters.isEmpty()
