@@ -56,11 +56,11 @@ class ScoreDocumentTest {
         assertEquals(
                 "f: line 1, column 1: error [not-xml] The file holds no XML element.\n"
                         + "  Maybe export the score again from the program that wrote it.",
-                refusal("X:1\nT:The tune\n"));
+                refusal("The tune\n"));
         assertEquals(
-                "f: error [not-musicxml] The outermost element is <html>, but a score begins with <score-partwise>.\n"
+                "f: error [not-musicxml] The outermost element is <page>, but a score begins with <score-partwise>.\n"
                         + "  Maybe export the score as MusicXML from the program that wrote it.",
-                refusal("<html></html>"));
+                refusal("<page></page>"));
         assertEquals(
                 "f: error [not-musicxml] The file is an opus, a list of scores.\n"
                         + "  Maybe give the scores that it lists.",
