@@ -1,0 +1,151 @@
+package org.bellowscribe.solver;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import org.bellowscribe.Shared;
+import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.instrument.Bellows;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.read.ReadingOptions;
+import org.bellowscribe.musicxml.read.ScoreReader;
+import org.bellowscribe.score.Transposition;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.manner.MannerLibrary;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * How long deciding takes, warm, over all shared tunes in their nearest key that can be played: a line in
+ * {@code target/solver-speed.txt}. Runs in the profile {@code solver-speed} only. What is asserted is the answer, never the
+ * time.
+ */
+class SolverSpeedTest {
+
+    private static final SolverOptions SOLVER = new SolverOptions(
+            MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
+    private static final int REPEATS = 3;
+    private static final double NANOSECONDS = 1e6;
+
+    private static final class Table {
+        private final List<Double> times = new ArrayList<>();
+        private final List<String> slow = new ArrayList<>();
+        private int proved;
+        private int once;
+
+        void add(String file, Outcome outcome, double milliseconds) {
+            times.add(milliseconds);
+            if (outcome instanceof Outcome.Solved solved) {
+                proved += solved.solution().cost().isProved() ? 1 : 0;
+                once += solved.solution().again() ? 0 : 1;
+            }
+            if (milliseconds > 1_000) {
+                slow.add(String.format(Locale.ROOT, "%.0f ms %s%n", milliseconds, file));
+            }
+        }
+
+        @Override
+        public String toString() {
+            Collections.sort(times);
+            String line = "%d tunes, %d proved, %d for one time; median %.1f ms, p90 %.1f, p95 %.1f, worst %.0f%n%s";
+            return String.format(
+                    Locale.ROOT,
+                    line,
+                    times.size(),
+                    proved,
+                    once,
+                    at(times, 0.5),
+                    at(times, 0.9),
+                    at(times, 0.95),
+                    at(times, 1),
+                    String.join("", slow));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, true", "40, false", "20, true"})
+    void nearlyAllTunesAreProved(double capacity, boolean leftHand) throws DiagnosedException, IOException {
+        Assumptions.assumeTrue(Boolean.getBoolean("solverSpeed"), "skipped: only in the profile solver-speed");
+        Instrument instrument = withCapacity(InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID), capacity);
+        Table table = new Table();
+        for (Path file : Shared.scores("corpus/tunes")) {
+            Tune tune = playable(file, instrument);
+            if (tune != null) {
+                solve(String.valueOf(file.getFileName()), tune, instrument, leftHand, table);
+            }
+        }
+        Files.createDirectories(Path.of("target"));
+        String name = "solver-speed-%.0f-%s.txt".formatted(capacity, leftHand ? "both-hands" : "right-hand");
+        Files.writeString(Path.of("target", name), table.toString());
+        assertTrue(table.proved >= table.times.size() * 0.98, table::toString);
+    }
+
+    // The best of some times, so that compiling and other programs count as little as can be.
+    private static void solve(String file, Tune tune, Instrument instrument, boolean leftHand, Table table) {
+        double best = Double.MAX_VALUE;
+        for (int i = 0; i < REPEATS; i++) {
+            long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            Outcome outcome =
+                    Solver.solve(tune, instrument, leftHand ? Accompaniment.plan(tune, instrument) : List.of(), SOLVER);
+            long end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            best = Math.min(best, (end - begin) / NANOSECONDS);
+            if (i == REPEATS - 1) {
+                table.add(file, outcome, best);
+            }
+        }
+    }
+
+    private static double at(List<Double> sorted, double share) {
+        return sorted.get((int) Math.min(sorted.size() - 1, Math.floor(share * sorted.size())));
+    }
+
+    private static Instrument withCapacity(Instrument instrument, double capacity) {
+        Bellows bellows = instrument.bellows();
+        return new Instrument(
+                instrument.id(),
+                instrument.name(),
+                instrument.buttons(),
+                instrument.leftHand(),
+                new Bellows(capacity, bellows.reserve(), bellows.lightAirFlow(), bellows.fullAirFlow()),
+                instrument.air());
+    }
+
+    private static boolean isPlayable(Tune tune, Instrument instrument) {
+        Choices choices = new Choices(instrument);
+        return tune.events().stream()
+                .noneMatch(event -> choices.of(new Moment(event, tune.seconds(event), false))
+                        .isEmpty());
+    }
+
+    private static @Nullable Tune playable(Path file, Instrument instrument) throws IOException {
+        try {
+            String text = ScoreDocument.decode(Files.readAllBytes(file)).text();
+            Tune written = ScoreReader.read(text, String.valueOf(file.getFileName()), ReadingOptions.DEFAULT);
+            for (int distance = 0; distance <= 12; distance++) {
+                for (int semitones : new int[] {distance, -distance}) {
+                    if (Transposition.isPossible(written, semitones)) {
+                        Tune tune = Transposition.of(written, semitones);
+                        if (isPlayable(tune, instrument)) {
+                            return tune;
+                        }
+                    }
+                }
+            }
+        } catch (DiagnosedException e) {
+            // A file without a tune.
+        }
+        return null;
+    }
+}
