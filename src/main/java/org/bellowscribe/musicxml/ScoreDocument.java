@@ -25,7 +25,8 @@ public final class ScoreDocument {
     private final TextEncoding encoding;
     private final String originalText;
     private final String text;
-    private final ScoreOutline outline;
+    /** Null until it is asked for. */
+    private @Nullable ScoreOutline outline;
 
     private ScoreDocument(
             byte[] original, @Nullable MxlFile container, TextEncoding encoding, String text, ScoreOutline outline) {
@@ -37,7 +38,7 @@ public final class ScoreDocument {
         this.outline = outline;
     }
 
-    private ScoreDocument(ScoreDocument other, String text, ScoreOutline outline) {
+    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline) {
         this.original = other.original;
         this.container = other.container;
         this.encoding = other.encoding;
@@ -83,7 +84,7 @@ public final class ScoreDocument {
 
     /** Returns the name of the outermost element: {@code score-partwise} or {@code score-timewise}. */
     public String rootName() {
-        return outline.rootName();
+        return outline().rootName();
     }
 
     /** Returns what the outermost element makes of the file. */
@@ -93,7 +94,7 @@ public final class ScoreDocument {
 
     /** Returns the number of {@code <note>} elements in measures. */
     public int noteCount() {
-        return outline.noteCount();
+        return outline().noteCount();
     }
 
     /** Tells whether the file is compressed. */
@@ -101,11 +102,23 @@ public final class ScoreDocument {
         return container != null;
     }
 
+    // Another walk over the text: what was just written is seldom asked for its outline.
+    private ScoreOutline outline() {
+        if (outline == null) {
+            try {
+                outline = ScoreOutline.of(text);
+            } catch (DiagnosedException e) {
+                throw new IllegalStateException("Elements that nested before no longer do.", e);
+            }
+        }
+        return outline;
+    }
+
     /**
      * Returns warnings about the numbers of lyric lines. Ask the document with marks: its lines are counted as well.
      */
     public List<Diagnostic> lyricWarnings() {
-        return outline.lyrics().warnings(text);
+        return outline().lyrics().warnings(text);
     }
 
     /** Returns this score without any mark of ours. */
@@ -126,8 +139,8 @@ public final class ScoreDocument {
     public ScoreDocument withMarks(List<Annotation> annotations) {
         ScoreDocument bare = withoutMarks();
         try {
-            return bare.withText(
-                    MarkWriter.write(bare.text, bare.outline.lyrics().highestOfScore(), annotations));
+            int highest = bare.outline().lyrics().highestOfScore();
+            return new ScoreDocument(bare, MarkWriter.write(bare.text, highest, annotations), null);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
