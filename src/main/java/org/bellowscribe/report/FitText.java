@@ -55,9 +55,9 @@ public final class FitText implements FitWriter {
     private static String line(TuneFit fit, Trial trial) {
         String cost = trial.cost() != null
                 ? "cost " + trial.cost().total()
-                : trial.obstacle() == null ? "about " + trial.estimate() : "";
+                : trial.obstacle() == null ? "estimate " + trial.estimate() : "";
         String reason = trial.obstacle() == null ? "" : why(trial.obstacle());
-        String line = "  %-22s %3s  %-12s %-9s  %-9s %s"
+        String line = "  %-22s %3s  %-12s %-9s  %-13s %s"
                 .formatted(
                         trial.instrument().id(),
                         trial.semitones() == 0 ? "0" : "%+d".formatted(trial.semitones()),
