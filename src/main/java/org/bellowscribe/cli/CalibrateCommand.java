@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -51,24 +50,15 @@ final class CalibrateCommand implements Command {
     @Override
     public Options options() {
         Options options = new Options();
-        add(options, INSTRUMENT, "ID|FILE", "The instrument to start from.");
-        add(options, PITCH, "NOTE", "The note that is held; A4 if not given.");
-        add(options, NOTE, "SECONDS", "That note alone.");
-        add(options, WITH_BASS, "SECONDS", "The same note with a bass.");
-        add(options, WITH_CHORD, "SECONDS", "The same note with a chord.");
-        add(options, AIR, "SECONDS", "The air button fully pressed, no note.");
-        add(options, LIGHT_AIR, "SECONDS", "The air button lightly pressed, no note.");
-        add(options, OUT, "FILE", "The instrument file to write.");
+        ValueOption.add(options, INSTRUMENT, "ID|FILE", "The instrument to start from.");
+        ValueOption.add(options, PITCH, "NOTE", "The note that is held; A4 if not given.");
+        ValueOption.add(options, NOTE, "SECONDS", "That note alone.");
+        ValueOption.add(options, WITH_BASS, "SECONDS", "The same note with a bass.");
+        ValueOption.add(options, WITH_CHORD, "SECONDS", "The same note with a chord.");
+        ValueOption.add(options, AIR, "SECONDS", "The air button fully pressed, no note.");
+        ValueOption.add(options, LIGHT_AIR, "SECONDS", "The air button lightly pressed, no note.");
+        ValueOption.add(options, OUT, "FILE", "The instrument file to write.");
         return options;
-    }
-
-    private static void add(Options options, String name, String argument, String description) {
-        options.addOption(Option.builder()
-                .longOpt(name)
-                .hasArg()
-                .argName(argument)
-                .desc(description)
-                .get());
     }
 
     @Override

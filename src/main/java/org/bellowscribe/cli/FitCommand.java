@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.batch.Batch;
@@ -67,30 +66,26 @@ final class FitCommand implements Command {
     @Override
     public Options options() {
         Options options = new Options();
-        add(options, INSTRUMENT, "LIST|all", "Instruments (ids or files) with commas between; all if not given.");
-        add(options, TRANSPOSE, "RANGES", "Transpositions, such as 0 or -5..7,12; -12..12 if not given.");
-        add(
+        ValueOption.add(
+                options, INSTRUMENT, "LIST|all", "Instruments (ids or files) with commas between; all if not given.");
+        ValueOption.add(options, TRANSPOSE, "RANGES", "Transpositions, such as 0 or -5..7,12; -12..12 if not given.");
+        ValueOption.add(
                 options,
                 SOLVE,
                 "N",
                 "How many trials of a tune to solve, the easiest-looking first; %d if not given. The others have an"
                                 .formatted(USUAL_SOLVED)
                         + " estimate only.");
-        add(options, BEST, "N", "How many trials of a tune to list; %d if not given, 0 for all.".formatted(USUAL_BEST));
-        add(options, FORMAT, "text|csv|json", "How to write them; text if not given.");
-        add(options, OUT, "FILE", "Write into this file instead of the terminal.");
+        ValueOption.add(
+                options,
+                BEST,
+                "N",
+                "How many trials of a tune to list; %d if not given, 0 for all.".formatted(USUAL_BEST));
+        ValueOption.add(options, FORMAT, "text|csv|json", "How to write them; text if not given.");
+        ValueOption.add(options, OUT, "FILE", "Write into this file instead of the terminal.");
         LineOptions.addTo(options);
         FileOptions.addThreadsTo(options);
         return options;
-    }
-
-    private static void add(Options options, String name, String argument, String description) {
-        options.addOption(Option.builder()
-                .longOpt(name)
-                .hasArg()
-                .argName(argument)
-                .desc(description)
-                .get());
     }
 
     @Override

@@ -48,21 +48,26 @@ final class MarkCommand implements Command {
     @Override
     public Options options() {
         Options options = new Options();
-        add(options, INSTRUMENT, "ID|FILE", "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID));
-        add(options, STYLE, "ID|FILE", "Labels and signs; %s if not given.".formatted(StyleLibrary.DEFAULT_ID));
-        add(
+        ValueOption.add(
+                options,
+                INSTRUMENT,
+                "ID|FILE",
+                "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID));
+        ValueOption.add(
+                options, STYLE, "ID|FILE", "Labels and signs; %s if not given.".formatted(StyleLibrary.DEFAULT_ID));
+        ValueOption.add(
                 options,
                 MARKS,
                 "LIST",
                 ("The marks to write, with commas between; %s if not given. Without air the air button is not used,"
                                 + " without left-hand the left hand rests.")
                         .formatted(String.join(",", Annotators.defaultIds())));
-        add(
+        ValueOption.add(
                 options,
                 TIMES,
                 "again|once",
                 "again (if not given): good for playing again and again; once: the bellows are reset in between.");
-        add(
+        ValueOption.add(
                 options,
                 BELLOWS_MARGIN,
                 "PERCENT",
@@ -76,15 +81,6 @@ final class MarkCommand implements Command {
                 .get());
         FileOptions.addTo(options);
         return options;
-    }
-
-    private static void add(Options options, String name, String argument, String description) {
-        options.addOption(Option.builder()
-                .longOpt(name)
-                .hasArg()
-                .argName(argument)
-                .desc(description)
-                .get());
     }
 
     @Override

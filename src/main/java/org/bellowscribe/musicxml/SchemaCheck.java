@@ -11,8 +11,10 @@ public final class SchemaCheck {
 
     private static final String LOCALE = "http://apache.org/xml/properties/locale";
 
-    // Building a validator costs as much as checking a short tune; each thread keeps one. A check begins with a reset.
-    private static final ThreadLocal<ValidatorHandler> VALIDATOR = ThreadLocal.withInitial(SchemaCheck::validator);
+    // Building a validator costs as much as checking a short tune, so one serves all checks. Each begins with a reset.
+    private static final class Holder {
+        static final ValidatorHandler VALIDATOR = validator();
+    }
 
     private SchemaCheck() {}
 
@@ -54,7 +56,7 @@ public final class SchemaCheck {
         SchemaPosition position = new SchemaPosition();
         SchemaFindings findings = new SchemaFindings(position);
         try {
-            ValidatorHandler validator = VALIDATOR.get();
+            ValidatorHandler validator = Holder.VALIDATOR;
             validator.setErrorHandler(findings);
             SchemaFeed feed = new SchemaFeed(validator, position, findings);
             SafeXml.parse(text, feed, feed);

@@ -6,7 +6,8 @@ package org.bellowscribe.solver.search;
  */
 final class Limits {
 
-    private static final double SLACK = 1e-6;
+    /** Room for the rounding of bounds that are not integers. */
+    static final double SLACK = 1e-6;
 
     private final Problem problem;
     private final Graph graph;

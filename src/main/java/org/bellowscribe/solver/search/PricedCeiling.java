@@ -3,8 +3,6 @@ package org.bellowscribe.solver.search;
 /** The ceiling that is known before any pass: bounds without openings, with air at its price. */
 final class PricedCeiling implements Ceiling {
 
-    private static final double SLACK = 1e-6;
-
     private final Problem problem;
     private final Limits limits;
     /** True to look at the stretch of an event alone. */
@@ -18,7 +16,7 @@ final class PricedCeiling implements Ceiling {
 
     @Override
     public boolean allows(int e, int x, int c, int limit) {
-        return limits.through(e, x, c, alone) <= limit + SLACK;
+        return limits.through(e, x, c, alone) <= limit + Limits.SLACK;
     }
 
     @Override

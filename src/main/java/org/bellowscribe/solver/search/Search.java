@@ -62,7 +62,7 @@ public final class Search {
             return answer(Problem.NEVER);
         }
         root.bound = pass.cost();
-        if (isExact(pass)) {
+        if (isExact(pass, trace(pass))) {
             return answer(pass.cost());
         }
         int bound = deepen(root, limits, cellLimit);
@@ -72,9 +72,8 @@ public final class Search {
         return answer(Math.min(bound, best));
     }
 
-    // Searches all that costs no more than the root and a gap. A limit too high costs much more than another round, so
-    // the
-    // gap grows slowly, until something is found. Returns the lower bound.
+    // Searches all that costs no more than the root and a gap, which grows slowly until something is found: a limit too
+    // high costs much more than another round. Returns the lower bound.
     private int deepen(Node root, Limits limits, long until) {
         int proved = root.bound;
         int gap = Math.max(FIRST_GAP, root.bound / GAP_SHARE);
@@ -82,7 +81,7 @@ public final class Search {
             int limit = gap > LARGE ? Problem.NEVER - 1 : root.bound + gap;
             AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, limit);
             if (pass != null) {
-                branch(root, pass, limit);
+                branch(root, pass, trace(pass), limit);
             }
             if (!exhaust(limit, until)) {
                 int next = open.isEmpty() ? best : open.element().bound;
@@ -106,8 +105,7 @@ public final class Search {
         return true;
     }
 
-    // Nothing was found in time. From a given start there is much less to search: exact at once if all stretches begin
-    // there.
+    // Nothing was found in time. From a given start there is much less to search.
     private void tryStarts(Node root) {
         for (int i = 1; i <= STARTS && bestOption == null; i++) {
             // From the middle outwards: 5, 6, 4, 7, ... tenths.
@@ -118,7 +116,7 @@ public final class Search {
             if (fixed.propagate(problem, graph)) {
                 Limits limits = new Limits(problem, graph, heads, fixed);
                 AirPass pass = rootPass(fixed, limits);
-                if (pass != null && !isExact(pass)) {
+                if (pass != null && !isExact(pass, trace(pass))) {
                     fixed.bound = pass.cost();
                     open.clear();
                     deepen(fixed, limits, cells + cellLimit / STARTS);
@@ -156,15 +154,19 @@ public final class Search {
         AirPass pass = pass(node, node.corridor(), AirPass.ALL, within);
         if (pass != null) {
             node.bound = pass.cost();
-            if (!isExact(pass)) {
-                branch(node, pass, Math.min(limit, best - 1));
+            Trace trace = trace(pass);
+            if (!isExact(pass, trace)) {
+                branch(node, pass, trace, Math.min(limit, best - 1));
             }
         }
     }
 
+    private Trace trace(AirPass pass) {
+        return new Trace(problem, graph, heads, pass);
+    }
+
     // Keeps the traced marks if they are the best so far; true if nothing in the node can be cheaper.
-    private boolean isExact(AirPass pass) {
-        Trace trace = new Trace(problem, graph, heads, pass);
+    private boolean isExact(AirPass pass, Trace trace) {
         int cost = problem.cost(trace.option, trace.move);
         boolean exists = new Openings(problem, graph, trace.option, trace.move).exist();
         if (exists && cost < best) {
@@ -220,8 +222,7 @@ public final class Search {
         return cost < Problem.NEVER ? pass : null;
     }
 
-    private void branch(Node node, AirPass pass, int limit) {
-        Trace trace = new Trace(problem, graph, heads, pass);
+    private void branch(Node node, AirPass pass, Trace trace, int limit) {
         Corridor corridor = new Corridor(problem, graph, heads, pass, limit);
         for (int k : graph.jumps) {
             if (!heads.isExact(k) && isUnderestimated(node, k, trace)) {
