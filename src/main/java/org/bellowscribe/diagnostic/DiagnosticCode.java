@@ -28,6 +28,8 @@ public enum DiagnosticCode {
     NO_REACH,
     /** The bellows cannot last. */
     NO_AIR,
+    /** What a teacher has fixed cannot be played together. */
+    PIN_CONFLICT,
     /** The tune was solved for one time through because it cannot be played again and again. */
     ONCE_ONLY,
     /** The result is not proved to be the cheapest. */

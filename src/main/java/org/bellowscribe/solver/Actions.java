@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.bellowscribe.accompaniment.HarmonyOption;
 import org.bellowscribe.accompaniment.LeftHandFit;
 import org.bellowscribe.accompaniment.WantedSound;
@@ -33,17 +34,19 @@ final class Actions {
         this.airButton = airButton;
     }
 
-    /** Returns the actions of an event in one direction; none is as good as another in every respect. */
-    List<Action> of(Moment moment, List<WantedSound> wanted, BellowsDirection direction) {
+    /**
+     * Returns the actions of an event in one direction that the pins allow; none is as good as another in every respect.
+     */
+    List<Action> of(Moment moment, List<WantedSound> wanted, BellowsDirection direction, Pins pins) {
         List<Action> actions = new ArrayList<>();
         double melody = 0;
         for (Pitch pitch : moment.event().pitches()) {
             melody += instrument.air().flow(pitch) * moment.seconds();
         }
-        for (Hand hand : hands(moment, wanted, direction)) {
+        for (Hand hand : hands(moment, wanted, direction, pins)) {
             double nominal = (melody + hand.air()) * THOUSANDTHS;
             for (AirUse air : AirUse.values()) {
-                if (air == AirUse.NONE || airButton) {
+                if ((air == AirUse.NONE || airButton) && pins.allows(air)) {
                     Move move = move(moment, nominal, hand.cost(), air);
                     addUnlessDominated(actions, new Action(hand.plays(), air, move, nominal));
                 }
@@ -84,12 +87,14 @@ final class Actions {
     private record Hand(List<LeftHandPlay> plays, int cost, double air) {}
 
     // Ways with the same air differ in cost only: the cheapest of them is enough.
-    private List<Hand> hands(Moment moment, List<WantedSound> wanted, BellowsDirection direction) {
+    private List<Hand> hands(Moment moment, List<WantedSound> wanted, BellowsDirection direction, Pins pins) {
         List<Hand> hands = List.of(new Hand(List.of(), 0, 0));
-        for (WantedSound want : wanted) {
+        for (int stroke = 0; stroke < wanted.size(); stroke++) {
+            int at = stroke;
+            List<Hand> ways = ways(moment, wanted.get(at), direction, play -> pins.allows(at, play));
             Map<Long, Hand> cheapest = new TreeMap<>();
             for (Hand hand : hands) {
-                for (Hand one : ways(moment, want, direction)) {
+                for (Hand one : ways) {
                     List<LeftHandPlay> plays = new ArrayList<>(hand.plays());
                     plays.addAll(one.plays());
                     keepCheaper(cheapest, new Hand(plays, hand.cost() + one.cost(), hand.air() + one.air()));
@@ -100,18 +105,24 @@ final class Actions {
         return hands;
     }
 
-    private List<Hand> ways(Moment moment, WantedSound want, BellowsDirection direction) {
+    private List<Hand> ways(
+            Moment moment, WantedSound want, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {
         Map<Long, Hand> cheapest = new TreeMap<>();
         for (HarmonyOption harmony : want.harmonies()) {
             LeftHandPlay silence = new LeftHandPlay(want, harmony.chord(), null, null);
-            keepCheaper(cheapest, new Hand(List.of(silence), rules.leftHand(moment, silence, LeftHandFit.SILENT), 0));
+            if (allowed.test(silence)) {
+                int cost = rules.leftHand(moment, silence, LeftHandFit.SILENT);
+                keepCheaper(cheapest, new Hand(List.of(silence), cost, 0));
+            }
             for (LeftHandButton button : instrument.leftHand()) {
                 LeftHandSound sound = button.sound(direction);
                 LeftHandFit fit = sound == null ? null : LeftHandFit.of(want.kind(), harmony.chord(), sound);
                 if (sound != null && fit != null) {
                     LeftHandPlay play = new LeftHandPlay(want, harmony.chord(), button, sound);
                     double air = instrument.air().flow(sound) * tempo.seconds(want.duration());
-                    keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, fit), air));
+                    if (allowed.test(play)) {
+                        keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, fit), air));
+                    }
                 }
             }
         }

@@ -27,6 +27,8 @@ final class Model {
     final List<Moment> moments = new ArrayList<>();
     final List<List<Choice>> choices = new ArrayList<>();
     private final List<Map<BellowsDirection, List<Action>>> actions = new ArrayList<>();
+    private final List<Integer> leastAir = new ArrayList<>();
+    private final Actions beside;
     final List<Integer> order;
     final List<Problem.Edge> edges;
 
@@ -38,20 +40,62 @@ final class Model {
         edges = edges(order);
         int closing = tune.events().get(order.get(order.size() - 1)).measure();
         Choices hand = new Choices(instrument);
-        Actions beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
+        beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         List<List<WantedSound>> byEvent = new ArrayList<>();
         tune.events().forEach(event -> byEvent.add(new ArrayList<>()));
         wanted.forEach(sound -> byEvent.get(sound.event()).add(sound));
         for (Event event : tune.events()) {
             Moment moment = new Moment(event, tune.seconds(event), event.measure() == closing);
             moments.add(moment);
-            choices.add(hand.of(moment));
-            Map<BellowsDirection, List<Action>> byDirection = new EnumMap<>(BellowsDirection.class);
-            for (BellowsDirection direction : BellowsDirection.values()) {
-                byDirection.put(direction, beside.of(moment, byEvent.get(event.index()), direction));
-            }
-            actions.add(byDirection);
+            add(
+                    moment,
+                    hand.of(moment),
+                    byEvent.get(event.index()),
+                    options.pins().at(event.index()));
         }
+    }
+
+    private void add(Moment moment, List<Choice> possible, List<WantedSound> wanted, Pins pins) {
+        Map<BellowsDirection, List<Action>> free = bothWays(moment, wanted, Pins.NONE);
+        Map<BellowsDirection, List<Action>> allowed = pins.isEmpty() ? free : bothWays(moment, wanted, pins);
+        actions.add(allowed);
+        leastAir.add(leastAir(possible, free));
+        choices.add(possible.stream()
+                .filter(pins::allows)
+                .filter(choice -> allowed.containsKey(choice.direction()))
+                .toList());
+    }
+
+    private Map<BellowsDirection, List<Action>> bothWays(Moment moment, List<WantedSound> wanted, Pins pins) {
+        Map<BellowsDirection, List<Action>> byDirection = new EnumMap<>(BellowsDirection.class);
+        for (BellowsDirection direction : BellowsDirection.values()) {
+            List<Action> possible = beside.of(moment, wanted, direction, pins);
+            if (!possible.isEmpty()) {
+                byDirection.put(direction, possible);
+            }
+        }
+        return byDirection;
+    }
+
+    // Without pins: a pin must not widen what the start and the end may differ by.
+    private static int leastAir(List<Choice> choices, Map<BellowsDirection, List<Action>> actions) {
+        int least = Integer.MAX_VALUE;
+        for (Choice choice : choices) {
+            for (Action action : actions.getOrDefault(choice.direction(), List.of())) {
+                least = Math.min(least, action.move().low());
+            }
+        }
+        return least == Integer.MAX_VALUE ? 0 : least;
+    }
+
+    /** Returns the first event at which nothing can be played, or -1 if there is none. */
+    int firstBlocked() {
+        for (int e = 0; e < choices.size(); e++) {
+            if (choices.get(e).isEmpty()) {
+                return e;
+            }
+        }
+        return -1;
     }
 
     private static List<Problem.Edge> edges(List<Integer> order) {
@@ -126,18 +170,8 @@ final class Model {
             if (!measure.beatOffset().isPositive()) {
                 break;
             }
-            margin += leastAir(order.get(i));
+            margin += leastAir.get(order.get(i));
         }
         return margin;
-    }
-
-    private int leastAir(int event) {
-        int least = Integer.MAX_VALUE;
-        for (Choice choice : choices.get(event)) {
-            for (Action action : actions(event, choice.direction())) {
-                least = Math.min(least, action.move().low());
-            }
-        }
-        return least == Integer.MAX_VALUE ? 0 : least;
     }
 }

@@ -9,19 +9,12 @@ import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.search.Answer;
-import org.bellowscribe.solver.search.Problem;
-import org.bellowscribe.solver.search.Search;
 
 /**
  * Decides for every event of a tune the buttons, fingers, place of the hand, bellows direction, left hand and air, at the
  * least cost of the rules within the limits. Deterministic: bounded in expanded states, not in time.
  */
 public final class Solver {
-
-    // Where the start is free, the bellows begin a little under half open: published range one third to one half (W005,
-    // "Concertutor", bellows page, concertutor.wordpress.com).
-    private static final double USUAL_START = 0.42;
-    private static final double THOUSANDTHS = 1000;
 
     private Solver() {}
 
@@ -48,34 +41,41 @@ public final class Solver {
      */
     public static Outcome solve(
             Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options, int moved) {
-        List<Diagnostic> missing = new MissingNotes(tune, instrument, moved).diagnose();
+        return solve(new Task(tune, instrument, wanted, options, moved));
+    }
+
+    /** Solves a task. */
+    public static Outcome solve(Task task) {
+        List<Diagnostic> missing = new MissingNotes(task.tune(), task.instrument(), task.moved()).diagnose();
         if (!missing.isEmpty()) {
             return new Outcome.Unplayable(missing);
         }
-        Model model = new Model(tune, instrument, wanted, options);
-        int start = (int) (USUAL_START * instrument.bellows().capacity() * THOUSANDTHS);
+        Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
+        if (model.firstBlocked() >= 0) {
+            return new Outcome.Unplayable(new PinConflict(task).diagnose());
+        }
+        Attempt attempt = Attempt.of(task, model);
+        if (!attempt.isFound()) {
+            return new Outcome.Unplayable(whyNot(task, attempt));
+        }
         List<Diagnostic> remarks = new ArrayList<>();
-        boolean again = options.times() == Times.AGAIN;
-        Problem problem = model.problem(again);
-        Answer answer = Search.solve(problem, options.cellLimit(), start);
-        if (again && !answer.isFound()) {
-            Problem once = model.problem(false);
-            Answer onceOnly = Search.solve(once, options.cellLimit(), start);
-            if (onceOnly.isFound()) {
-                remarks.add(onceOnly(answer));
-                again = false;
-                problem = once;
-                answer = onceOnly;
-            }
+        if (attempt.isOnceOnly()) {
+            remarks.add(onceOnly(attempt.first()));
         }
-        if (!answer.isFound()) {
-            return new Outcome.Unplayable(new MissingAir(tune, instrument, problem, options).diagnose(answer));
-        }
-        Solution solution = new SolutionBuilder(tune, instrument, model).build(answer, again);
+        Solution solution =
+                new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.answer(), attempt.again());
         if (!solution.cost().isProved()) {
             remarks.add(notProved(solution.cost()));
         }
         return new Outcome.Solved(solution, remarks);
+    }
+
+    private static List<Diagnostic> whyNot(Task task, Attempt attempt) {
+        List<Diagnostic> pins = new PinConflict(task).diagnose();
+        return pins.isEmpty()
+                ? new MissingAir(task.tune(), task.instrument(), attempt.problem(), task.options())
+                        .diagnose(attempt.answer())
+                : pins;
     }
 
     private static Diagnostic onceOnly(Answer again) {
