@@ -13,6 +13,7 @@ import java.util.Map;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.lefthand.LeftHandFingers;
 import org.bellowscribe.replay.Performance;
 import org.bellowscribe.replay.Sounding;
 import org.bellowscribe.solver.Cost;
@@ -77,8 +78,10 @@ public final class RecordWriter {
         List<Sounding> performance = Performance.of(marked.tune(), marked.instrument(), marked.solution());
         writeBellows(marked.instrument(), marked.solution(), performance);
         json.writeArrayFieldStart("steps");
-        new StepWriter(json, marked.tune()).write(marked.solution().steps());
+        LeftHandFingers leftHand = LeftHandFingers.of(marked.tune(), marked.solution());
+        new StepWriter(json, marked.tune(), leftHand).write(marked.solution().steps());
         json.writeEndArray();
+        writeLeftHand(leftHand);
         writePerformance(performance);
         writeCost(marked.solution().cost());
     }
@@ -96,6 +99,17 @@ public final class RecordWriter {
         json.writeNumberField("lightAirFlow", real(bellows.lightAirFlow()));
         json.writeNumberField("fullAirFlow", real(bellows.fullAirFlow()));
         json.writeNumberField("loudnessSlack", real(instrument.air().loudnessSlack()));
+        json.writeEndObject();
+    }
+
+    private void writeLeftHand(LeftHandFingers fingers) throws IOException {
+        json.writeObjectFieldStart("leftHandFingers");
+        json.writeNumberField("points", fingers.points());
+        json.writeBooleanField("least", fingers.least());
+        json.writeNumberField("columnJumps", fingers.columnJumps());
+        json.writeNumberField("sameFinger", fingers.sameFinger());
+        json.writeNumberField("handMoves", fingers.handMoves());
+        json.writeNumberField("thumbPresses", fingers.thumbPresses());
         json.writeEndObject();
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
+import org.bellowscribe.lefthand.LeftHandFingers;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
@@ -18,10 +19,12 @@ final class StepWriter {
 
     private final JsonGenerator json;
     private final Tune tune;
+    private final LeftHandFingers leftHandFingers;
 
-    StepWriter(JsonGenerator json, Tune tune) {
+    StepWriter(JsonGenerator json, Tune tune, LeftHandFingers leftHandFingers) {
         this.json = json;
         this.tune = tune;
+        this.leftHandFingers = leftHandFingers;
     }
 
     void write(List<Step> steps) throws IOException {
@@ -67,7 +70,8 @@ final class StepWriter {
 
     private void writeLeftHand(Step step) throws IOException {
         json.writeArrayFieldStart("leftHand");
-        for (LeftHandPlay play : step.leftHand()) {
+        for (int i = 0; i < step.leftHand().size(); i++) {
+            LeftHandPlay play = step.leftHand().get(i);
             LeftHandSound sound = play.sound();
             LeftHandButton button = play.button();
             json.writeStartObject();
@@ -79,6 +83,12 @@ final class StepWriter {
             json.writeStringField("name", sound == null ? null : sound.label());
             json.writeStringField("wanted", play.wantedLabel());
             json.writeStringField("button", button == null ? null : button.id());
+            json.writeFieldName("finger");
+            if (button == null) {
+                json.writeNull();
+            } else {
+                json.writeNumber(leftHandFingers.finger(step, i));
+            }
             json.writeEndObject();
         }
         json.writeEndArray();

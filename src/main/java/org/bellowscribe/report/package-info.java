@@ -1,5 +1,6 @@
 /**
- * What became of a tune, for people and programs. May use solver, replay, fit, score and instrument.
+ * What became of a tune, for people and programs. May use solver, replay, fit, lefthand, score and
+ * instrument.
  */
 @NullMarked
 package org.bellowscribe.report;

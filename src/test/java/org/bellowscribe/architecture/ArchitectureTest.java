@@ -42,10 +42,11 @@ class ArchitectureTest {
             Map.entry("accompaniment", Set.of("score", "instrument")),
             Map.entry("solver", Set.of("accompaniment")),
             Map.entry("replay", Set.of("solver")),
-            Map.entry("annotation", Set.of("solver")),
+            Map.entry("lefthand", Set.of("solver")),
+            Map.entry("annotation", Set.of("lefthand")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit")),
+            Map.entry("report", Set.of("replay", "fit", "lefthand")),
             Map.entry("batch", Set.of("musicxml", "fit", "report")),
             Map.entry("cli", Set.of("batch"))));
 

@@ -7,8 +7,8 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.LeftHandLabels;
 import org.bellowscribe.solver.Step;
-import org.bellowscribe.theory.Fraction;
 
 /**
  * The left hand, by letters, where it sounds. Lyrics of rests get lost in some programs, so what sounds in a rest is
@@ -35,10 +35,11 @@ public final class LeftHand implements Annotator {
     public List<Mark> marks(Arrangement arrangement) {
         Reversals reversals = new Reversals(arrangement);
         List<Mark> marks = new ArrayList<>();
-        for (List<Step> group : groups(arrangement.solution().steps())) {
-            Step first = group.get(0);
+        LeftHandLabels labels = arrangement.style().leftHand();
+        for (LeftHandGroup group : LeftHandGroup.all(arrangement)) {
+            Step first = group.first();
             int event = first.event().index();
-            String text = text(arrangement, group);
+            String text = group.text(arrangement, stroke -> labels.label(stroke.sound()));
             if (text.isEmpty() || first.event().isGap()) {
                 continue;
             }
@@ -59,33 +60,5 @@ public final class LeftHand implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         return LeftHandLegend.of(arrangement, marks(arrangement));
-    }
-
-    /** Puts rests together with what is before them. */
-    private static List<List<Step>> groups(List<Step> steps) {
-        List<List<Step>> groups = new ArrayList<>();
-        for (Step step : steps) {
-            if (groups.isEmpty() || !goesOn(groups.get(groups.size() - 1), step)) {
-                groups.add(new ArrayList<>());
-            }
-            groups.get(groups.size() - 1).add(step);
-        }
-        return groups;
-    }
-
-    private static boolean goesOn(List<Step> group, Step step) {
-        Step first = group.get(0);
-        return step.event().isRest()
-                && step.event().measure() == first.event().measure()
-                && step.direction() == first.direction();
-    }
-
-    private static String text(Arrangement arrangement, List<Step> group) {
-        LeftHandText text = new LeftHandText(arrangement.style().leftHand());
-        Fraction start = group.get(0).event().onset();
-        for (Step step : group) {
-            text.add(step.event().onset().minus(start), step.leftHand());
-        }
-        return text.toString();
     }
 }

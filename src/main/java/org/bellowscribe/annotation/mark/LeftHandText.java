@@ -1,49 +1,44 @@
 package org.bellowscribe.annotation.mark;
 
-import java.util.List;
+import java.util.function.Function;
 import org.bellowscribe.annotation.style.LeftHandLabels;
-import org.bellowscribe.instrument.LeftHandSound;
-import org.bellowscribe.solver.LeftHandPlay;
+import org.bellowscribe.lefthand.Stroke;
 import org.bellowscribe.theory.Fraction;
 
-/** Writes the sounds of the left hand that fall within one note, one after the other. */
+/** Writes a label for each stroke of the left hand that falls within one note, one after the other. */
 final class LeftHandText {
 
-    private final LeftHandLabels labels;
+    private final LeftHandLabels signs;
+    private final Function<Stroke, String> label;
     private final StringBuilder text = new StringBuilder();
     private Fraction last = Fraction.ZERO;
 
-    LeftHandText(LeftHandLabels labels) {
-        this.labels = labels;
+    /**
+     * Creates an empty text.
+     *
+     * @param signs what stands between labels
+     */
+    LeftHandText(LeftHandLabels signs, Function<Stroke, String> label) {
+        this.signs = signs;
+        this.label = label;
     }
 
     /**
-     * Adds what sounds.
+     * Adds what is pressed. What begins later than the note has a separator before it, also the first one.
      *
-     * @param start time from the start of the note that carries the text to the start of the event
-     * @param plays what the left hand does during the event, in order of time
+     * @param time time from the start of the note that carries the text to the stroke
      */
-    void add(Fraction start, List<LeftHandPlay> plays) {
-        for (LeftHandPlay play : plays) {
-            LeftHandSound sound = play.sound();
-            if (sound != null) {
-                add(start.plus(play.wanted().offset()), sound);
-            }
-        }
-    }
-
-    /** A sound that begins later than the note has a separator before it, also the first one. */
-    private void add(Fraction time, LeftHandSound sound) {
+    void add(Fraction time, Stroke stroke) {
         if (!time.equals(last)) {
-            text.append(labels.then());
+            text.append(signs.then());
         } else if (!text.isEmpty()) {
-            text.append(labels.together());
+            text.append(signs.together());
         }
-        text.append(labels.label(sound));
+        text.append(label.apply(stroke));
         last = time;
     }
 
-    /** Returns the text; empty if nothing sounds. */
+    /** Returns the text; empty if nothing is pressed. */
     @Override
     public String toString() {
         return text.toString();
