@@ -2,28 +2,33 @@ package org.bellowscribe.accompaniment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.LeftHandButton;
+import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Harmony;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
 
 /** What the left hand should sound in a tune, moment by moment. */
 public final class Accompaniment {
 
     private final Tune tune;
-    private final HarmonyGuess guess;
-    private final int closingMeasure;
+    private final @Nullable HarmonyFinder finder;
 
     private Accompaniment(Tune tune, Instrument instrument) {
         this.tune = tune;
-        guess = new HarmonyGuess(tune, instrument);
         List<Integer> order = tune.eventOrder();
-        closingMeasure = order.isEmpty()
+        int closingMeasure = order.isEmpty()
                 ? -1
                 : tune.events().get(order.get(order.size() - 1)).measure();
+        finder = tune.harmonies().isEmpty() ? new HarmonyFinder(tune, roots(instrument), closingMeasure) : null;
     }
 
     /**
@@ -35,6 +40,20 @@ public final class Accompaniment {
      */
     public static List<WantedSound> plan(Tune tune, Instrument instrument) {
         return instrument.leftHand().isEmpty() ? List.of() : new Accompaniment(tune, instrument).plan();
+    }
+
+    // What the left hand sounds in any direction.
+    private static Set<PitchClass> roots(Instrument instrument) {
+        Set<PitchClass> roots = new TreeSet<>();
+        for (LeftHandButton button : instrument.leftHand()) {
+            for (BellowsDirection direction : BellowsDirection.values()) {
+                LeftHandSound sound = button.sound(direction);
+                if (sound != null) {
+                    roots.add(sound.root());
+                }
+            }
+        }
+        return roots;
     }
 
     private List<WantedSound> plan() {
@@ -99,8 +118,8 @@ public final class Accompaniment {
     }
 
     private List<HarmonyOption> harmonies(Measure measure, Fraction onset) {
-        if (tune.harmonies().isEmpty()) {
-            return guess.options(measure, measure.index() == closingMeasure);
+        if (finder != null) {
+            return finder.options(measure, onset);
         }
         Harmony holding = null;
         for (Harmony harmony : tune.harmonies()) {

@@ -1,0 +1,238 @@
+package org.bellowscribe.accompaniment;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bellowscribe.Shared;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.read.ReadingOptions;
+import org.bellowscribe.musicxml.read.ScoreReader;
+import org.bellowscribe.score.Harmony;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.theory.ChordSymbol;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.Mode;
+import org.bellowscribe.theory.PitchClass;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How often the harmony that is found meets the chord symbols of a score that were hidden from it: for each full measure
+ * the root that holds longest. The points of {@link HarmonyCosts} were weighed on the even half of the files only. The
+ * table goes to {@code target/harmony-agreement.txt}.
+ */
+class HarmonyAgreementTest {
+
+    private static final Set<PitchClass> ALL_ROOTS =
+            IntStream.range(0, 12).mapToObj(PitchClass::of).collect(Collectors.toSet());
+    private static final double CLEARLY = 10;
+
+    /** A way to name a root for each measure. */
+    private enum Method {
+        TONIC(tune -> byMeasure(tune, measure -> measure.key().tonic())),
+        KEY_PROFILE(HarmonyAgreementTest::byProfile),
+        FOUND(HarmonyAgreementTest::found);
+
+        private final Function<Tune, Map<Integer, PitchClass>> roots;
+
+        Method(Function<Tune, Map<Integer, PitchClass>> roots) {
+            this.roots = roots;
+        }
+    }
+
+    private record Share(int met, int measures) {
+        double percent() {
+            return 100.0 * met / measures;
+        }
+
+        Share plus(Share other) {
+            return new Share(met + other.met, measures + other.measures);
+        }
+    }
+
+    @Test
+    void foundHarmonyMeetsChordSymbolsMoreOftenThanEitherBaseline() throws IOException {
+        StringBuilder table = new StringBuilder();
+        for (String collection : List.of("rjl20-oldtime", "openewld")) {
+            for (int half = 0; half < 2; half++) {
+                Map<Method, Share> shares = shares(tunes(collection, half));
+                table.append(line(collection, half, shares));
+                double best = Math.max(
+                        share(shares, Method.TONIC).percent(),
+                        share(shares, Method.KEY_PROFILE).percent());
+                assertTrue(share(shares, Method.FOUND).percent() > best + CLEARLY, table::toString);
+            }
+        }
+        Files.createDirectories(Path.of("target"));
+        Files.writeString(Path.of("target", "harmony-agreement.txt"), table);
+    }
+
+    private static String line(String collection, int half, Map<Method, Share> shares) {
+        return String.format(
+                Locale.ROOT,
+                "%s, %s half: tonic only %.1f %%, key profile only %.1f %%, found %.1f %% of %d measures%n",
+                collection,
+                half == 0 ? "even" : "odd",
+                share(shares, Method.TONIC).percent(),
+                share(shares, Method.KEY_PROFILE).percent(),
+                share(shares, Method.FOUND).percent(),
+                share(shares, Method.FOUND).measures());
+    }
+
+    private static Share share(Map<Method, Share> shares, Method method) {
+        return shares.getOrDefault(method, new Share(0, 1));
+    }
+
+    private static List<Tune> tunes(String collection, int half) throws IOException {
+        List<Tune> tunes = new ArrayList<>();
+        for (Path file : Shared.scores("corpus/tunes")) {
+            String name = String.valueOf(file.getFileName());
+            if (name.startsWith(collection)) {
+                try {
+                    String text = ScoreDocument.decode(Files.readAllBytes(file)).text();
+                    tunes.add(ScoreReader.read(text, name, ReadingOptions.DEFAULT));
+                } catch (DiagnosedException e) {
+                    // A file without a tune.
+                }
+            }
+        }
+        tunes.removeIf(tune -> tune.harmonies().isEmpty());
+        return IntStream.range(0, tunes.size())
+                .filter(i -> i % 2 == half)
+                .mapToObj(tunes::get)
+                .toList();
+    }
+
+    private static Map<Method, Share> shares(List<Tune> tunes) {
+        Map<Method, Share> shares = new TreeMap<>();
+        for (Tune tune : tunes) {
+            Map<Integer, PitchClass> given = given(tune);
+            for (Method method : Method.values()) {
+                Map<Integer, PitchClass> roots = method.roots.apply(hidden(tune));
+                int met = (int) given.entrySet().stream()
+                        .filter(entry -> entry.getValue().equals(roots.get(entry.getKey())))
+                        .count();
+                shares.merge(method, new Share(met, given.size()), Share::plus);
+            }
+        }
+        return shares;
+    }
+
+    private static Tune hidden(Tune tune) {
+        return new Tune(
+                tune.title(),
+                tune.part(),
+                tune.measures(),
+                tune.events(),
+                List.of(),
+                tune.tempo(),
+                tune.playOrder(),
+                List.of());
+    }
+
+    private static Map<Integer, PitchClass> given(Tune tune) {
+        Map<Integer, Map<PitchClass, Double>> times = new TreeMap<>();
+        for (Measure measure : tune.measures()) {
+            if (measure.length().compareTo(measure.time().measureLength()) == 0) {
+                Fraction at = Fraction.ZERO;
+                ChordSymbol chord = holding(tune, measure.index(), at);
+                for (Harmony harmony : tune.harmonies()) {
+                    if (harmony.measure() == measure.index()) {
+                        add(times, measure, chord, harmony.onset().minus(at));
+                        at = harmony.onset();
+                        chord = harmony.chord();
+                    }
+                }
+                add(times, measure, chord, measure.length().minus(at));
+            }
+        }
+        return longest(times);
+    }
+
+    private static @Nullable ChordSymbol holding(Tune tune, int measure, Fraction onset) {
+        ChordSymbol chord = null;
+        for (Harmony harmony : tune.harmonies()) {
+            boolean begun = harmony.measure() < measure
+                    || (harmony.measure() == measure && harmony.onset().compareTo(onset) <= 0);
+            chord = begun ? harmony.chord() : chord;
+        }
+        return chord;
+    }
+
+    private static void add(
+            Map<Integer, Map<PitchClass, Double>> times, Measure measure, @Nullable ChordSymbol chord, Fraction time) {
+        if (chord != null && time.isPositive()) {
+            times.computeIfAbsent(measure.index(), m -> new LinkedHashMap<>())
+                    .merge(chord.root(), time.toDouble(), Double::sum);
+        }
+    }
+
+    // Of roots that hold equally long the first counts.
+    private static Map<Integer, PitchClass> longest(Map<Integer, Map<PitchClass, Double>> times) {
+        Map<Integer, PitchClass> roots = new TreeMap<>();
+        times.forEach((measure, byRoot) -> {
+            double most = 0;
+            for (Map.Entry<PitchClass, Double> entry : byRoot.entrySet()) {
+                if (entry.getValue() > most) {
+                    most = entry.getValue();
+                    roots.put(measure, entry.getKey());
+                }
+            }
+        });
+        return roots;
+    }
+
+    private static Map<Integer, PitchClass> found(Tune tune) {
+        List<Integer> order = tune.playOrder().measures();
+        HarmonyFinder finder = new HarmonyFinder(tune, ALL_ROOTS, order.get(order.size() - 1));
+        Map<Integer, Map<PitchClass, Double>> times = new TreeMap<>();
+        for (HarmonySpan span : HarmonySpan.of(tune)) {
+            Measure measure = tune.measures().get(span.measure());
+            ChordSymbol chord = finder.options(measure, span.onset()).get(0).chord();
+            add(times, measure, chord, span.length());
+        }
+        return longest(times);
+    }
+
+    private static Map<Integer, PitchClass> byMeasure(Tune tune, Function<Measure, PitchClass> root) {
+        return tune.measures().stream().collect(Collectors.toMap(Measure::index, root));
+    }
+
+    // The triad of the scale whose key, by its profile, suits the notes of the measure best.
+    private static Map<Integer, PitchClass> byProfile(Tune tune) {
+        List<HarmonySpan> measures = tune.measures().stream()
+                .map(measure -> new HarmonySpan(measure.index(), Fraction.ZERO, measure.length()))
+                .toList();
+        List<MelodyTones> tones = MelodyTones.of(tune, measures);
+        return byMeasure(tune, measure -> {
+            PitchClass home = new Key(measure.key().fifths(), Mode.MAJOR).tonic();
+            PitchClass best = home;
+            double most = -2;
+            for (int step : new int[] {0, 5, 7, 2, 4, 9}) {
+                boolean minor = step == 2 || step == 4 || step == 9;
+                double[] heard = KeyProfile.sum(List.of(tones.get(measure.index())));
+                double correlation = KeyProfile.correlation(heard, home.plus(step), minor);
+                if (correlation > most) {
+                    most = correlation;
+                    best = home.plus(step);
+                }
+            }
+            return best;
+        });
+    }
+}

@@ -1,0 +1,87 @@
+package org.bellowscribe.accompaniment;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bellowscribe.score.TimeSignature;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.score.TuneText;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.Mode;
+import org.bellowscribe.theory.PitchClass;
+import org.junit.jupiter.api.Test;
+
+class HarmonyFinderTest {
+
+    private static final Set<PitchClass> ALL =
+            IntStream.range(0, 12).mapToObj(PitchClass::of).collect(Collectors.toSet());
+    private static final TimeSignature WALTZ_TIME = new TimeSignature(3, 4);
+
+    private static List<HarmonyOption> options(Tune tune, int measure) {
+        return finder(tune, ALL).options(tune.measures().get(measure), Fraction.ZERO);
+    }
+
+    private static HarmonyFinder finder(Tune tune, Set<PitchClass> roots) {
+        return new HarmonyFinder(tune, roots, tune.measures().size() - 1);
+    }
+
+    private static String best(Tune tune) {
+        return tune.measures().stream()
+                .map(measure -> options(tune, measure.index()).get(0).chord().toString())
+                .collect(Collectors.joining(" "));
+    }
+
+    @Test
+    void brokenChordsAreTheirHarmony() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | G4 B4 D5 G5 | A4 C#5 E5 A4 | D5 A4 F#4 D4");
+        assertEquals("D G A D", best(tune));
+    }
+
+    @Test
+    void passingNoteDoesNotChangeTheHarmony() {
+        Tune tune = TuneText.of("D4 E4 F#4 G4 | A4 F#4 D4 A4 | F#4 G4 A4 F#4 | D4*4");
+        assertEquals("D D D D", best(tune));
+    }
+
+    @Test
+    void tuneCloses() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | A4 C#5 E5 A4 | D5*2 A4*2");
+        List<HarmonyOption> last = finder(tune, ALL).options(tune.measures().get(2), Fraction.of(2, 1));
+        assertEquals(1, last.size());
+        assertEquals("D", last.get(0).chord().toString());
+    }
+
+    /** The signature of G that a score calls G major; the melody is one in E minor. */
+    @Test
+    void modeOfTheMelodyIsHeard() {
+        Key called = new Key(1, Mode.MAJOR);
+        Tune tune = TuneText.of("E4 G4 B4 | E5 B4 G4 | B4 E4 E4 | E4*3", 150, WALTZ_TIME, called);
+        assertEquals("Em Em Em Em", best(tune));
+    }
+
+    @Test
+    void equalMeasuresHaveEqualOptions() {
+        Tune tune = TuneText.of("G4 B4 A4 C#5 | D4 F#4 A4 F#4 | G4 B4 A4 C#5 | A4 E4 C#5 A4 | D4*4");
+        assertEquals(options(tune, 0), options(tune, 2));
+    }
+
+    @Test
+    void bestOptionCostsNothing() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | A4 C#5 E5 A4 | D5*2 A4*2");
+        assertEquals(0, options(tune, 1).get(0).misfit());
+        assertTrue(options(tune, 1).size() <= 4);
+    }
+
+    @Test
+    void boxWithoutTheRootIsNotAskedForIt() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | G4 B4 D5 G5 | D5 A4 F#4 D4");
+        Set<PitchClass> roots = Set.of(PitchClass.parse("D"), PitchClass.parse("A"));
+        assertTrue(finder(tune, roots).options(tune.measures().get(1), Fraction.ZERO).stream()
+                .allMatch(option -> roots.contains(option.chord().root())));
+    }
+}
