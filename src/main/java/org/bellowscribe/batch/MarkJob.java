@@ -14,7 +14,7 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.fit.KeySearch;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.ScoreDocument;
-import org.bellowscribe.musicxml.read.SchemaRemarks;
+import org.bellowscribe.musicxml.read.CheckedTune;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.replay.Replay;
 import org.bellowscribe.report.RecordWriter;
@@ -45,10 +45,11 @@ final class MarkJob {
 
     private Result mark(ScoreDocument document) throws DiagnosedException {
         String bare = document.withoutMarks().text();
-        Tune written = read(bare);
+        CheckedTune checked = ScoreReader.readChecked(bare, source.stem(), settings.reading());
+        Tune written = checked.tune();
         KeySearch.InKey inKey = inKey(written);
         List<Diagnostic> remarks = new ArrayList<>(written.diagnostics());
-        remarks.addAll(SchemaRemarks.of(bare, written));
+        remarks.addAll(checked.schemaRemarks());
         if (inKey.outcome() instanceof Outcome.Unplayable unplayable) {
             remarks.addAll(unplayable.diagnostics());
             return refuse(remarks);
@@ -69,18 +70,6 @@ final class MarkJob {
                 (tune, moved) -> Solver.solve(tune, settings.instrument(), wanted(tune), settings.solver(), moved));
         Integer semitones = settings.key().semitones();
         return semitones == null ? keys.nearest() : keys.by(semitones);
-    }
-
-    private Tune read(String bare) throws DiagnosedException {
-        try {
-            return ScoreReader.read(bare, source.stem(), settings.reading());
-        } catch (DiagnosedException e) {
-            List<Diagnostic> all = new ArrayList<>(e.diagnostics());
-            if (e.diagnostics().stream().anyMatch(remark -> remark.code() == DiagnosticCode.BAD_VALUE)) {
-                all.addAll(SchemaRemarks.ofRefused(bare, e.diagnostics()));
-            }
-            throw new DiagnosedException(all);
-        }
     }
 
     // A left hand that is not written is not played: its air would be missing from the sheet.

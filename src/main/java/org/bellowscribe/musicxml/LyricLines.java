@@ -52,14 +52,14 @@ final class LyricLines implements XmlVisitor {
 
     @Override
     public void start(XmlElement element) {
-        if (element.name().equals("note")) {
+        if (element.is("note")) {
             inThisNote = 0;
         }
     }
 
     @Override
     public void end(XmlElement element) {
-        if (!element.name().equals("lyric") || !element.isIn("note")) {
+        if (!element.is("lyric") || !element.isIn("note")) {
             return;
         }
         int number = integer(element.attribute("number"));

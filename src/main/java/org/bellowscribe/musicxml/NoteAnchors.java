@@ -17,6 +17,8 @@ final class NoteAnchors implements XmlVisitor {
     private final Set<Integer> wanted;
     private final Map<Integer, NoteAnchor> found = new HashMap<>();
     private int count;
+    // Whether the note that is next or open is wanted.
+    private boolean isWanted;
     private Anchor notations = new Anchor(0, "");
     private Anchor lyric = notations;
     private boolean pastNotations;
@@ -36,6 +38,7 @@ final class NoteAnchors implements XmlVisitor {
      */
     NoteAnchors(Set<Integer> wanted) {
         this.wanted = wanted;
+        isWanted = wanted.contains(0);
     }
 
     /** Returns the number of notes seen. */
@@ -57,15 +60,14 @@ final class NoteAnchors implements XmlVisitor {
     static boolean isNote(XmlElement element) {
         XmlElement parent = element.parent();
         return element.depth() == NOTE_DEPTH
-                && element.name().equals("note")
+                && element.is("note")
                 && parent != null
-                && (parent.name().equals("measure") && parent.isIn("part")
-                        || parent.name().equals("part") && parent.isIn("measure"));
+                && (parent.is("measure") && parent.isIn("part") || parent.is("part") && parent.isIn("measure"));
     }
 
     @Override
     public void start(XmlElement element) {
-        if (wanted.contains(count) && isNote(element)) {
+        if (isWanted && isNote(element)) {
             notations = new Anchor(element.contentStart(), "");
             lyric = notations;
             pastNotations = false;
@@ -78,12 +80,13 @@ final class NoteAnchors implements XmlVisitor {
     @Override
     public void end(XmlElement element) {
         if (isNote(element)) {
-            if (wanted.contains(count)) {
+            if (isWanted) {
                 Anchor words = new Anchor(element.before(), element.indentation());
                 found.put(count, new NoteAnchor(words, notations, lyric, element.isOneTag(), voice, staff));
             }
             count++;
-        } else if (element.depth() == NOTE_DEPTH + 1 && element.isIn("note") && wanted.contains(count)) {
+            isWanted = wanted.contains(count);
+        } else if (element.depth() == NOTE_DEPTH + 1 && isWanted && element.isIn("note")) {
             child(element);
         }
     }
@@ -97,9 +100,9 @@ final class NoteAnchors implements XmlVisitor {
         if (!pastLyrics) {
             lyric = new Anchor(child.end(), child.indentation());
         }
-        if (child.name().equals("voice")) {
+        if (child.is("voice")) {
             voice = child.plainContent();
-        } else if (child.name().equals("staff")) {
+        } else if (child.is("staff")) {
             staff = child.plainContent();
         }
     }

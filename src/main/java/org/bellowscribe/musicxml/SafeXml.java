@@ -10,7 +10,6 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.validation.SchemaFactory;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.ErrorHandler;
@@ -106,16 +105,6 @@ public final class SafeXml {
         } catch (ParserConfigurationException e) {
             throw new IllegalStateException("This JDK has no safe DOM parser.", e);
         }
-    }
-
-    /** Returns a new factory of stream readers that know no namespaces and skip a DOCTYPE; its entities are refused. */
-    public static XMLInputFactory streamFactory() {
-        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
-        factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-        return factory;
     }
 
     /** Returns a new factory of schemas that reads only the sources it is given. */

@@ -2,9 +2,11 @@ package org.bellowscribe.musicxml;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import javax.xml.validation.ValidatorHandler;
 import org.bellowscribe.diagnostic.Place;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /** Checks a score against the official MusicXML 4.0 schema. Threads may call it; they wait for each other. */
 public final class SchemaCheck {
@@ -45,26 +47,54 @@ public final class SchemaCheck {
      *
      * @param text decoded text of a score
      */
-    // The JDK's compiled schema counts elements in fields that all its validators share: two at a time find errors
-    // that are not there (seen in JDK 17).
-    public static synchronized List<SchemaFinding> check(String text) {
-        if (text.length() > ScoreDocument.MAX_BYTES) {
-            String message = "The text has " + text.length() + " characters, and a score may have "
-                    + ScoreDocument.MAX_BYTES + ".";
-            return List.of(new SchemaFinding(Place.FILE, "", "", "", true, message));
+    public static List<SchemaFinding> check(String text) {
+        if (isTooLong(text)) {
+            return tooLong(text);
         }
-        SchemaPosition position = new SchemaPosition();
-        SchemaFindings findings = new SchemaFindings(position);
         try {
-            ValidatorHandler validator = Holder.VALIDATOR;
-            validator.setErrorHandler(findings);
-            SchemaFeed feed = new SchemaFeed(validator, position, findings);
-            SafeXml.parse(text, feed, feed);
+            return run(text, feed -> feed);
         } catch (SchemaFindings.Enough e) {
-            return findings.list();
+            return e.findings();
         } catch (SAXException e) {
             throw new IllegalStateException("The schema check broke.", e);
         }
+    }
+
+    /**
+     * Parses a text once for a reader and for the schema, and returns what {@link #check} would.
+     *
+     * @param text decoded text of a score
+     * @param reader told all that the parser finds
+     * @throws SAXException if the reader throws it, or the text is not well-formed
+     */
+    public static List<SchemaFinding> checkWhileRead(String text, DefaultHandler reader) throws SAXException {
+        if (isTooLong(text)) {
+            SafeXml.parse(text, reader, reader);
+            return tooLong(text);
+        }
+        return run(text, feed -> new SchemaTee(reader, feed));
+    }
+
+    // The JDK's compiled schema counts elements in fields that all its validators share: two at a time find errors
+    // that are not there (seen in JDK 17).
+    private static synchronized List<SchemaFinding> run(String text, Function<SchemaFeed, DefaultHandler> audience)
+            throws SAXException {
+        SchemaPosition position = new SchemaPosition();
+        SchemaFindings findings = new SchemaFindings(position);
+        ValidatorHandler validator = Holder.VALIDATOR;
+        validator.setErrorHandler(findings);
+        DefaultHandler handler = audience.apply(new SchemaFeed(validator, position, findings));
+        SafeXml.parse(text, handler, handler);
         return findings.list();
+    }
+
+    private static boolean isTooLong(String text) {
+        return text.length() > ScoreDocument.MAX_BYTES;
+    }
+
+    private static List<SchemaFinding> tooLong(String text) {
+        String message =
+                "The text has " + text.length() + " characters, and a score may have " + ScoreDocument.MAX_BYTES + ".";
+        return List.of(new SchemaFinding(Place.FILE, "", "", "", true, message));
     }
 }

@@ -56,7 +56,7 @@ final class SchemaFeed extends DefaultHandler {
         position.start(qName, attributes);
         if (position.depth() > XmlWalk.MAX_DEPTH) {
             findings.add("", true, "Elements stand inside each other more than " + XmlWalk.MAX_DEPTH + " deep.");
-            throw new SchemaFindings.Enough();
+            throw new SchemaFindings.Enough(findings);
         }
         if (pushed == 0 && isPlain(qName, attributes)) {
             target.startElement("", qName, qName, plain(attributes));

@@ -20,6 +20,16 @@ final class SchemaFindings implements ErrorHandler {
     /** Stops the parser; the reason is among the findings. */
     static final class Enough extends SAXException {
         private static final long serialVersionUID = 1L;
+        private final transient List<SchemaFinding> findings;
+
+        Enough(SchemaFindings findings) {
+            this.findings = findings.list();
+        }
+
+        /** Returns what was found until then. */
+        List<SchemaFinding> findings() {
+            return findings;
+        }
     }
 
     // The validator's rule, such as cvc-enumeration-valid, stands before its sentence.
@@ -50,7 +60,7 @@ final class SchemaFindings implements ErrorHandler {
         list();
         findings.add(finding(attribute, isFatal, message));
         if (findings.size() >= MAX_FINDINGS) {
-            throw new Enough();
+            throw new Enough(this);
         }
     }
 
@@ -87,7 +97,7 @@ final class SchemaFindings implements ErrorHandler {
     @Override
     public void fatalError(SAXParseException exception) throws SAXException {
         add("", true, message(exception));
-        throw new Enough();
+        throw new Enough(this);
     }
 
     private static String message(SAXParseException exception) {

@@ -8,7 +8,7 @@ final class XmlElement {
     private final String text;
     private final @Nullable XmlElement parent;
     private final int depth;
-    private final String name;
+    private final int nameLength;
     private final int before;
     private final int start;
     private final int contentStart;
@@ -19,7 +19,7 @@ final class XmlElement {
         this.text = text;
         this.parent = parent;
         this.depth = parent == null ? 1 : parent.depth + 1;
-        this.name = tag.name();
+        this.nameLength = tag.nameEnd() - tag.nameStart();
         this.before = before;
         this.start = tag.start();
         this.contentStart = tag.end();
@@ -32,7 +32,18 @@ final class XmlElement {
 
     /** Returns the name with its prefix. */
     String name() {
-        return name;
+        return text.substring(start + 1, start + 1 + nameLength);
+    }
+
+    /** Tells whether it has a name, with its prefix. */
+    boolean is(String name) {
+        return name.length() == nameLength && text.startsWith(name, start + 1);
+    }
+
+    /** Tells whether an end tag has its name. */
+    boolean isEndedBy(XmlTokens tag) {
+        return tag.nameEnd() - tag.nameStart() == nameLength
+                && text.regionMatches(start + 1, text, tag.nameStart(), nameLength);
     }
 
     /** Returns the element around this one; null for the root. */
@@ -43,7 +54,7 @@ final class XmlElement {
 
     /** Tells whether the element around this one has a name. */
     boolean isIn(String parentName) {
-        return parent != null && parent.name.equals(parentName);
+        return parent != null && parent.is(parentName);
     }
 
     /** Returns how many elements stand around it, itself counted: 1 for the root. */
@@ -73,7 +84,7 @@ final class XmlElement {
 
     /** Tells whether the start tag holds more than the name. */
     boolean hasAttributes() {
-        return text.substring(start + 1 + name.length(), contentStart - 1).indexOf('=') >= 0;
+        return text.substring(start + 1 + nameLength, contentStart - 1).indexOf('=') >= 0;
     }
 
     /** Returns the place after the end tag; known only once the element has ended. */
@@ -118,7 +129,7 @@ final class XmlElement {
     /** Returns the value of an attribute as it stands between its quotation marks; null if there is no such attribute. */
     @Nullable
     String attribute(String wanted) {
-        int i = start + 1 + name.length();
+        int i = start + 1 + nameLength;
         while (i < contentStart) {
             int nameStart = skipSpace(i);
             int nameEnd = XmlTokens.nameEnd(text, nameStart);

@@ -26,6 +26,7 @@ final class XmlTokens {
     private Kind kind = Kind.OTHER;
     private int start;
     private int end;
+    private int nameEnd;
 
     XmlTokens(String text) {
         this.text = text;
@@ -43,6 +44,14 @@ final class XmlTokens {
             start = text.length();
             return false;
         }
+        switch (start + 1 < text.length() ? text.charAt(start + 1) : ' ') {
+            case '!', '?' -> readOther();
+            default -> readTag();
+        }
+        return true;
+    }
+
+    private void readOther() throws DiagnosedException {
         kind = Kind.OTHER;
         if (text.startsWith("<!--", start)) {
             end = after("-->", start + 4, "comment");
@@ -50,12 +59,9 @@ final class XmlTokens {
             end = after("]]>", start + 9, "CDATA section");
         } else if (text.startsWith("<!", start)) {
             end = doctypeEnd();
-        } else if (text.startsWith("<?", start)) {
-            end = after("?>", start + 2, "processing instruction");
         } else {
-            readTag();
+            end = after("?>", start + 2, "processing instruction");
         }
-        return true;
     }
 
     Kind kind() {
@@ -74,14 +80,17 @@ final class XmlTokens {
 
     /** Returns the name of the element of a tag, with its prefix. */
     String name() {
-        int from = kind == Kind.END ? start + 2 : start + 1;
-        return text.substring(from, nameEnd(text, from));
+        return text.substring(nameStart(), nameEnd);
     }
 
-    /** Tells whether a tag has a name, without taking it out of the text. */
-    boolean isNamed(String name) {
-        int from = kind == Kind.END ? start + 2 : start + 1;
-        return text.startsWith(name, from) && nameEnd(text, from) == from + name.length();
+    /** Returns where the name of the element of a tag begins. */
+    int nameStart() {
+        return kind == Kind.END ? start + 2 : start + 1;
+    }
+
+    /** Returns the place after the name of the element of a tag. */
+    int nameEnd() {
+        return nameEnd;
     }
 
     /** Returns the end of the name that begins at an offset. */
@@ -106,7 +115,7 @@ final class XmlTokens {
     private void readTag() throws DiagnosedException {
         boolean closing = text.startsWith("</", start);
         int from = closing ? start + 2 : start + 1;
-        int nameEnd = nameEnd(text, from);
+        nameEnd = nameEnd(text, from);
         if (nameEnd == from) {
             throw TextPlace.notXml(text, start, "A '<' stands in the text that begins no tag.");
         }

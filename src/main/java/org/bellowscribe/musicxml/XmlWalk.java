@@ -60,11 +60,13 @@ final class XmlWalk {
                     TextPlace.of(text, tokens.start()),
                     "Elements stand inside each other more than " + MAX_DEPTH + " deep."));
         }
-        visitors.forEach(visitor -> visitor.start(element));
+        for (XmlVisitor visitor : visitors) {
+            visitor.start(element);
+        }
     }
 
     private void closeTag(XmlTokens tokens) throws DiagnosedException {
-        if (open == null || !tokens.isNamed(open.name())) {
+        if (open == null || !open.isEndedBy(tokens)) {
             String wanted = open == null ? "no element is open" : "<" + TextPlace.shortened(open.name()) + "> is open";
             String found = TextPlace.shortened(tokens.name());
             throw TextPlace.notXml(text, tokens.start(), "The end tag </" + found + "> stands where " + wanted + ".");
@@ -77,7 +79,9 @@ final class XmlWalk {
         if (element != null) {
             element.close(contentEnd, end);
             open = element.parent();
-            visitors.forEach(visitor -> visitor.end(element));
+            for (XmlVisitor visitor : visitors) {
+                visitor.end(element);
+            }
         }
     }
 }

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.StringReader;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -31,14 +28,12 @@ class SafeXmlTest {
     void everyParserStopsAnEntityBomb() {
         assertThrows(SAXException.class, () -> SafeXml.reader().parse(SafeXml.source(BOMB)));
         assertThrows(SAXException.class, () -> SafeXml.documentBuilder().parse(SafeXml.source(BOMB)));
-        assertThrows(XMLStreamException.class, () -> drain(BOMB));
     }
 
     @Test
     void everyParserStopsALongEntityUsedOften() {
         assertThrows(SAXException.class, () -> SafeXml.reader().parse(SafeXml.source(LONG_ENTITY_OFTEN)));
         assertThrows(SAXException.class, () -> SafeXml.documentBuilder().parse(SafeXml.source(LONG_ENTITY_OFTEN)));
-        assertThrows(XMLStreamException.class, () -> drain(LONG_ENTITY_OFTEN));
     }
 
     @Test
@@ -54,7 +49,6 @@ class SafeXmlTest {
     void aDoctypeIsAllowedAndItsDtdNotFetched() throws Exception {
         SafeXml.reader().parse(SafeXml.source(OUTSIDE_DTD));
         SafeXml.documentBuilder().parse(SafeXml.source(OUTSIDE_DTD));
-        drain(OUTSIDE_DTD);
     }
 
     @Test
@@ -62,12 +56,5 @@ class SafeXmlTest {
         SAXParseException broken =
                 assertThrows(SAXParseException.class, () -> SafeXml.reader().parse(SafeXml.source("<a><b></a>")));
         assertTrue(broken.getMessage().contains("must be terminated"), broken.getMessage());
-    }
-
-    private static void drain(String text) throws XMLStreamException {
-        XMLStreamReader reader = SafeXml.streamFactory().createXMLStreamReader(new StringReader(text));
-        while (reader.hasNext()) {
-            reader.next();
-        }
     }
 }

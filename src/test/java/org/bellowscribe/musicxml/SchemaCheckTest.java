@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.Place;
 import org.junit.jupiter.api.Test;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 class SchemaCheckTest {
 
@@ -139,5 +143,21 @@ class SchemaCheckTest {
         assertEquals(
                 "measure 5 (1 in the file), part P2, line 1, column 327",
                 only(text).place().describe());
+    }
+
+    @Test
+    void readerHearsTheWholeTextAfterTheCheckHasHadEnough() throws SAXException {
+        String text = score(NOTE.replace("<note>", "<note default-x=\"?\">").repeat(SchemaFindings.MAX_FINDINGS + 50));
+        List<String> heard = new ArrayList<>();
+        List<SchemaFinding> findings = SchemaCheck.checkWhileRead(text, new DefaultHandler() {
+            @Override
+            public void startElement(String uri, String localName, String name, Attributes attributes) {
+                heard.add(name);
+            }
+        });
+        assertEquals(SchemaCheck.check(text), findings);
+        assertEquals(
+                SchemaFindings.MAX_FINDINGS + 51,
+                heard.stream().filter("note"::equals).count());
     }
 }

@@ -15,7 +15,7 @@ import org.bellowscribe.score.Tune;
  * Says what in a score that was read is against the MusicXML schema. Values that would change the music have refused it
  * before; what is left is a warning if it stands among what makes up the melody, and a note elsewhere.
  */
-public final class SchemaRemarks {
+final class SchemaRemarks {
 
     private static final int MOST_SHOWN = 3;
 
@@ -33,29 +33,29 @@ public final class SchemaRemarks {
     }
 
     /**
-     * Checks a score against the schema.
+     * Returns what to say of a score that was read.
      *
-     * @param text text of the score
+     * @param findings what in it is against the schema
      * @param tune what was read from it; what its remarks say already is not said again
      */
-    public static List<Diagnostic> of(String text, Tune tune) {
-        return of(text, new SchemaRemarks(tune.diagnostics(), tune.part()));
+    static List<Diagnostic> of(List<SchemaFinding> findings, Tune tune) {
+        return of(findings, new SchemaRemarks(tune.diagnostics(), tune.part()));
     }
 
     /**
-     * Checks a score that was refused; all remarks are notes.
+     * Returns what to say of a score that was refused; all remarks are notes.
      *
-     * @param text text of the score
+     * @param findings what in it is against the schema
      * @param why why it was refused; what that says already is not said again
      */
-    public static List<Diagnostic> ofRefused(String text, List<Diagnostic> why) {
-        return of(text, new SchemaRemarks(why, "")).stream()
+    static List<Diagnostic> ofRefused(List<SchemaFinding> findings, List<Diagnostic> why) {
+        return of(findings, new SchemaRemarks(why, "")).stream()
                 .filter(remark -> remark.place().line() > 0)
                 .toList();
     }
 
-    private static List<Diagnostic> of(String text, SchemaRemarks remarks) {
-        SchemaCheck.check(text).forEach(remarks::add);
+    private static List<Diagnostic> of(List<SchemaFinding> findings, SchemaRemarks remarks) {
+        findings.forEach(remarks::add);
         return remarks.list();
     }
 

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
 import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.AttributesImpl;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Cuts a score down to its music while it is parsed, and turns a timewise score into a partwise one. */
@@ -25,13 +26,13 @@ final class ScoreFilter extends DefaultHandler {
     /** Letters of a text that are read; no value and no title needs more. */
     private static final int MAX_TEXT = 1_000;
 
-    private final LeanWriter writer = new LeanWriter();
+    private final LeanPieces pieces = new LeanPieces();
     private final Map<String, OddValue> bad = new HashMap<>();
     private final Map<String, OddValue> odd = new LinkedHashMap<>();
     // The kept elements we are in, innermost first, with the names they would have in a partwise score.
     private final Deque<String> path = new ArrayDeque<>();
     private final StringBuilder text = new StringBuilder();
-    private Map<String, String> textAttributes = Map.of();
+    private AttributesImpl textAttributes = new AttributesImpl();
     private @Nullable Locator locator;
     private boolean timewise;
     private int dropped;
@@ -60,7 +61,7 @@ final class ScoreFilter extends DefaultHandler {
 
     /** Returns the result, after parsing. */
     LeanScore finish() {
-        return new LeanScore(writer.finish(), writer.partIds(), bad, List.copyOf(odd.values()));
+        return new LeanScore(pieces, pieces.partIds(), bad, List.copyOf(odd.values()));
     }
 
     @Override
@@ -126,7 +127,7 @@ final class ScoreFilter extends DefaultHandler {
             measureNumber = value(attributes, "number");
         } else {
             partId = value(attributes, "id");
-            part = writer.newPart(partId);
+            part = pieces.newPart(partId);
             measure = -1;
         }
     }
@@ -134,7 +135,7 @@ final class ScoreFilter extends DefaultHandler {
     private void startMeasure(Attributes attributes) throws Refusal {
         if (timewise) {
             partId = value(attributes, "id");
-            part = writer.part(partId);
+            part = pieces.part(partId);
         } else {
             measure++;
             measureNumber = value(attributes, "number");
@@ -143,7 +144,7 @@ final class ScoreFilter extends DefaultHandler {
             throw new Refusal(Diagnostic.error(
                     DiagnosticCode.NOT_MUSICXML, place(), "The score has more than %d parts.".formatted(MAX_PARTS)));
         }
-        writer.startMeasure(part, measure, measureNumber);
+        pieces.startMeasure(part, measure, measureNumber);
     }
 
     private void startOther(String name, Attributes attributes) throws Refusal {
@@ -152,15 +153,14 @@ final class ScoreFilter extends DefaultHandler {
             textAttributes = kept(name, attributes);
             return;
         }
-        writer.startTag(name);
-        kept(name, attributes).forEach(writer::attribute);
+        AttributesImpl kept = kept(name, attributes);
         if (name.equals("note")) {
             requireFew(notes + 1);
-            own(LeanScore.noteId(notes++));
+            own(LeanScore.noteId(notes++), kept);
         } else if (name.equals("harmony")) {
-            own(LeanScore.harmonyId(harmonies++));
+            own(LeanScore.harmonyId(harmonies++), kept);
         }
-        writer.endStartTag();
+        pieces.startTag(name, kept);
     }
 
     private void requireFew(int count) throws Refusal {
@@ -173,20 +173,20 @@ final class ScoreFilter extends DefaultHandler {
         }
     }
 
-    private void own(String id) {
+    private void own(String id, AttributesImpl attributes) {
         owner = id;
-        writer.attribute("id", id);
+        LeanPieces.add(attributes, "id", id);
     }
 
-    private Map<String, String> kept(String name, Attributes attributes) {
-        Map<String, String> kept = new LinkedHashMap<>();
+    private AttributesImpl kept(String name, Attributes attributes) {
+        AttributesImpl kept = new AttributesImpl();
         for (int i = 0; i < attributes.getLength(); i++) {
             String attribute = attributes.getQName(i);
-            String value = attributes.getValue(i).strip();
             if (Vocabulary.keepsAttribute(name, attribute)) {
+                String value = attributes.getValue(i).strip();
                 String full = name + "@" + attribute;
                 if (value.length() <= MAX_TEXT && Vocabulary.isValid(full, value)) {
-                    kept.put(attribute, value);
+                    LeanPieces.add(kept, attribute, value);
                 } else {
                     odd.putIfAbsent(full, new OddValue(full, value, place()));
                 }
@@ -213,9 +213,9 @@ final class ScoreFilter extends DefaultHandler {
         if (Vocabulary.isText(role)) {
             writeText(role);
         } else if (role.equals("measure")) {
-            writer.endMeasure();
+            pieces.endMeasure();
         } else if (!role.equals("part") && !path.isEmpty()) {
-            writer.endTag(role);
+            pieces.endTag(role);
             owner = role.equals("note") || role.equals("harmony") ? null : owner;
         }
     }
@@ -223,11 +223,9 @@ final class ScoreFilter extends DefaultHandler {
     private void writeText(String name) {
         String value = text.toString().strip();
         if (Vocabulary.isValid(name, value)) {
-            writer.startTag(name);
-            textAttributes.forEach(writer::attribute);
-            writer.endStartTag();
-            writer.text(value);
-            writer.endTag(name);
+            pieces.startTag(name, textAttributes);
+            pieces.text(value);
+            pieces.endTag(name);
         } else if (Vocabulary.isVital(name)) {
             bad.putIfAbsent(owner == null ? LeanScore.partId(part) : owner, new OddValue(name, value, place()));
         } else {

@@ -28,7 +28,33 @@ public final class ScoreReader {
      * @throws DiagnosedException if the text is no score, has no melody or has a value that cannot be read
      */
     public static Tune read(String text, String fallbackTitle, ReadingOptions options) throws DiagnosedException {
-        LeanScore lean = LeanScoreParser.parse(text);
+        return read(LeanScoreParser.parse(text), fallbackTitle, options);
+    }
+
+    /**
+     * Reads a score and checks it against the MusicXML schema.
+     *
+     * @param text the decoded text of the score
+     * @param fallbackTitle title for a score that has none
+     * @param options which line to read
+     * @throws DiagnosedException as {@link #read} does; about a value that cannot be read the schema has its say too
+     */
+    public static CheckedTune readChecked(String text, String fallbackTitle, ReadingOptions options)
+            throws DiagnosedException {
+        LeanScoreParser.Checked checked = LeanScoreParser.parseAndCheck(text);
+        try {
+            Tune tune = read(checked.score(), fallbackTitle, options);
+            return new CheckedTune(tune, SchemaRemarks.of(checked.findings(), tune));
+        } catch (DiagnosedException e) {
+            List<Diagnostic> all = new ArrayList<>(e.diagnostics());
+            if (all.stream().anyMatch(remark -> remark.code() == DiagnosticCode.BAD_VALUE)) {
+                all.addAll(SchemaRemarks.ofRefused(checked.findings(), e.diagnostics()));
+            }
+            throw new DiagnosedException(all);
+        }
+    }
+
+    private static Tune read(LeanScore lean, String fallbackTitle, ReadingOptions options) throws DiagnosedException {
         ScorePartwise score = ScoreUnmarshaller.unmarshal(lean);
         try {
             return read(score, lean, fallbackTitle, options);

@@ -1,23 +1,17 @@
 package org.bellowscribe.musicxml.read;
 
 import jakarta.xml.bind.JAXBException;
-import java.io.StringReader;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
+import jakarta.xml.bind.UnmarshallerHandler;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.util.Marshalling;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.musicxml.SafeXml;
+import org.xml.sax.SAXException;
 
 /** Turns a lean score into ProxyMusic's objects. */
 final class ScoreUnmarshaller {
-
-    // A factory costs as much as a short tune; each thread keeps one.
-    private static final ThreadLocal<XMLInputFactory> STREAMS = ThreadLocal.withInitial(SafeXml::streamFactory);
 
     private ScoreUnmarshaller() {}
 
@@ -32,14 +26,14 @@ final class ScoreUnmarshaller {
 
     static ScorePartwise unmarshal(LeanScore lean) throws DiagnosedException {
         try {
-            XMLStreamReader reader = STREAMS.get().createXMLStreamReader(new StringReader(lean.xml()));
-            Object score = Marshalling.getContext(ScorePartwise.class)
+            UnmarshallerHandler handler = Marshalling.getContext(ScorePartwise.class)
                     .createUnmarshaller()
-                    .unmarshal(reader);
-            if (score instanceof ScorePartwise partwise) {
+                    .getUnmarshallerHandler();
+            lean.pieces().tell(handler);
+            if (handler.getResult() instanceof ScorePartwise partwise) {
                 return partwise;
             }
-        } catch (JAXBException | XMLStreamException e) {
+        } catch (JAXBException | SAXException e) {
             throw new DiagnosedException(unreadable());
         }
         throw new DiagnosedException(unreadable());

@@ -155,6 +155,7 @@ final class Vocabulary {
             CHILDREN.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
     private static final Set<String> TEXT_ELEMENTS = Set.of(TEXTS.strip().split("\\s+"));
     private static final Map<String, Pattern> PATTERNS = patterns();
+    private static final Map<String, Set<String>> ATTRIBUTES = attributes();
 
     private Vocabulary() {}
 
@@ -177,7 +178,7 @@ final class Vocabulary {
     }
 
     static boolean keepsAttribute(String element, String attribute) {
-        return PATTERNS.containsKey(element + "@" + attribute);
+        return ATTRIBUTES.getOrDefault(element, Set.of()).contains(attribute);
     }
 
     /** Returns true if the value of an element, or of an attribute named {@code element@attribute}, has its form. */
@@ -223,5 +224,13 @@ final class Vocabulary {
             map.put(line.substring(0, space), Pattern.compile(named.getOrDefault(form, form)));
         });
         return map;
+    }
+
+    private static Map<String, Set<String>> attributes() {
+        return PATTERNS.keySet().stream()
+                .filter(name -> name.contains("@"))
+                .map(name -> name.split("@"))
+                .collect(Collectors.groupingBy(
+                        parts -> parts[0], Collectors.mapping(parts -> parts[1], Collectors.toUnmodifiableSet())));
     }
 }

@@ -4,6 +4,7 @@ import static org.bellowscribe.musicxml.read.ScoreText.note;
 import static org.bellowscribe.musicxml.read.ScoreText.notes;
 import static org.bellowscribe.musicxml.read.ScoreText.part;
 import static org.bellowscribe.musicxml.read.ScoreText.read;
+import static org.bellowscribe.musicxml.read.ScoreText.readChecked;
 import static org.bellowscribe.musicxml.read.ScoreText.score;
 import static org.bellowscribe.musicxml.read.ScoreText.wrap;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -11,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.Severity;
+import org.bellowscribe.musicxml.SchemaCheck;
 import org.bellowscribe.score.Tune;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +21,7 @@ class SchemaRemarksTest {
     private static final String NOTE = notes("D5:16");
 
     private static List<Diagnostic> remarks(String text) {
-        return SchemaRemarks.of(text, read(text));
+        return readChecked(text).schemaRemarks();
     }
 
     private static Diagnostic only(String text) {
@@ -89,7 +91,7 @@ class SchemaRemarksTest {
                 tune.diagnostics().stream()
                         .filter(each -> each.text().contains("backwards"))
                         .count());
-        assertEquals(List.of(), SchemaRemarks.of(text, tune));
+        assertEquals(List.of(), remarks(text));
     }
 
     @Test
@@ -117,7 +119,7 @@ class SchemaRemarksTest {
     void refusedTuneIsToldWhereInTheFile() {
         String text = score(NOTE.replace("<duration>16</duration>", ""));
         List<Diagnostic> why = List.of(ScoreText.refusal(text));
-        List<Diagnostic> remarks = SchemaRemarks.ofRefused(text, why);
+        List<Diagnostic> remarks = SchemaRemarks.ofRefused(SchemaCheck.check(text), why);
         assertEquals(1, remarks.size(), remarks::toString);
         assertEquals(4, remarks.get(0).place().line());
         assertEquals(Severity.NOTE, remarks.get(0).severity());

@@ -86,6 +86,14 @@ final class ScoreText {
         }
     }
 
+    static CheckedTune readChecked(String score) {
+        try {
+            return ScoreReader.readChecked(score, "file name", ReadingOptions.DEFAULT);
+        } catch (DiagnosedException e) {
+            return Assertions.fail(e.diagnostics().get(0).print("score"), e);
+        }
+    }
+
     /** Returns the first remark with which a score is refused. */
     static Diagnostic refusal(String score) {
         return refusal(score, ReadingOptions.DEFAULT);
