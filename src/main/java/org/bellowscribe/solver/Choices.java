@@ -1,11 +1,13 @@
 package org.bellowscribe.solver;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceLoader;
+import java.util.stream.IntStream;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.Grip;
@@ -17,11 +19,13 @@ final class Choices {
 
     // Four fingers lie on four neighbouring buttons.
     private static final int FINGERS = 4;
+    // The index finger on button 3: published, S18, "Bellows and Strings" blog.
+    private static final int HOME = 3;
 
     private final Map<BellowsDirection, Map<Pitch, List<Button>>> buttons = new EnumMap<>(BellowsDirection.class);
     private final List<StepLimit> limits;
     private final Grip grip;
-    private final int places;
+    private final List<Integer> places;
 
     Choices(Instrument instrument) {
         for (BellowsDirection direction : BellowsDirection.values()) {
@@ -31,9 +35,20 @@ final class Choices {
                 .map(ServiceLoader.Provider::get)
                 .toList();
         grip = instrument.grip();
+        places = places(instrument);
+    }
+
+    // Places near the home of the hand come first: of marks that cost the same the first ones are taken.
+    private static List<Integer> places(Instrument instrument) {
+        if (instrument.grip().strapped()) {
+            return List.of(1);
+        }
         int longest =
                 instrument.buttons().stream().mapToInt(Button::number).max().orElse(1);
-        places = grip.strapped() ? 1 : Math.max(1, longest - FINGERS + 1);
+        return IntStream.rangeClosed(1, Math.max(1, longest - FINGERS + 1))
+                .boxed()
+                .sorted(Comparator.comparingInt(place -> Math.abs(place - HOME)))
+                .toList();
     }
 
     private static Map<Pitch, List<Button>> byPitch(Instrument instrument, BellowsDirection direction) {
@@ -47,7 +62,7 @@ final class Choices {
         return byPitch;
     }
 
-    /** Returns the choices of an event by direction, place of the hand, row and button; empty if it cannot be played. */
+    /** Returns the choices of an event by direction, place of the hand (the home first), row and button; empty if it cannot be played. */
     List<Choice> of(Moment moment) {
         List<Choice> choices = new ArrayList<>();
         for (BellowsDirection direction : BellowsDirection.values()) {
@@ -55,7 +70,7 @@ final class Choices {
             for (Pitch pitch : moment.event().pitches()) {
                 candidates.add(buttons(pitch, direction));
             }
-            for (int handOn = 1; handOn <= places; handOn++) {
+            for (int handOn : places) {
                 combine(moment, new Partial(direction, handOn, candidates), new ArrayList<>(), choices);
             }
         }

@@ -1,5 +1,6 @@
 package org.bellowscribe.solver;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -7,12 +8,14 @@ import java.util.Map;
  *
  * @param id id in kebab-case
  * @param summary one sentence for people
+ * @param remarks what else a player should know, one sentence each: sources, cautions
  * @param byRule points by rule id
  */
-public record Manner(String id, String summary, Map<String, Points> byRule) {
+public record Manner(String id, String summary, List<String> remarks, Map<String, Points> byRule) {
 
-    /** Copies the map. */
+    /** Copies the list and the map. */
     public Manner {
+        remarks = List.copyOf(remarks);
         byRule = Map.copyOf(byRule);
     }
 

@@ -38,14 +38,14 @@ final class Model {
         rules = new RuleBook(options.manner());
         order = tune.eventOrder();
         edges = edges(order);
-        int closing = tune.events().get(order.get(order.size() - 1)).measure();
+        int closing = closing(tune, order);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         List<List<WantedSound>> byEvent = new ArrayList<>();
         tune.events().forEach(event -> byEvent.add(new ArrayList<>()));
         wanted.forEach(sound -> byEvent.get(sound.event()).add(sound));
         for (Event event : tune.events()) {
-            Moment moment = new Moment(event, tune.seconds(event), event.measure() == closing);
+            Moment moment = new Moment(event, tune.seconds(event), event.index() == closing);
             moments.add(moment);
             add(
                     moment,
@@ -96,6 +96,15 @@ final class Model {
             }
         }
         return -1;
+    }
+
+    // The last event that sounds.
+    private static int closing(Tune tune, List<Integer> order) {
+        int last = order.size() - 1;
+        while (last > 0 && tune.events().get(order.get(last)).isRest()) {
+            last--;
+        }
+        return order.get(last);
     }
 
     private static List<Problem.Edge> edges(List<Integer> order) {

@@ -7,7 +7,7 @@ import org.bellowscribe.score.Event;
  *
  * @param event the event
  * @param seconds how long it sounds
- * @param closing true in the measure in which the tune ends
+ * @param closing true for the last note of the tune
  */
 public record Moment(Event event, double seconds, boolean closing) {
 

@@ -3,37 +3,39 @@ package org.bellowscribe.solver.manner;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import org.bellowscribe.definition.DefinitionElement;
-import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.diagnostic.Obstacle;
+import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.solver.Manner;
-import org.bellowscribe.solver.Points;
-import org.bellowscribe.solver.Rule;
-import org.bellowscribe.solver.RuleBook;
-import org.jspecify.annotations.Nullable;
 
-/** The manners of playing that come with the tool. */
+/** The manners of playing that come with the tool, and the way to those of a user. */
 public final class MannerLibrary {
 
     /** Id of the manner that is meant when nobody names one. */
     public static final String DEFAULT_ID = "along-the-row";
 
     private static final String FOLDER = "/org/bellowscribe/shared/manners/";
-    private static final List<String> IDS = List.of(DEFAULT_ID);
-    private static final DefinitionSchema SCHEMA = DefinitionSchema.of("manner.xsd");
+
+    /** Manners of the library in the order of {@link #all()}; a manner may be based on one before it. */
+    private static final List<String> IDS = List.of(DEFAULT_ID, "across-the-rows", "chords-first", "learner");
 
     private MannerLibrary() {}
 
-    /** Returns the ids of the library. */
+    /** Returns the ids of the library, the default manner first. */
     public static List<String> ids() {
         return IDS;
+    }
+
+    /** Returns the whole library, the default manner first. */
+    public static List<Manner> all() {
+        return IDS.stream().map(MannerLibrary::of).toList();
     }
 
     /**
@@ -43,7 +45,7 @@ public final class MannerLibrary {
      */
     public static Manner of(String id) {
         try (InputStream stream = MannerLibrary.class.getResourceAsStream(FOLDER + id + ".xml")) {
-            if (stream == null) {
+            if (stream == null || !IDS.contains(id)) {
                 throw new IllegalArgumentException("The manner (%s) must be one of %s.".formatted(id, IDS));
             }
             return read(stream);
@@ -55,73 +57,61 @@ public final class MannerLibrary {
     }
 
     /**
+     * Returns a manner.
+     *
+     * @param idOrFile an id of the library, such as {@code learner}, or the path of a manner file
+     * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
+     */
+    public static Manner find(String idOrFile) throws DiagnosedException {
+        if (IDS.contains(idOrFile)) {
+            return of(idOrFile);
+        }
+        try {
+            Path file = Path.of(idOrFile);
+            if (file.getNameCount() > 1 || idOrFile.endsWith(".xml") || Files.exists(file)) {
+                return read(file);
+            }
+        } catch (InvalidPathException e) {
+            // Then it can only be an id.
+        }
+        throw new DiagnosedException(unknown(idOrFile, Place.FILE));
+    }
+
+    /**
      * Reads a manner file.
      *
      * @throws DiagnosedException if it is against the schema, or names a rule or a case that does not exist
      * @throws IOException if the stream cannot be read
      */
     public static Manner read(InputStream stream) throws DiagnosedException, IOException {
-        DefinitionElement root = SCHEMA.read(stream);
-        List<Diagnostic> problems = new ArrayList<>();
-        Map<String, Points> byRule = new TreeMap<>(base(root, problems));
-        for (DefinitionElement element : root.children("rule")) {
-            Rule rule = rule(element, problems);
-            if (rule != null) {
-                Points inherited = byRule.getOrDefault(rule.id(), Points.NONE);
-                byRule.put(rule.id(), points(element, rule, inherited, problems));
-            }
-        }
-        if (!problems.isEmpty()) {
-            throw new DiagnosedException(problems);
-        }
-        DefinitionElement summary = root.child("summary");
-        return new Manner(root.required("id"), summary == null ? "" : summary.text(), byRule);
+        return MannerReader.read(stream);
     }
 
-    private static Map<String, Points> base(DefinitionElement root, List<Diagnostic> problems) {
-        String base = root.attribute("based-on");
-        if (base == null) {
-            return Map.of();
+    private static Manner read(Path file) throws DiagnosedException {
+        try (InputStream stream = Files.newInputStream(file)) {
+            return read(stream);
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNREADABLE,
+                    Place.FILE,
+                    "The manner file cannot be read (%s).".formatted(Obstacle.of(e)),
+                    "Maybe the path is misspelled, or the id of a manner is meant: %s."
+                            .formatted(String.join(", ", IDS))));
         }
-        if (!IDS.contains(base)) {
-            problems.add(unknown(root, "manner", base, IDS));
-            return Map.of();
-        }
-        return of(base).byRule();
     }
 
-    private static @Nullable Rule rule(DefinitionElement element, List<Diagnostic> problems) {
-        String id = element.required("id");
-        List<Rule> rules = RuleBook.rules();
-        for (Rule rule : rules) {
-            if (rule.id().equals(id)) {
-                return rule;
-            }
-        }
-        problems.add(unknown(element, "rule", id, rules.stream().map(Rule::id).toList()));
-        return null;
-    }
-
-    private static Points points(DefinitionElement element, Rule rule, Points inherited, List<Diagnostic> problems) {
-        Map<String, Integer> byCase = new TreeMap<>(inherited.byCase());
-        for (DefinitionElement points : element.children("points")) {
-            String name = points.required("case");
-            if (!rule.cases().contains(name)) {
-                problems.add(unknown(points, "case of rule " + rule.id(), name, rule.cases()));
-            }
-            byCase.put(name, Integer.parseInt(points.text()));
-        }
-        return new Points(byCase);
-    }
-
-    private static Diagnostic unknown(DefinitionElement element, String what, String name, List<String> known) {
-        List<String> nearest = NearestNames.of(name, known);
-        return Diagnostic.error(
-                DiagnosticCode.BAD_DEFINITION,
-                element.place(),
-                "There is no %s named %s.".formatted(what, name),
-                nearest.isEmpty()
-                        ? "Maybe one of these is meant: %s.".formatted(String.join(", ", known))
-                        : "Maybe %s is meant.".formatted(String.join(" or ", nearest)));
+    /** Returns what to say about an id that the library does not have. */
+    static Diagnostic unknown(String id, Place place) {
+        List<String> near = NearestNames.of(id, IDS);
+        String text = "The library has no manner %s.".formatted(id);
+        String all = "The library has: %s.".formatted(String.join(", ", IDS));
+        return near.isEmpty()
+                ? Diagnostic.error(DiagnosticCode.UNKNOWN_NAME, place, text, all)
+                : Diagnostic.error(
+                        DiagnosticCode.UNKNOWN_NAME,
+                        place,
+                        text,
+                        "Maybe %s.".formatted(String.join(" or ", near)),
+                        all);
     }
 }

@@ -6,8 +6,8 @@ import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Moment;
 
 /**
- * The cases of the left-hand rules: the first beat of a measure, a bass on another beat, a chord; and the same in the
- * measure in which the tune ends, where the home chord is wanted most.
+ * The cases of the left-hand rules: the first beat of a measure, a bass on another beat, a chord; and the same
+ * under the note with which the tune ends, where the home chord is wanted most.
  */
 final class BeatCase {
 

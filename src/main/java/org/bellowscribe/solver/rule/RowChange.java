@@ -1,6 +1,8 @@
 package org.bellowscribe.solver.rule;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.Hand;
 import org.bellowscribe.solver.Choice;
@@ -8,11 +10,10 @@ import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Pace;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Charges going from one row to another: playing along the row keeps the fingers in order. Of two hands each has a row
- * of its own.
+ * Charges going from one row to another, or to a note group that lies over other rows: playing along the row keeps the
+ * fingers in order. Of two hands each has a row of its own.
  */
 public final class RowChange implements PairRule {
 
@@ -37,21 +38,22 @@ public final class RowChange implements PairRule {
             return 0;
         }
         for (Hand hand : Hand.values()) {
-            Button last = first(from, hand);
-            Button next = first(to, hand);
-            if (last != null && next != null && last.row() != next.row()) {
+            Set<Integer> last = rows(from, hand);
+            Set<Integer> next = rows(to, hand);
+            if (!last.isEmpty() && !next.isEmpty() && !last.equals(next)) {
                 return points.of(before.pace());
             }
         }
         return 0;
     }
 
-    private static @Nullable Button first(Choice choice, Hand hand) {
+    private static Set<Integer> rows(Choice choice, Hand hand) {
+        Set<Integer> rows = new HashSet<>();
         for (Button button : choice.buttons()) {
             if (button.hand() == hand) {
-                return button;
+                rows.add(button.row());
             }
         }
-        return null;
+        return rows;
     }
 }

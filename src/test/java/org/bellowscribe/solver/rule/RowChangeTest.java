@@ -47,4 +47,16 @@ class RowChangeTest {
         assertEquals(
                 4, rule.points(Scene.note("D4", 1), Scene.anglo(1, 5), Scene.note("G4", 1), Scene.anglo(2, 4), points));
     }
+
+    @Test
+    void groupOverTwoRowsIsAChange() {
+        assertEquals(
+                4,
+                rule.points(
+                        Scene.note("D4", 1), Scene.push(3, 2, 3), Scene.note("G4", 1), Scene.overTwoRows(), points));
+        assertEquals(
+                0,
+                rule.points(
+                        Scene.note("D4", 1), Scene.overTwoRows(), Scene.note("G4", 1), Scene.overTwoRows(), points));
+    }
 }

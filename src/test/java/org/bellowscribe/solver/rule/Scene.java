@@ -55,6 +55,18 @@ final class Scene {
         return new Choice(direction, handOn, List.of(button), List.of(finger));
     }
 
+    /** Returns button 3 of row 2 and button 4 of row 1, pushed together. */
+    static Choice overTwoRows() {
+        Button inner = new Button(2, 3, new Pitch(60), new Pitch(62));
+        Button outer = new Button(1, 4, new Pitch(60), new Pitch(62));
+        return new Choice(BellowsDirection.PUSH, 3, List.of(inner, outer), List.of(1, 2));
+    }
+
+    static Moment noteInMeasure(int measure) {
+        Event event = new Event(0, measure, Fraction.ZERO, Fraction.QUARTER, List.of(Pitch.parse("D4")), List.of(0));
+        return new Moment(event, 1, false);
+    }
+
     /** Returns a pushed button of an Anglo concertina, played with its home finger. */
     static Choice anglo(int row, int number) {
         Grip grip = new Grip(true, 5, 6);

@@ -1,0 +1,100 @@
+package org.bellowscribe.solver.manner;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bellowscribe.definition.DefinitionElement;
+import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.solver.Manner;
+import org.bellowscribe.solver.Points;
+import org.bellowscribe.solver.Rule;
+import org.bellowscribe.solver.RuleBook;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a manner file; all that is wrong with it is told at once. */
+final class MannerReader {
+
+    private static final DefinitionSchema SCHEMA = DefinitionSchema.of("manner.xsd");
+
+    private final List<Rule> rules = RuleBook.rules();
+    private final List<Diagnostic> problems = new ArrayList<>();
+
+    private MannerReader() {}
+
+    static Manner read(InputStream stream) throws DiagnosedException, IOException {
+        DefinitionElement root = SCHEMA.read(stream);
+        MannerReader reader = new MannerReader();
+        Manner manner = reader.read(root);
+        if (!reader.problems.isEmpty()) {
+            throw new DiagnosedException(reader.problems);
+        }
+        return manner;
+    }
+
+    private Manner read(DefinitionElement root) {
+        Map<String, Points> byRule = new TreeMap<>(base(root));
+        for (DefinitionElement element : root.children("rule")) {
+            Rule rule = rule(element);
+            if (rule != null) {
+                byRule.put(rule.id(), points(element, rule, byRule.getOrDefault(rule.id(), Points.NONE)));
+            }
+        }
+        DefinitionElement summary = root.child("summary");
+        List<String> remarks =
+                root.children("remark").stream().map(DefinitionElement::text).toList();
+        return new Manner(root.required("id"), summary == null ? "" : summary.text(), remarks, byRule);
+    }
+
+    private Map<String, Points> base(DefinitionElement root) {
+        String base = root.attribute("based-on");
+        if (base == null) {
+            return Map.of();
+        }
+        if (!MannerLibrary.ids().contains(base)) {
+            problems.add(unknown(root, "manner", base, MannerLibrary.ids()));
+            return Map.of();
+        }
+        return MannerLibrary.of(base).byRule();
+    }
+
+    private @Nullable Rule rule(DefinitionElement element) {
+        String id = element.required("id");
+        for (Rule rule : rules) {
+            if (rule.id().equals(id)) {
+                return rule;
+            }
+        }
+        problems.add(unknown(element, "rule", id, rules.stream().map(Rule::id).toList()));
+        return null;
+    }
+
+    private Points points(DefinitionElement element, Rule rule, Points inherited) {
+        Map<String, Integer> byCase = new TreeMap<>(inherited.byCase());
+        for (DefinitionElement points : element.children("points")) {
+            String name = points.required("case");
+            if (!rule.cases().contains(name)) {
+                problems.add(unknown(points, "case of rule " + rule.id(), name, rule.cases()));
+            }
+            byCase.put(name, Integer.parseInt(points.text()));
+        }
+        return new Points(byCase);
+    }
+
+    private static Diagnostic unknown(DefinitionElement element, String what, String name, List<String> known) {
+        List<String> nearest = NearestNames.of(name, known);
+        return Diagnostic.error(
+                DiagnosticCode.BAD_DEFINITION,
+                element.place(),
+                "There is no %s named %s.".formatted(what, name),
+                nearest.isEmpty()
+                        ? "Maybe one of these is meant: %s.".formatted(String.join(", ", known))
+                        : "Maybe %s is meant.".formatted(String.join(" or ", nearest)));
+    }
+}
