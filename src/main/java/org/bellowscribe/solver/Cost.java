@@ -10,12 +10,20 @@ import java.util.TreeMap;
  * @param total points
  * @param lowerBound no solution costs less than this
  * @param byRule points of each rule that charged any, by rule id; they add up to the total
+ * @param timesByRule how often each of these rules charged, by rule id; empty if nobody counted
  */
-public record Cost(int total, int lowerBound, SortedMap<String, Integer> byRule) {
+public record Cost(
+        int total, int lowerBound, SortedMap<String, Integer> byRule, SortedMap<String, Integer> timesByRule) {
 
-    /** Copies the map. */
+    /** Copies the maps. */
     public Cost {
         byRule = Collections.unmodifiableSortedMap(new TreeMap<>(byRule));
+        timesByRule = Collections.unmodifiableSortedMap(new TreeMap<>(timesByRule));
+    }
+
+    /** Creates a cost of which nobody counted how often each rule charged. */
+    public Cost(int total, int lowerBound, SortedMap<String, Integer> byRule) {
+        this(total, lowerBound, byRule, new TreeMap<>());
     }
 
     /** Returns true if the solution is proved to be the cheapest. */

@@ -18,6 +18,7 @@ public final class RuleBook {
     private final List<Priced<LeftHandRule>> leftHandRules = new ArrayList<>();
     private final List<Priced<AirRule>> airRules = new ArrayList<>();
     private final SortedMap<String, Integer> charged = new TreeMap<>();
+    private final SortedMap<String, Integer> times = new TreeMap<>();
     private boolean billing;
 
     /** Opens the book of a manner. */
@@ -83,6 +84,7 @@ public final class RuleBook {
         }
         if (points > 0 && billing) {
             charged.merge(rule.id(), points, Integer::sum);
+            times.merge(rule.id(), 1, Integer::sum);
         }
         return points;
     }
@@ -90,11 +92,17 @@ public final class RuleBook {
     /** Starts a new bill. Until then nothing is written down. */
     void openBill() {
         charged.clear();
+        times.clear();
         billing = true;
     }
 
     /** Returns what each rule has charged since the bill was opened. */
     SortedMap<String, Integer> bill() {
         return charged;
+    }
+
+    /** Returns how often each rule has charged since the bill was opened. */
+    SortedMap<String, Integer> times() {
+        return times;
     }
 }

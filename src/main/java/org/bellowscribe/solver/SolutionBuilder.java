@@ -48,7 +48,7 @@ final class SolutionBuilder {
             throw new IllegalStateException(
                     "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
         }
-        return new Solution(steps, again, new Cost(total, answer.lowerBound(), bill));
+        return new Solution(steps, again, new Cost(total, answer.lowerBound(), bill, model.rules.times()));
     }
 
     private static int[] found(int @Nullable [] values) {

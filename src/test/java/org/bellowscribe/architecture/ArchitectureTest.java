@@ -56,6 +56,7 @@ class ArchitectureTest {
         ROOT + "instrument.file..",
         ROOT + "accompaniment.pattern..",
         ROOT + "solver.manner..",
+        ROOT + "solver.pin..",
         ROOT + "annotation.style.."
     };
 
