@@ -7,7 +7,12 @@ import org.bellowscribe.diagnostic.NearestNames;
 final class Commands {
 
     static final List<Command> ALL = List.of(
-            new MarkCommand(), new StripCommand(), new FitCommand(), new CalibrateCommand(), new InstrumentsCommand());
+            new MarkCommand(),
+            new StripCommand(),
+            new FitCommand(),
+            new CalibrateCommand(),
+            new InstrumentsCommand(),
+            new MannersCommand());
 
     private Commands() {}
 

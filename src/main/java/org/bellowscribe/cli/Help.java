@@ -8,6 +8,8 @@ import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.solver.Manner;
+import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** The help text, made from the commands and catalogues themselves. */
 final class Help {
@@ -37,6 +39,10 @@ final class Help {
         text.append("\nStyles\n");
         for (Style style : StyleLibrary.all()) {
             text.append(entry(style.id(), style.name()));
+        }
+        text.append("\nManners of playing\n");
+        for (Manner manner : MannerLibrary.all()) {
+            text.append(entry(manner.id(), manner.summary()));
         }
         text.append("\nInstruments\n");
         text.append(wrap(

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.ServiceConfigurationError;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.commons.cli.CommandLine;
@@ -45,6 +46,11 @@ public final class Main {
         } catch (UsageException e) {
             terminal.err().println(e.lines());
             terminal.err().println("See: java -jar bellowscribe.jar --help");
+            return ExitCode.WRONG_USE.code();
+        } catch (ServiceConfigurationError e) {
+            terminal.err().println("A plug-in on the class path cannot be used: " + e.getMessage() + ".");
+            terminal.err()
+                    .println("  Maybe its class is not in its jar, or has no public constructor without parameters.");
             return ExitCode.WRONG_USE.code();
         } catch (RuntimeException e) {
             terminal.err().println("The tool broke: " + e);

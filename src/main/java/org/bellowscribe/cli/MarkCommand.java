@@ -15,10 +15,8 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
-import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Marks tunes. */
 final class MarkCommand implements Command {
@@ -62,6 +60,7 @@ final class MarkCommand implements Command {
                 ("The marks to write, with commas between; %s if not given. Without air the air button is not used,"
                                 + " without left-hand the left hand rests.")
                         .formatted(String.join(",", Annotators.defaultIds())));
+        MannerOption.addTo(options);
         ValueOption.add(
                 options,
                 TIMES,
@@ -93,9 +92,8 @@ final class MarkCommand implements Command {
                 look(line, INSTRUMENT, InstrumentLibrary.DEFAULT_ID, InstrumentLibrary::find), margin(line));
         Style style = look(line, STYLE, StyleLibrary.DEFAULT_ID, StyleLibrary::find);
         List<String> marks = look(line, MARKS, String.join(",", Annotators.defaultIds()), MarkCommand::marks);
-        Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
         SolverOptions solver = new SolverOptions(
-                manner, times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
+                MannerOption.of(line), times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
         return new MarkSettings(
                 instrument, style, marks, solver, KeyOptions.of(line), LineOptions.of(line), line.hasOption(RECORD));
     }

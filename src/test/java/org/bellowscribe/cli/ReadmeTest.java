@@ -17,6 +17,7 @@ import org.apache.commons.cli.Option;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.solver.manner.MannerLibrary;
 import org.junit.jupiter.api.Test;
 
 /** The README says what the tool does, and no more. */
@@ -73,6 +74,7 @@ class ReadmeTest {
     @Test
     void defaultsAndStylesAreNamed() {
         assertTrue(README.contains("`" + InstrumentLibrary.DEFAULT_ID + "`"));
+        MannerLibrary.ids().forEach(id -> assertTrue(README.contains("`" + id + "`"), id));
         StyleLibrary.all().forEach(style -> assertTrue(README.contains("`" + style.id() + "`"), style.id()));
     }
 
