@@ -1,5 +1,6 @@
 package org.bellowscribe.batch;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.Severity;
@@ -23,6 +24,13 @@ public record Result(Source source, boolean done, @Nullable TuneSummary summary,
     /** Returns a result of which nothing was written. */
     static Result failed(Source source, List<Diagnostic> diagnostics) {
         return new Result(source, false, null, diagnostics);
+    }
+
+    /** Returns this result with a further remark. */
+    Result with(Diagnostic diagnostic) {
+        List<Diagnostic> all = new ArrayList<>(diagnostics);
+        all.add(diagnostic);
+        return new Result(source, done, summary, all);
     }
 
     /** Returns the first error, or null if there is none. */

@@ -23,6 +23,19 @@ final class SafeJob implements Job {
 
     @Override
     public Result run(Source source) {
+        Result result = attempt(source);
+        return !result.done() && source.hasOlderResult() ? result.with(olderResult(source)) : result;
+    }
+
+    private static Diagnostic olderResult(Source source) {
+        return Diagnostic.warning(
+                DiagnosticCode.OLDER_RESULT,
+                Place.FILE,
+                "Nothing was written this time; %s is older and stays.".formatted(source.target()),
+                "Maybe remove it, so that nobody plays from it.");
+    }
+
+    private Result attempt(Source source) {
         try {
             return work.run(source, source.read());
         } catch (DiagnosedException e) {

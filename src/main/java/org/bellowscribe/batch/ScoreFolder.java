@@ -1,6 +1,7 @@
 package org.bellowscribe.batch;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,13 +13,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.musicxml.ScoreKind;
 import org.jspecify.annotations.Nullable;
 
 /** The scores in a folder and below it, by name; hidden files and folders do not count. */
 final class ScoreFolder {
+
+    /** Bytes that hold the outermost tag of all but the strangest scores, behind a DOCTYPE and a comment. */
+    private static final int BEGINNING = 16 << 10;
 
     private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl");
 
@@ -98,14 +100,12 @@ final class ScoreFolder {
 
     // A folder may hold XML files that are no scores, such as instruments; named by itself such a file is an error.
     private static boolean isOtherXml(Path file) {
-        try {
-            if (!name(file).endsWith(".xml") || Files.size(file) > ScoreDocument.MAX_BYTES) {
-                return false;
-            }
-            ScoreDocument.decode(Files.readAllBytes(file));
+        if (!name(file).endsWith(".xml")) {
             return false;
-        } catch (DiagnosedException e) {
-            return e.diagnostics().get(0).code() == DiagnosticCode.NOT_MUSICXML;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            ScoreKind kind = ScoreKind.ofBeginning(in.readNBytes(BEGINNING));
+            return kind != null && !kind.isScore();
         } catch (IOException e) {
             // It is said when its turn comes.
             return false;

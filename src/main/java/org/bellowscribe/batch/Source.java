@@ -99,6 +99,11 @@ public record Source(
         }
     }
 
+    /** Tells whether something stands already where the result goes, other than the file itself. */
+    boolean hasOlderResult() {
+        return pipe == null && !target.equals(file) && Files.exists(target);
+    }
+
     /** Returns the name of the file without folders. */
     public String name() {
         return String.valueOf(file.getFileName());

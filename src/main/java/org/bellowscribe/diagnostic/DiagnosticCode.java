@@ -40,6 +40,8 @@ public enum DiagnosticCode {
     UNREADABLE,
     /** A file or folder cannot be written. */
     UNWRITABLE,
+    /** Nothing was written, but the result of an earlier run still stands where it would be. */
+    OLDER_RESULT,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,
     /** Nothing has the name that was given for an instrument, a style, a sort of marks, a part, a staff or a voice. */

@@ -74,6 +74,12 @@ final class SchemaTee extends DefaultHandler {
     }
 
     @Override
+    public void skippedEntity(String name) throws SAXException {
+        reader.skippedEntity(name);
+        check(handler -> handler.skippedEntity(name));
+    }
+
+    @Override
     public void error(SAXParseException exception) throws SAXException {
         check(handler -> handler.error(exception));
     }

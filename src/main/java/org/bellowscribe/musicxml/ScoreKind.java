@@ -4,6 +4,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
 
 /** What an XML file is, by the name of its outermost element. */
 public enum ScoreKind {
@@ -27,6 +28,32 @@ public enum ScoreKind {
             case "container" -> CONTAINER;
             default -> OTHER;
         };
+    }
+
+    /**
+     * Returns the kind of a file by its first bytes; null if they do not tell, as those of a compressed file.
+     *
+     * @param beginning bytes from the start of a file, in whole or in part
+     */
+    public static @Nullable ScoreKind ofBeginning(byte[] beginning) {
+        try {
+            ForeignFormat.requireNone(beginning);
+        } catch (DiagnosedException e) {
+            return OTHER;
+        }
+        try {
+            TextEncoding encoding = TextEncoding.of(beginning);
+            XmlTokens tokens = new XmlTokens(new String(beginning, encoding.charset()));
+            while (tokens.next()) {
+                if (tokens.kind() != XmlTokens.Kind.OTHER) {
+                    return of(tokens.name());
+                }
+            }
+            return null;
+        } catch (DiagnosedException e) {
+            // The markup may end behind these bytes.
+            return null;
+        }
     }
 
     /** Tells whether it is a score. */

@@ -53,6 +53,21 @@ class BatchTest {
     }
 
     @Test
+    void fileThatFailsIsSaidToLeaveItsOlderResult() throws IOException {
+        Files.writeString(folder.resolve("a"), "no score");
+        Files.writeString(folder.resolve("b"), "no score");
+        Files.createDirectories(folder.resolve("out"));
+        Files.writeString(folder.resolve("out/a"), "older");
+        Job job = Jobs.strip();
+        List<DiagnosticCode> codes = job.run(source("a")).diagnostics().stream()
+                .map(Diagnostic::code)
+                .toList();
+        assertEquals(List.of(DiagnosticCode.NOT_XML, DiagnosticCode.OLDER_RESULT), codes);
+        assertEquals("older", Files.readString(folder.resolve("out/a")));
+        assertEquals(1, job.run(source("b")).diagnostics().size());
+    }
+
+    @Test
     void jobThatBreaksIsAResultLikeAnyOther() throws IOException {
         Files.writeString(folder.resolve("a"), "x");
         Job job = new SafeJob((source, bytes) -> {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,6 +62,15 @@ class SourcesTest {
         file("in/tune.xml");
         assertEquals(List.of("out/tune.xml"), targets(Sources.find(List.of(folder + "/in"), out, false)));
         assertEquals(List.of("out/box.xml"), targets(Sources.find(List.of(instrument), out, false)));
+    }
+
+    @Test
+    void scoreBehindALongCommentAndOneInAnotherEncodingAreFound() throws IOException {
+        Files.writeString(Path.of(file("in/a.xml")), "<!--" + "-.".repeat(20_000) + "--><score-partwise/>");
+        Files.write(Path.of(file("in/b.xml")), "\uFEFF<score-timewise/>".getBytes(StandardCharsets.UTF_16LE));
+        Files.write(Path.of(file("in/c.xml")), "\uFEFF<opus/>".getBytes(StandardCharsets.UTF_16BE));
+        Files.writeString(Path.of(file("in/d.xml")), "%PDF-1.7");
+        assertEquals(List.of("out/a.xml", "out/b.xml"), targets(Sources.find(List.of(folder + "/in"), out, false)));
     }
 
     @Test

@@ -35,7 +35,7 @@ final class DirectionReader {
             return;
         }
         if (words != RoadSigns.NONE) {
-            readWords(words, at);
+            readSigns(words, at, false);
             return;
         }
         for (DirectionType type : direction.getDirectionType()) {
@@ -68,7 +68,7 @@ final class DirectionReader {
         if (!times.isEmpty() && (signs.jump() != null || signs.fine() || signs.toCoda() != null)) {
             road.change(early ? at.measure() - 1 : at.measure(), old -> old.withTimes(times));
         }
-        readWords(signs, early ? new Moment(at.measure() - 1, at.start(), false, false) : at);
+        readSigns(signs, early ? new Moment(at.measure() - 1, at.start(), false, 0) : at, true);
         return signs != RoadSigns.NONE;
     }
 
@@ -87,19 +87,19 @@ final class DirectionReader {
         return fine ? signs.withFine() : signs;
     }
 
-    private void readWords(RoadSigns signs, Moment at) {
+    private void readSigns(RoadSigns signs, Moment at, boolean sounds) {
         Jump jump = signs.jump();
         if (jump != null) {
-            remarkCut(jump.toString(), at);
+            remarkCut(jump.toString(), at, sounds);
             road.jump(at.measure(), jump);
         }
         if (signs.fine()) {
-            remarkCut("fine", at);
+            remarkCut("fine", at, sounds);
             road.change(at.measure(), RoadSigns::withFine);
         }
         String toCoda = signs.toCoda();
         if (toCoda != null) {
-            remarkCut("departure to the coda", at);
+            remarkCut("departure to the coda", at, sounds);
             road.toCoda(at.measure(), toCoda);
         }
         String coda = signs.coda();
@@ -112,8 +112,8 @@ final class DirectionReader {
         }
     }
 
-    private void remarkCut(String sign, Moment at) {
-        if (at.cuts()) {
+    private void remarkCut(String sign, Moment at, boolean sounds) {
+        if (at.cuts(sounds)) {
             road.remark(at.measure(), "The " + sign + " stands inside measure %d; the measure is played to its end.");
         }
     }

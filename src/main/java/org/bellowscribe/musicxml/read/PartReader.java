@@ -179,9 +179,8 @@ final class PartReader {
     private Moment moment(Fraction onset) {
         boolean first = !onset.isPositive();
         boolean behind = !first && onset.compareTo(cursor.furthest()) >= 0;
-        Fraction next = onsets.ceiling(onset);
-        boolean cuts = !first && next != null && onsets.higher(next) != null;
-        return new Moment(index, behind ? index + 1 : index, first, cuts);
+        int onsetsAfter = first ? 0 : onsets.tailSet(onset).size();
+        return new Moment(index, behind ? index + 1 : index, first, onsetsAfter);
     }
 
     private Fraction offset(@Nullable Offset offset) {

@@ -202,6 +202,14 @@ final class ScoreFilter extends DefaultHandler {
         }
     }
 
+    /** Says that a reference such as {@code &eacute;} is lost: nothing in the file declares it. */
+    @Override
+    public void skippedEntity(String name) {
+        if (dropped == 0 && !path.isEmpty() && Vocabulary.isText(path.getFirst())) {
+            odd.putIfAbsent("&" + name, new OddValue(path.getFirst(), "&" + name + ";", place()));
+        }
+    }
+
     @Override
     public void endElement(String uri, String localName, String name) {
         depth--;

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.score.Tune;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -142,6 +143,20 @@ class RoadReadingTest {
         assertEquals(
                 "The D.C. stands inside measure 2; the measure is played to its end.",
                 remarks(read(score(BAR, inside)), DiagnosticCode.PLAY_ORDER).get(0));
+    }
+
+    @Test
+    void wordsBeforeTheLastNoteMayMeanTheBarLineButASoundDoesNot() {
+        String line = notes("D5:12") + "<direction><direction-type><words>Fine</words></direction-type>%s</direction>"
+                + notes("E5:4");
+        Tune printed = read(score(line.formatted(""), BAR + words("D.C.")));
+        Tune sounding = read(score(line.formatted("<sound fine=\"yes\"/>"), BAR + words("D.C.")));
+        assertEquals("1-2, 1", printed.playOrder().shortForm());
+        assertEquals("1-2, 1", sounding.playOrder().shortForm());
+        assertEquals(List.of(), remarks(printed, DiagnosticCode.PLAY_ORDER));
+        assertEquals(
+                List.of("The fine stands inside measure 1; the measure is played to its end."),
+                remarks(sounding, DiagnosticCode.PLAY_ORDER));
     }
 
     @Test

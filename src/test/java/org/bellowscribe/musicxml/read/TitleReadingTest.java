@@ -35,6 +35,17 @@ class TitleReadingTest {
     }
 
     @Test
+    void entityOfTheFileIsReadAndOneThatNothingDeclaresIsSaidToBeLost() {
+        String text = score(notes("D5:16")).replace(WORK, "<work><work-title>Caf&eacute; &dance;</work-title></work>");
+        String declared = "<!DOCTYPE score-partwise SYSTEM \"partwise.dtd\" [<!ENTITY dance \"Reel\">]>";
+        Tune tune = read(declared + text.substring(text.indexOf("<score-partwise")));
+        assertEquals("Caf Reel", tune.title());
+        assertEquals(
+                "The value \"&eacute;\" of <work-title> is not allowed there and is passed over.",
+                remarks(tune, DiagnosticCode.ODD_VALUE).get(0));
+    }
+
+    @Test
     void placeholdersAreNoTitles() {
         String placeholder = "<work><work-title>Untitled</work-title></work><movement-title>Title</movement-title>";
         Tune tune = titled(placeholder);
