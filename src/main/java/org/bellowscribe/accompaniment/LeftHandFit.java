@@ -11,35 +11,60 @@ import org.jspecify.annotations.Nullable;
 public enum LeftHandFit {
     /** Exactly what is wanted, on whatever button. */
     EXACT,
+    /** The root where the pattern would have the third or the fifth in the bass: always right. */
+    PLAIN_ROOT,
     /** The root in another form: a chord for a bass, a bass for a chord, or the root where the symbol names a bass. */
     OTHER_KIND,
     /** The bass a fifth above the root. */
     FIFTH,
-    /** The major chord on the third of a minor chord: it shares two notes with it. */
+    /**
+     * A chord, or its bass, that shares two notes with the harmony: the major chord on the third of a minor one (a C chord
+     * over an A bass is Am7), the minor chord a third below a major one.
+     */
     RELATIVE,
     /** Nothing sounds. */
     SILENT;
 
+    private static final int MINOR_THIRD = 3;
+    private static final int FIFTH_ABOVE = 7;
+
     /**
      * Returns how a sound fits, or null if it cannot stand in.
      *
-     * @param wanted bass or chord
+     * @param wanted what the pattern wants
      * @param harmony the harmony
      * @param sound what would sound
      */
-    public static @Nullable LeftHandFit of(LeftHandKind wanted, ChordSymbol harmony, LeftHandSound sound) {
-        PitchClass root = wanted == LeftHandKind.BASS ? harmony.bass() : harmony.root();
-        boolean thirdFits = sound.third() == Third.NONE || (sound.third() == Third.MINOR) == harmony.isMinor();
-        if (sound.root().equals(root) && thirdFits) {
-            return sound.kind() == wanted ? EXACT : OTHER_KIND;
+    public static @Nullable LeftHandFit of(WantedSound wanted, ChordSymbol harmony, LeftHandSound sound) {
+        boolean bass = wanted.kind() == LeftHandKind.BASS;
+        PitchClass note = bass ? wanted.tone().of(harmony) : harmony.root();
+        boolean sameKind = sound.kind() == wanted.kind();
+        if (sound.root().equals(note) && sameKind && thirdFits(harmony, sound)) {
+            return EXACT;
+        }
+        if (sound.root().equals(harmony.bass()) && sameKind && bass) {
+            return PLAIN_ROOT;
+        }
+        if (sound.root().equals(bass ? harmony.bass() : harmony.root()) && thirdFits(harmony, sound)) {
+            return OTHER_KIND;
         }
         if (sound.kind() == LeftHandKind.BASS
-                && sound.root().equals(harmony.root().plus(7))) {
+                && sound.root().equals(harmony.root().plus(FIFTH_ABOVE))) {
             return FIFTH;
         }
-        boolean relative = harmony.isMinor()
-                && sound.third() == Third.MAJOR
-                && sound.root().equals(harmony.root().plus(3));
-        return relative && wanted == LeftHandKind.CHORD ? RELATIVE : null;
+        return sameKind && isRelative(harmony, sound) ? RELATIVE : null;
+    }
+
+    private static boolean thirdFits(ChordSymbol harmony, LeftHandSound sound) {
+        return sound.third() == Third.NONE || (sound.third() == Third.MINOR) == harmony.isMinor();
+    }
+
+    private static boolean isRelative(ChordSymbol harmony, LeftHandSound sound) {
+        if (harmony.isMinor()) {
+            return sound.third() != Third.MINOR
+                    && sound.root().equals(harmony.root().plus(MINOR_THIRD));
+        }
+        return sound.third() == Third.MINOR
+                && sound.root().equals(harmony.root().plus(-MINOR_THIRD));
     }
 }

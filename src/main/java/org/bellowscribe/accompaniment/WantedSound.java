@@ -11,6 +11,7 @@ import org.bellowscribe.theory.Fraction;
  * @param offset time from the start of that event
  * @param duration how long it sounds; never beyond the end of the event, so that nothing sounds through a reversal
  * @param kind bass or chord
+ * @param tone which note of the harmony a bass is to sound; {@code ROOT} for a chord
  * @param firstBeat true on the first beat of a measure
  * @param harmonies what may be meant: exactly one where the score gives a chord symbol, else several
  */
@@ -19,11 +20,23 @@ public record WantedSound(
         Fraction offset,
         Fraction duration,
         LeftHandKind kind,
+        ChordTone tone,
         boolean firstBeat,
         List<HarmonyOption> harmonies) {
 
     /** Copies the harmonies. */
     public WantedSound {
         harmonies = List.copyOf(harmonies);
+    }
+
+    /** Creates a chord, or a bass on the root. */
+    public WantedSound(
+            int event,
+            Fraction offset,
+            Fraction duration,
+            LeftHandKind kind,
+            boolean firstBeat,
+            List<HarmonyOption> harmonies) {
+        this(event, offset, duration, kind, ChordTone.ROOT, firstBeat, harmonies);
     }
 }

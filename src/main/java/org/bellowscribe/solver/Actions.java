@@ -114,19 +114,30 @@ final class Actions {
                 int cost = rules.leftHand(moment, silence, LeftHandFit.SILENT);
                 keepCheaper(cheapest, new Hand(List.of(silence), cost, 0));
             }
-            for (LeftHandButton button : instrument.leftHand()) {
-                LeftHandSound sound = button.sound(direction);
-                LeftHandFit fit = sound == null ? null : LeftHandFit.of(want.kind(), harmony.chord(), sound);
-                if (sound != null && fit != null) {
-                    LeftHandPlay play = new LeftHandPlay(want, harmony.chord(), button, sound);
-                    double air = instrument.air().flow(sound) * tempo.seconds(want.duration());
-                    if (allowed.test(play)) {
-                        keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, fit), air));
-                    }
-                }
+            for (LeftHandPlay play : sounding(want, harmony, direction, allowed)) {
+                double air =
+                        play.sound() == null ? 0 : instrument.air().flow(play.sound()) * tempo.seconds(want.duration());
+                keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, play.fit()), air));
             }
         }
         return List.copyOf(cheapest.values());
+    }
+
+    // Where the direction has the very sound, nothing stands in for it only to take more air or less.
+    private List<LeftHandPlay> sounding(
+            WantedSound want, HarmonyOption harmony, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {
+        List<LeftHandPlay> plays = new ArrayList<>();
+        for (LeftHandButton button : instrument.leftHand()) {
+            LeftHandSound sound = button.sound(direction);
+            if (sound != null && LeftHandFit.of(want, harmony.chord(), sound) != null) {
+                plays.add(new LeftHandPlay(want, harmony.chord(), button, sound));
+            }
+        }
+        plays.removeIf(allowed.negate());
+        if (plays.stream().anyMatch(play -> play.fit() == LeftHandFit.EXACT)) {
+            plays.removeIf(play -> play.fit() != LeftHandFit.EXACT);
+        }
+        return plays;
     }
 
     private static void keepCheaper(Map<Long, Hand> cheapest, Hand hand) {

@@ -1,5 +1,6 @@
 package org.bellowscribe.solver;
 
+import org.bellowscribe.accompaniment.LeftHandFit;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandKind;
@@ -27,9 +28,22 @@ public record LeftHandPlay(
         return wantedSound().label();
     }
 
+    /**
+     * Returns how what sounds stands to what was wanted.
+     *
+     * @throws IllegalStateException if the sound cannot stand in
+     */
+    public LeftHandFit fit() {
+        LeftHandFit fit = sound == null ? LeftHandFit.SILENT : LeftHandFit.of(wanted, harmony, sound);
+        if (fit == null) {
+            throw new IllegalStateException("The sound (%s) must be able to stand in.".formatted(sound));
+        }
+        return fit;
+    }
+
     private LeftHandSound wantedSound() {
         return wanted.kind() == LeftHandKind.BASS
-                ? LeftHandSound.bass(harmony.root())
+                ? LeftHandSound.bass(wanted.tone().of(harmony))
                 : LeftHandSound.chord(harmony.root(), harmony.isMinor() ? Third.MINOR : Third.MAJOR);
     }
 }

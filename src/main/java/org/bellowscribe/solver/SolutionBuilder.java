@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.bellowscribe.accompaniment.LeftHandFit;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
@@ -106,7 +104,7 @@ final class SolutionBuilder {
             rules.step(moment, choices.get(e));
             rules.air(moment, actions.get(e).air());
             for (LeftHandPlay play : actions.get(e).leftHand()) {
-                rules.leftHand(moment, play, fit(play));
+                rules.leftHand(moment, play, play.fit());
             }
         }
         for (Problem.Edge edge : model.edges) {
@@ -117,16 +115,5 @@ final class SolutionBuilder {
                     choices.get(edge.to()));
         }
         return new TreeMap<>(rules.bill());
-    }
-
-    private static LeftHandFit fit(LeftHandPlay play) {
-        LeftHandSound sound = play.sound();
-        LeftHandFit fit = sound == null
-                ? LeftHandFit.SILENT
-                : LeftHandFit.of(play.wanted().kind(), play.harmony(), sound);
-        if (fit == null) {
-            throw new IllegalStateException("The sound (%s) must be able to stand in.".formatted(sound));
-        }
-        return fit;
     }
 }

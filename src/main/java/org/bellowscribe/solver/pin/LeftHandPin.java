@@ -90,7 +90,7 @@ final class LeftHandPin {
 
     private static boolean fits(LeftHandSound sound, WantedSound want) {
         for (HarmonyOption harmony : want.harmonies()) {
-            if (LeftHandFit.of(want.kind(), harmony.chord(), sound) != null) {
+            if (LeftHandFit.of(want, harmony.chord(), sound) != null) {
                 return true;
             }
         }
