@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
@@ -20,10 +21,12 @@ import org.jspecify.annotations.Nullable;
 public final class Accompaniment {
 
     private final Tune tune;
+    private final PatternChoice patterns;
     private final @Nullable HarmonyFinder finder;
 
-    private Accompaniment(Tune tune, Instrument instrument) {
+    private Accompaniment(Tune tune, Instrument instrument, PatternChoice patterns) {
         this.tune = tune;
+        this.patterns = patterns;
         List<Integer> order = tune.eventOrder();
         int closingMeasure = order.isEmpty()
                 ? -1
@@ -39,7 +42,18 @@ public final class Accompaniment {
      * @param instrument the instrument, for what its left hand can sound at all
      */
     public static List<WantedSound> plan(Tune tune, Instrument instrument) {
-        return instrument.leftHand().isEmpty() ? List.of() : new Accompaniment(tune, instrument).plan();
+        return plan(tune, instrument, PatternLibrary.usual());
+    }
+
+    /**
+     * Returns the wanted sounds in score order, as above, with patterns that were chosen.
+     *
+     * @param tune the tune
+     * @param instrument the instrument, for what its left hand can sound at all
+     * @param patterns which pattern each measure has
+     */
+    public static List<WantedSound> plan(Tune tune, Instrument instrument, PatternChoice patterns) {
+        return instrument.leftHand().isEmpty() ? List.of() : new Accompaniment(tune, instrument, patterns).plan();
     }
 
     // What the left hand sounds in any direction.
@@ -62,7 +76,7 @@ public final class Accompaniment {
             if (isPickUp(measure)) {
                 continue;
             }
-            for (MetrePattern.Stroke stroke : MetrePattern.strokes(measure.time())) {
+            for (Pattern.Stroke stroke : patterns.of(measure, tune.tempo()).strokes(measure.time())) {
                 Fraction onset = stroke.onset().minus(measure.beatOffset());
                 Event event = eventAt(measure, onset);
                 if (event != null) {
@@ -73,8 +87,7 @@ public final class Accompaniment {
         return wanted;
     }
 
-    private void add(
-            List<WantedSound> wanted, Measure measure, Event event, Fraction onset, MetrePattern.Stroke stroke) {
+    private void add(List<WantedSound> wanted, Measure measure, Event event, Fraction onset, Pattern.Stroke stroke) {
         List<HarmonyOption> harmonies = harmonies(measure, onset);
         if (harmonies.isEmpty()) {
             return;
@@ -82,7 +95,8 @@ public final class Accompaniment {
         Fraction offset = sinceStart(measure, event, onset);
         Fraction duration = Fraction.min(stroke.duration(), event.duration().minus(offset));
         boolean firstBeat = stroke.onset().equals(Fraction.ZERO);
-        wanted.add(new WantedSound(event.index(), offset, duration, stroke.kind(), firstBeat, harmonies));
+        wanted.add(
+                new WantedSound(event.index(), offset, duration, stroke.kind(), stroke.tone(), firstBeat, harmonies));
     }
 
     // A few notes before the bar line are played without the left hand: common practice, no source.

@@ -75,7 +75,7 @@ final class MarkJob {
     // A left hand that is not written is not played: its air would be missing from the sheet.
     private List<WantedSound> wanted(Tune tune) {
         return settings.marks().contains(MarkSettings.LEFT_HAND)
-                ? Accompaniment.plan(tune, settings.instrument())
+                ? Accompaniment.plan(tune, settings.instrument(), settings.patterns())
                 : List.of();
     }
 

@@ -1,6 +1,8 @@
 package org.bellowscribe.batch;
 
 import java.util.List;
+import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
@@ -15,6 +17,7 @@ import org.bellowscribe.solver.SolverOptions;
  * @param solver how to decide
  * @param key in which key to play them
  * @param reading which line of a score is the melody
+ * @param patterns which patterns the left hand plays
  * @param record true if every decision is to be written beside the score, as data
  */
 public record MarkSettings(
@@ -24,6 +27,7 @@ public record MarkSettings(
         SolverOptions solver,
         KeyChoice key,
         ReadingOptions reading,
+        PatternChoice patterns,
         boolean record) {
 
     /** Id of the marks that show where the air button is pressed. */
@@ -35,5 +39,22 @@ public record MarkSettings(
     /** Copies the list. */
     public MarkSettings {
         marks = List.copyOf(marks);
+    }
+
+    /** Creates settings with the usual patterns of the left hand. */
+    public MarkSettings(
+            Instrument instrument,
+            Style style,
+            List<String> marks,
+            SolverOptions solver,
+            KeyChoice key,
+            ReadingOptions reading,
+            boolean record) {
+        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), record);
+    }
+
+    /** Returns these settings with other patterns of the left hand. */
+    public MarkSettings with(PatternChoice others) {
+        return new MarkSettings(instrument, style, marks, solver, key, reading, others, record);
     }
 }

@@ -12,7 +12,8 @@ final class Commands {
             new FitCommand(),
             new CalibrateCommand(),
             new InstrumentsCommand(),
-            new MannersCommand());
+            new MannersCommand(),
+            new PatternsCommand());
 
     private Commands() {}
 

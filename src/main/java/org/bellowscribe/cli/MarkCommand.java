@@ -61,6 +61,7 @@ final class MarkCommand implements Command {
                                 + " without left-hand the left hand rests.")
                         .formatted(String.join(",", Annotators.defaultIds())));
         MannerOption.addTo(options);
+        PatternOption.addTo(options);
         ValueOption.add(
                 options,
                 TIMES,
@@ -95,7 +96,14 @@ final class MarkCommand implements Command {
         SolverOptions solver = new SolverOptions(
                 MannerOption.of(line), times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
         return new MarkSettings(
-                instrument, style, marks, solver, KeyOptions.of(line), LineOptions.of(line), line.hasOption(RECORD));
+                        instrument,
+                        style,
+                        marks,
+                        solver,
+                        KeyOptions.of(line),
+                        LineOptions.of(line),
+                        line.hasOption(RECORD))
+                .with(PatternOption.of(line));
     }
 
     private static List<String> marks(String list) throws DiagnosedException {

@@ -1,0 +1,66 @@
+package org.bellowscribe.accompaniment;
+
+import java.util.List;
+import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Tempo;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which pattern each measure of a tune has: one named for the measure, else one named for its time, else one named for the
+ * tune, else the first of the library that suits time and tempo.
+ *
+ * @param library the patterns to choose from where nobody names one; the last must suit every measure
+ * @param named what was named, in the order in which it was named; the later counts
+ */
+public record PatternChoice(List<Pattern> library, List<Named> named) {
+
+    /** Copies the lists. */
+    public PatternChoice {
+        library = List.copyOf(library);
+        named = List.copyOf(named);
+    }
+
+    /**
+     * A pattern that somebody named.
+     *
+     * @param pattern the pattern
+     * @param time time signature for which it was named, such as {@code 3/4}, or null
+     * @param first printed number of the first measure for which it was named, or 0 for all
+     * @param last printed number of the last such measure
+     */
+    public record Named(Pattern pattern, @Nullable String time, int first, int last) {
+
+        private boolean holds(Measure measure) {
+            if (first > 0) {
+                String number = measure.number();
+                return number.matches("\\d{1,6}")
+                        && Integer.parseInt(number) >= first
+                        && Integer.parseInt(number) <= last;
+            }
+            return time == null || time.equals(measure.time().toString());
+        }
+
+        private int weight() {
+            return first > 0 ? 2 : time != null ? 1 : 0;
+        }
+    }
+
+    /** Returns the pattern of a measure. */
+    Pattern of(Measure measure, Tempo tempo) {
+        Named best = null;
+        for (Named each : named) {
+            if (each.holds(measure) && (best == null || each.weight() >= best.weight())) {
+                best = each;
+            }
+        }
+        if (best != null) {
+            return best.pattern();
+        }
+        for (Pattern pattern : library) {
+            if (pattern.suits(measure.time(), tempo)) {
+                return pattern;
+            }
+        }
+        throw new IllegalStateException("Some pattern must suit every measure (%s).".formatted(measure.time()));
+    }
+}

@@ -1,0 +1,95 @@
+package org.bellowscribe.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Options;
+import org.bellowscribe.accompaniment.Pattern;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
+import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.score.TimeSignature;
+import org.bellowscribe.theory.Fraction;
+
+/** Shows patterns of the left hand. */
+final class PatternsCommand implements Command {
+
+    private static final List<String> ACTIONS = List.of("list", "show");
+    private static final List<TimeSignature> TIMES =
+            List.of(new TimeSignature(2, 4), new TimeSignature(3, 4), new TimeSignature(4, 4), new TimeSignature(6, 8));
+
+    @Override
+    public String name() {
+        return "patterns";
+    }
+
+    @Override
+    public String summary() {
+        return "Alone or with list it lists the patterns of the left hand; show tells what one of them, or a pattern"
+                + " file, plays in the usual times.";
+    }
+
+    @Override
+    public String usage() {
+        return "[list | show ID|FILE]";
+    }
+
+    @Override
+    public Options options() {
+        return new Options();
+    }
+
+    @Override
+    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
+        List<String> words = line.getArgList();
+        String action = words.isEmpty() ? "list" : words.get(0);
+        if (!ACTIONS.contains(action)) {
+            List<String> near = NearestNames.of(action, ACTIONS);
+            throw new UsageException("patterns does not know %s.%n  Maybe %s is meant."
+                    .formatted(action, String.join(" or ", near.isEmpty() ? ACTIONS : near)));
+        }
+        int names = Math.max(0, words.size() - 1);
+        if (names != (action.equals("show") ? 1 : 0)) {
+            throw new UsageException("%s takes %s, but %d are given."
+                    .formatted(action, action.equals("show") ? "one pattern" : "nothing more", names));
+        }
+        terminal.out()
+                .print(
+                        action.equals("list")
+                                ? list()
+                                : show(MarkCommand.look(words.get(1), "pattern", PatternLibrary::find)));
+        return ExitCode.ALL_DONE;
+    }
+
+    private static String list() {
+        StringBuilder text = new StringBuilder();
+        for (Pattern pattern : PatternLibrary.all()) {
+            text.append("  %-20s %s%n".formatted(pattern.id(), pattern.summary()));
+        }
+        return text.toString();
+    }
+
+    private static String show(Pattern pattern) {
+        StringBuilder text = new StringBuilder("%s%n  %s%n".formatted(pattern.id(), pattern.summary()));
+        for (TimeSignature time : TIMES) {
+            String strokes = pattern.strokes(time).stream()
+                    .map(stroke -> sound(stroke) + " " + quarters(stroke.onset().plus(Fraction.QUARTER)))
+                    .collect(Collectors.joining(", "));
+            text.append("  %s: %s%n".formatted(time, strokes));
+        }
+        return text.append("  Numbers count quarters from 1 at the bar line.%n".formatted())
+                .toString();
+    }
+
+    private static String sound(Pattern.Stroke stroke) {
+        String kind = stroke.kind().label();
+        return switch (stroke.tone()) {
+            case ROOT -> kind;
+            case THIRD -> kind + " on the third";
+            case FIFTH -> kind + " on the fifth";
+        };
+    }
+
+    private static String quarters(Fraction time) {
+        return time.denominator() == 1 ? String.valueOf(time.numerator()) : time.toString();
+    }
+}
