@@ -1,5 +1,6 @@
 package org.bellowscribe.accompaniment;
 
+import java.util.Locale;
 import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.instrument.Third;
@@ -27,6 +28,11 @@ public enum LeftHandFit {
 
     private static final int MINOR_THIRD = 3;
     private static final int FIFTH_ABOVE = 7;
+
+    /** Returns the name in small letters, joined by hyphens, such as {@code other-kind}. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     /**
      * Returns how a sound fits, or null if it cannot stand in.

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.lefthand.LeftHandTally;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
@@ -20,6 +21,7 @@ import org.bellowscribe.solver.Step;
  * @param airMarks places of the sheet where the air button is pressed
  * @param startPercent how far open the bellows are at the start, in percent of the capacity
  * @param cost what the marks cost
+ * @param leftHand how much of the left hand is as wanted
  * @param playOrder the measures in the order in which they sound, by their printed numbers; empty if they sound just as
  *     they are written
  * @param key how the key is not that of the file, such as {@code in A (+2)}; empty if it is
@@ -31,6 +33,7 @@ public record TuneSummary(
         int airMarks,
         int startPercent,
         Cost cost,
+        LeftHandTally leftHand,
         String playOrder,
         String key) {
 
@@ -56,6 +59,7 @@ public record TuneSummary(
                 airMarks,
                 percent,
                 solution.cost(),
+                LeftHandTally.of(instrument, solution),
                 playOrder(tune),
                 keyName(tune));
     }
@@ -70,7 +74,7 @@ public record TuneSummary(
         String words = semitones == 0
                 ? ""
                 : "%s %s (%+d)".formatted(keepsNotes ? "notes as written, sounds in" : "transposed to", key, semitones);
-        return new TuneSummary(title, measures, reversals, airMarks, startPercent, cost, playOrder, words);
+        return new TuneSummary(title, measures, reversals, airMarks, startPercent, cost, leftHand, playOrder, words);
     }
 
     private static String keyName(Tune tune) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.TuneSummary;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.lefthand.LeftHandTally;
 
 /** One line a tune, under it the order of play if there are repeats or jumps, then totals. */
 final class MarkReport implements Report {
@@ -42,6 +43,12 @@ final class MarkReport implements Report {
                         proof);
         if (!summary.key().isEmpty()) {
             terminal.out().println("  " + summary.key());
+        }
+        LeftHandTally leftHand = summary.leftHand();
+        if (leftHand.asWanted() < leftHand.wanted()) {
+            terminal.out()
+                    .println("  left hand: %d of %d as wanted, %d stand-ins, %d silent"
+                            .formatted(leftHand.asWanted(), leftHand.wanted(), leftHand.standIns(), leftHand.silent()));
         }
         if (!summary.playOrder().isEmpty()) {
             terminal.out().println("  measures " + cut(summary.playOrder()));

@@ -14,6 +14,7 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandFingers;
+import org.bellowscribe.lefthand.LeftHandTally;
 import org.bellowscribe.replay.Performance;
 import org.bellowscribe.replay.Sounding;
 import org.bellowscribe.solver.Cost;
@@ -82,6 +83,7 @@ public final class RecordWriter {
         new StepWriter(json, marked.tune(), leftHand).write(marked.solution().steps());
         json.writeEndArray();
         writeLeftHand(leftHand);
+        writeTally(LeftHandTally.of(marked.instrument(), marked.solution()));
         writePerformance(performance);
         writeCost(marked.solution().cost());
     }
@@ -110,6 +112,16 @@ public final class RecordWriter {
         json.writeNumberField("sameFinger", fingers.sameFinger());
         json.writeNumberField("handMoves", fingers.handMoves());
         json.writeNumberField("thumbPresses", fingers.thumbPresses());
+        json.writeEndObject();
+    }
+
+    private void writeTally(LeftHandTally tally) throws IOException {
+        json.writeObjectFieldStart("leftHandSounds");
+        json.writeNumberField("wanted", tally.wanted());
+        json.writeNumberField("asWanted", tally.asWanted());
+        json.writeNumberField("standIns", tally.standIns());
+        json.writeNumberField("silent", tally.silent());
+        json.writeNumberField("onOtherButton", tally.onOtherButton());
         json.writeEndObject();
     }
 

@@ -82,6 +82,7 @@ final class StepWriter {
             // A null string becomes a JSON null.
             json.writeStringField("name", sound == null ? null : sound.label());
             json.writeStringField("wanted", play.wantedLabel());
+            json.writeStringField("fit", play.fit().label());
             json.writeStringField("button", button == null ? null : button.id());
             json.writeFieldName("finger");
             if (button == null) {
