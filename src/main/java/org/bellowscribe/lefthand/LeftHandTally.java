@@ -1,10 +1,7 @@
 package org.bellowscribe.lefthand;
 
 import org.bellowscribe.accompaniment.LeftHandFit;
-import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.instrument.LeftHandButton;
-import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
@@ -21,34 +18,21 @@ public record LeftHandTally(int asWanted, int standIns, int silent, int onOtherB
 
     /** Counts the strokes of a sheet, each once however often it is repeated. */
     public static LeftHandTally of(Instrument instrument, Solution solution) {
-        LeftHandTally tally = new LeftHandTally(0, 0, 0, 0);
+        int asWanted = 0;
+        int standIns = 0;
+        int silent = 0;
         for (Step step : solution.steps()) {
             for (LeftHandPlay play : step.leftHand()) {
-                tally = tally.plus(play, isOnOtherButton(instrument, step.direction(), play));
+                LeftHandFit fit = play.fit();
+                asWanted += fit == LeftHandFit.EXACT ? 1 : 0;
+                silent += fit == LeftHandFit.SILENT ? 1 : 0;
+                standIns += fit != LeftHandFit.EXACT && fit != LeftHandFit.SILENT ? 1 : 0;
             }
         }
-        return tally;
-    }
-
-    private LeftHandTally plus(LeftHandPlay play, boolean otherButton) {
-        LeftHandFit fit = play.fit();
-        int more = otherButton ? 1 : 0;
-        return switch (fit) {
-            case EXACT -> new LeftHandTally(asWanted + 1, standIns, silent, onOtherButton + more);
-            case SILENT -> new LeftHandTally(asWanted, standIns, silent + 1, onOtherButton);
-            default -> new LeftHandTally(asWanted, standIns + 1, silent, onOtherButton + more);
-        };
-    }
-
-    private static boolean isOnOtherButton(Instrument instrument, BellowsDirection direction, LeftHandPlay play) {
-        LeftHandSound sound = play.sound();
-        LeftHandButton pressed = play.button();
-        if (sound == null || pressed == null) {
-            return false;
-        }
-        BellowsDirection other = direction == BellowsDirection.PUSH ? BellowsDirection.PULL : BellowsDirection.PUSH;
-        return !sound.equals(pressed.sound(other))
-                && instrument.leftHand().stream().anyMatch(button -> sound.equals(button.sound(other)));
+        int other = (int) Stroke.of(solution).stream()
+                .filter(stroke -> stroke.isOnOtherButton(instrument))
+                .count();
+        return new LeftHandTally(asWanted, standIns, silent, other);
     }
 
     /** Returns how many strokes the pattern wants. */

@@ -3,6 +3,8 @@ package org.bellowscribe.lefthand;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.solver.LeftHandPlay;
@@ -44,6 +46,14 @@ public record Stroke(Step step, int play, LeftHandButton button, LeftHandSound s
     /** Returns the 0-based index of the event during which it falls. */
     public int event() {
         return step.event().index();
+    }
+
+    /** Returns true if the other direction has the same sound too, but on another button. */
+    public boolean isOnOtherButton(Instrument instrument) {
+        BellowsDirection other =
+                step.direction() == BellowsDirection.PUSH ? BellowsDirection.PULL : BellowsDirection.PUSH;
+        return !sound.equals(button.sound(other))
+                && instrument.leftHand().stream().anyMatch(each -> sound.equals(each.sound(other)));
     }
 
     /** Returns the time from the start of that event. */

@@ -8,6 +8,8 @@ import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.LeftHandLabels;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.lefthand.Stroke;
 import org.bellowscribe.solver.Step;
 
 /**
@@ -35,11 +37,10 @@ public final class LeftHand implements Annotator {
     public List<Mark> marks(Arrangement arrangement) {
         Reversals reversals = new Reversals(arrangement);
         List<Mark> marks = new ArrayList<>();
-        LeftHandLabels labels = arrangement.style().leftHand();
         for (LeftHandGroup group : LeftHandGroup.all(arrangement)) {
             Step first = group.first();
             int event = first.event().index();
-            String text = group.text(arrangement, stroke -> labels.label(stroke.sound()));
+            String text = group.text(arrangement, stroke -> label(arrangement, stroke));
             if (text.isEmpty() || first.event().isGap()) {
                 continue;
             }
@@ -55,6 +56,13 @@ public final class LeftHand implements Annotator {
             marks.add(new Mark.Words(event, Topic.LEFT_HAND, above));
         }
         return marks;
+    }
+
+    private static String label(Arrangement arrangement, Stroke stroke) {
+        LeftHandLabels labels = arrangement.style().leftHand();
+        boolean twin =
+                stroke.step().direction() == BellowsDirection.PULL && stroke.isOnOtherButton(arrangement.instrument());
+        return labels.label(stroke.sound()) + (twin ? labels.pulledTwin() : "");
     }
 
     @Override

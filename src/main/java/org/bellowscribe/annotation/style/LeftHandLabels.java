@@ -15,9 +15,11 @@ import org.bellowscribe.theory.PitchClass;
  * @param minor added to a minor chord
  * @param then what stands between two sounds that follow each other during one note
  * @param together what stands between two sounds struck together
+ * @param pulledTwin added to a sound of the pull that the push has too, but on another button; empty for nothing
  * @param noteNames names of notes that differ from the usual ones, such as H
  */
-public record LeftHandLabels(String minor, String then, String together, SortedMap<PitchClass, String> noteNames) {
+public record LeftHandLabels(
+        String minor, String then, String together, String pulledTwin, SortedMap<PitchClass, String> noteNames) {
 
     /** Copies the names. */
     public LeftHandLabels {

@@ -69,8 +69,13 @@ final class StyleReader {
         for (DefinitionElement note : leftHand.children("note")) {
             names.put(PitchClass.parse(note.required("pitch")), note.required("name"));
         }
+        String pulledTwin = leftHand.attribute("pulled-twin");
         return new LeftHandLabels(
-                leftHand.required("minor"), leftHand.required("then"), leftHand.required("together"), names);
+                leftHand.required("minor"),
+                leftHand.required("then"),
+                leftHand.required("together"),
+                pulledTwin == null ? "" : pulledTwin,
+                names);
     }
 
     private static WordLabels words(DefinitionElement words, RowNames rows) {
