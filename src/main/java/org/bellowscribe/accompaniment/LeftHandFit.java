@@ -19,8 +19,8 @@ public enum LeftHandFit {
     /** The bass a fifth above the root. */
     FIFTH,
     /**
-     * A chord, or its bass, that shares two notes with the harmony: the major chord on the third of a minor one (a C chord
-     * over an A bass is Am7), the minor chord a third below a major one.
+     * For a minor chord the major chord on its third, or that chord's bass: two notes are the same (a C chord over an A bass
+     * is Am7).
      */
     RELATIVE,
     /** Nothing sounds. */
@@ -66,11 +66,8 @@ public enum LeftHandFit {
     }
 
     private static boolean isRelative(ChordSymbol harmony, LeftHandSound sound) {
-        if (harmony.isMinor()) {
-            return sound.third() != Third.MINOR
-                    && sound.root().equals(harmony.root().plus(MINOR_THIRD));
-        }
-        return sound.third() == Third.MINOR
-                && sound.root().equals(harmony.root().plus(-MINOR_THIRD));
+        return harmony.isMinor()
+                && sound.third() != Third.MINOR
+                && sound.root().equals(harmony.root().plus(MINOR_THIRD));
     }
 }

@@ -47,7 +47,7 @@ final class MarkReport implements Report {
         LeftHandTally leftHand = summary.leftHand();
         if (leftHand.asWanted() < leftHand.wanted()) {
             terminal.out()
-                    .println("  left hand: %d of %d as wanted, %d stand-ins, %d silent"
+                    .println("  left hand: %d of %d as wanted; stand-ins %d, silent %d"
                             .formatted(leftHand.asWanted(), leftHand.wanted(), leftHand.standIns(), leftHand.silent()));
         }
         if (!summary.playOrder().isEmpty()) {
