@@ -1,5 +1,9 @@
 package org.bellowscribe.annotation;
 
+import org.bellowscribe.instrument.Third;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.PitchClass;
+
 /** Something to write on the sheet, at a note. */
 public sealed interface Annotation {
 
@@ -35,4 +39,16 @@ public sealed interface Annotation {
      * @param finger 1 to 5
      */
     record Finger(int noteIndex, int finger) implements Annotation {}
+
+    /**
+     * A chord symbol.
+     *
+     * @param noteIndex the note or rest before which it stands
+     * @param offset time from the start of the note
+     * @param root root, as the sheet sounds
+     * @param third its third; {@code NONE} for a chord without
+     * @param bass its bass; the root unless there is another
+     */
+    record Symbol(int noteIndex, Fraction offset, PitchClass root, Third third, PitchClass bass)
+            implements Annotation {}
 }

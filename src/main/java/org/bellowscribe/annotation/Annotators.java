@@ -53,7 +53,7 @@ public final class Annotators {
      *
      * @param solution how the tune is played on the instrument; one step for each event of the tune
      * @param ids ids of the marks to write, in any order; empty for none
-     * @return by note in document order, and at a note words, then lyric lines from the top, then fingers
+     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
      * @throws DiagnosedException naming every id that no annotator has
      */
     public static List<Annotation> annotate(
@@ -66,7 +66,7 @@ public final class Annotators {
      * Returns what to write.
      *
      * @param ids ids of the marks to write, in any order; empty for none
-     * @return by note in document order, and at a note words, then lyric lines from the top, then fingers
+     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
      * @throws DiagnosedException naming every id that no annotator has
      */
     public static List<Annotation> annotate(Arrangement arrangement, List<String> ids) throws DiagnosedException {

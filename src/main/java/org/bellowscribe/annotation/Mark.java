@@ -1,5 +1,9 @@
 package org.bellowscribe.annotation;
 
+import org.bellowscribe.instrument.Third;
+import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.PitchClass;
+
 /** What an annotator wants written at an event. */
 public sealed interface Mark {
 
@@ -47,6 +51,23 @@ public sealed interface Mark {
             if (finger < 1 || finger > 5) {
                 throw new IllegalArgumentException("The finger (%d) must be between 1 and 5.".formatted(finger));
             }
+        }
+    }
+
+    /**
+     * A chord symbol.
+     *
+     * @param event the event
+     * @param offset time from the start of the event
+     * @param root root, as the sheet sounds
+     * @param third its third; {@code NONE} for a chord without
+     * @param bass its bass; the root unless there is another
+     */
+    record Symbol(int event, Fraction offset, PitchClass root, Third third, PitchClass bass) implements Mark {
+        /** Returns its name, such as {@code Em} or {@code C/A}. */
+        public String name() {
+            String quality = third == Third.MINOR ? "m" : third == Third.NONE ? "5" : "";
+            return root + quality + (bass.equals(root) ? "" : "/" + bass);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.theory.Fraction;
 
 /** Puts marks at the notes of the file and brings together what meets there. */
 final class SheetMarks {
@@ -17,6 +18,7 @@ final class SheetMarks {
     private final LyricLines lyrics = new LyricLines();
     private final MergedWords words = new MergedWords();
     private final List<Annotation> fingers = new ArrayList<>();
+    private final List<Annotation> symbols = new ArrayList<>();
 
     SheetMarks(Tune tune) {
         this.tune = tune;
@@ -26,11 +28,9 @@ final class SheetMarks {
     void add(Mark mark) {
         Event event = tune.events().get(mark.event());
         if (mark instanceof Mark.Words text) {
-            tune.events().stream()
-                    .skip(mark.event())
-                    .filter(next -> !next.isGap())
-                    .findFirst()
-                    .ifPresent(written -> words.add(written.firstNoteIndex(), text));
+            written(mark.event()).forEach(written -> words.add(written.firstNoteIndex(), text));
+        } else if (mark instanceof Mark.Symbol symbol) {
+            written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), syllable);
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
@@ -38,9 +38,29 @@ final class SheetMarks {
         }
     }
 
+    /** Returns the event, or the next one that is written; none if there is none. */
+    private List<Event> written(int event) {
+        return tune.events().stream()
+                .skip(event)
+                .filter(next -> !next.isGap())
+                .limit(1)
+                .toList();
+    }
+
+    private void add(Mark.Symbol symbol, Event written) {
+        Fraction offset = written.index() == symbol.event() ? symbol.offset() : Fraction.ZERO;
+        Annotation.Symbol added =
+                new Annotation.Symbol(written.firstNoteIndex(), offset, symbol.root(), symbol.third(), symbol.bass());
+        symbols.removeIf(other -> other instanceof Annotation.Symbol before
+                && before.noteIndex() == added.noteIndex()
+                && before.offset().equals(offset));
+        symbols.add(added);
+    }
+
     /** Returns what to write, in the order of the file. */
     List<Annotation> annotations(Style style) {
         List<Annotation> annotations = new ArrayList<>(fingers);
+        annotations.addAll(symbols);
         annotations.addAll(words.annotations(style.words()));
         annotations.addAll(lyrics.annotations(style.filler()));
         annotations.sort(DOCUMENT_ORDER);
@@ -48,6 +68,9 @@ final class SheetMarks {
     }
 
     private static int rank(Annotation annotation) {
+        if (annotation instanceof Annotation.Symbol) {
+            return -1;
+        }
         if (annotation instanceof Annotation.Words) {
             return 0;
         }

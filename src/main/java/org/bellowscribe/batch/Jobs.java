@@ -12,8 +12,13 @@ public final class Jobs {
 
     /** Returns the job that marks a tune. Our earlier marks are taken out first, so marking again changes nothing. */
     public static Job mark(MarkSettings settings) {
+        return mark(settings, LeftHandChoice.NONE);
+    }
+
+    /** Returns the job that marks a tune and writes out of the left hand what is asked for. */
+    public static Job mark(MarkSettings settings, LeftHandChoice leftHand) {
         warm();
-        return new SafeJob((source, bytes) -> new MarkJob(settings, source).run(bytes));
+        return new SafeJob((source, bytes) -> new MarkJob(settings, leftHand, source).run(bytes));
     }
 
     // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.

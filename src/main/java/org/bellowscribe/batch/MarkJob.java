@@ -28,10 +28,12 @@ import org.bellowscribe.solver.Solver;
 final class MarkJob {
 
     private final MarkSettings settings;
+    private final LeftHandChoice leftHandChoice;
     private final Source source;
 
-    MarkJob(MarkSettings settings, Source source) {
+    MarkJob(MarkSettings settings, LeftHandChoice leftHandChoice, Source source) {
         this.settings = settings;
+        this.leftHandChoice = leftHandChoice;
         this.source = source;
     }
 
@@ -61,7 +63,7 @@ final class MarkJob {
             remarks.addAll(broken);
             return refuse(remarks);
         }
-        return write(document, inKey, solved.solution(), remarks);
+        return write(document, written, inKey, remarks);
     }
 
     private KeySearch.InKey inKey(Tune written) {
@@ -90,21 +92,26 @@ final class MarkJob {
                 .toList();
     }
 
-    private Result write(ScoreDocument document, KeySearch.InKey inKey, Solution solution, List<Diagnostic> remarks)
+    private Result write(ScoreDocument document, Tune written, KeySearch.InKey inKey, List<Diagnostic> remarks)
             throws DiagnosedException {
         Tune tune = inKey.tune();
+        Solution solution = ((Outcome.Solved) inKey.outcome()).solution();
         Instrument instrument = settings.instrument();
         boolean keepsNotes = settings.key().keepsNotes();
         int above = keepsNotes ? inKey.semitones() : 0;
-        List<Annotation> marks = Annotators.annotate(
-                new Arrangement(tune, instrument, solution, settings.style(), above), settings.marks());
+        Arrangement arrangement = new Arrangement(tune, instrument, solution, settings.style(), above);
+        List<Annotation> marks = Annotators.annotate(arrangement, settings.marks());
+        LeftHandOutput leftHand =
+                new LeftHandOutput(leftHandChoice, settings.marks(), arrangement, keepsNotes ? written : tune);
+        remarks.addAll(leftHand.remarks());
         ScoreDocument sheet = keepsNotes ? document : document.transposed(inKey.semitones());
-        ScoreDocument marked = sheet.withMarks(marks);
+        ScoreDocument marked = sheet.withMarks(marks, leftHand.added());
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
             record(new TuneRecord.Marked(
                     source.name(), tune, instrument, solution, inKey.semitones(), keepsNotes, remarks));
         }
+        leftHand.writeSheet(source, sheet);
         source.write(marked.encode());
         return new Result(
                 source, true, TuneSummary.of(tune, instrument, solution).inKey(inKey.semitones(), keepsNotes), remarks);

@@ -24,6 +24,12 @@ import org.jspecify.annotations.Nullable;
 public record Source(
         Path file, String shown, Path target, @Nullable Pipe pipe) {
 
+    /** How the name of a record ends. */
+    public static final String RECORD = ".record.json";
+
+    /** How the name of a sheet for the left hand ends. */
+    public static final String LEFT_HAND = ".left-hand.musicxml";
+
     /** Streams in place of files. */
     private record Pipe(InputStream in, PrintStream out) {}
 
@@ -116,7 +122,16 @@ public record Source(
 
     /** Returns where the record goes: beside the result, as {@code NAME.record.json}. */
     public Path recordTarget() {
-        return target.resolveSibling(stem(String.valueOf(target.getFileName())) + ".record.json");
+        return beside(RECORD);
+    }
+
+    /**
+     * Returns a place beside the result.
+     *
+     * @param ending what stands behind the name of the result without its ending
+     */
+    Path beside(String ending) {
+        return target.resolveSibling(stem(String.valueOf(target.getFileName())) + ending);
     }
 
     private static String stem(String name) {

@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
 public final class Sources {
 
     private final @Nullable Path folder;
-    private final boolean records;
+    private final List<String> beside;
     /** By its real path each file once, with its place below the folder for results. */
     private final Map<Path, Source> inputs = new LinkedHashMap<>();
 
@@ -40,9 +40,9 @@ public final class Sources {
      */
     public record Problem(String input, Diagnostic diagnostic) {}
 
-    private Sources(@Nullable Path folder, boolean records) {
+    private Sources(@Nullable Path folder, List<String> beside) {
         this.folder = folder;
-        this.records = records;
+        this.beside = beside;
     }
 
     /**
@@ -53,7 +53,18 @@ public final class Sources {
      * @param records true if records are written beside the results
      */
     public static Sources find(List<String> inputs, @Nullable Path folder, boolean records) {
-        Sources sources = new Sources(folder, records);
+        return find(inputs, folder, records ? List.of(Source.RECORD) : List.of());
+    }
+
+    /**
+     * Finds the files.
+     *
+     * @param inputs files and folders as the user wrote them
+     * @param folder where results go; null to put each in place of its file
+     * @param beside how the names of the files end that are written beside each result
+     */
+    public static Sources find(List<String> inputs, @Nullable Path folder, List<String> beside) {
+        Sources sources = new Sources(folder, List.copyOf(beside));
         inputs.forEach(sources::add);
         sources.giveTargets();
         return sources;
@@ -61,7 +72,7 @@ public final class Sources {
 
     /** Returns the one source that stands for standard input and output. */
     public static Sources piped(InputStream in, PrintStream out) {
-        Sources sources = new Sources(null, false);
+        Sources sources = new Sources(null, List.of());
         sources.found.add(Source.piped(in, out));
         return sources;
     }
@@ -103,7 +114,8 @@ public final class Sources {
     private void giveTargets() {
         Map<String, String> taken = new HashMap<>();
         inputs.forEach((real, source) -> {
-            List<Path> targets = records ? List.of(source.target(), source.recordTarget()) : List.of(source.target());
+            List<Path> targets = new ArrayList<>(List.of(source.target()));
+            beside.forEach(ending -> targets.add(source.beside(ending)));
             for (Path target : targets) {
                 if (!isFree(real, source, target, taken)) {
                     return;

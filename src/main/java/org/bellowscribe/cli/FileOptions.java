@@ -108,6 +108,11 @@ final class FileOptions {
                                 + "  Maybe name the file instead of -, or leave out --%s.".formatted(option));
             }
         }
+        if (LeftHandOptions.of(line).sheet()) {
+            throw new UsageException(
+                    "--%s sheet needs files: the result of the input - goes to standard output.%n  Maybe ask for part."
+                            .formatted(LeftHandOptions.WRITTEN));
+        }
         return Sources.piped(terminal.in(), terminal.out());
     }
 
@@ -119,11 +124,22 @@ final class FileOptions {
         if (inPlace && line.hasOption(OUT)) {
             throw new UsageException("--out and --in-place exclude each other.");
         }
+        if (inPlace && LeftHandOptions.of(line).sheet()) {
+            throw new UsageException("--%s sheet goes with --out: beside your scores it would be taken for one of them."
+                    .formatted(LeftHandOptions.WRITTEN));
+        }
         if (!inPlace && !line.hasOption(OUT)) {
             throw new UsageException("Where should the results go?\n  Maybe add --out and a folder.");
         }
         Path folder = inPlace ? null : folder(line.getOptionValue(OUT));
-        return Sources.find(line.getArgList(), folder, line.hasOption(MarkCommand.RECORD));
+        List<String> beside = new ArrayList<>();
+        if (line.hasOption(MarkCommand.RECORD)) {
+            beside.add(Source.RECORD);
+        }
+        if (LeftHandOptions.of(line).sheet()) {
+            beside.add(Source.LEFT_HAND);
+        }
+        return Sources.find(line.getArgList(), folder, beside);
     }
 
     /** Returns the files of a line that are only read. */

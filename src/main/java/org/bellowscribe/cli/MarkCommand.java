@@ -79,13 +79,14 @@ final class MarkCommand implements Command {
                 .longOpt(RECORD)
                 .desc("Write every decision beside the score, as data: NAME.record.json.")
                 .get());
+        LeftHandOptions.addTo(options);
         FileOptions.addTo(options);
         return options;
     }
 
     @Override
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        return FileOptions.run(line, Jobs.mark(settings(line)), new MarkReport(), terminal);
+        return FileOptions.run(line, Jobs.mark(settings(line), LeftHandOptions.of(line)), new MarkReport(), terminal);
     }
 
     private static MarkSettings settings(CommandLine line) throws UsageException {

@@ -48,6 +48,8 @@ public enum DiagnosticCode {
     UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,
+    /** Something that was asked of the left hand cannot be written. */
+    LEFT_HAND,
     /** The tool itself broke on this tune. */
     INTERNAL;
 

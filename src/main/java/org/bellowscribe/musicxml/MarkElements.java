@@ -1,6 +1,8 @@
 package org.bellowscribe.musicxml;
 
 import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.instrument.Third;
+import org.bellowscribe.theory.Spelling;
 
 /** The elements that we add, as text. */
 final class MarkElements {
@@ -19,6 +21,29 @@ final class MarkElements {
         return "<direction placement=\"" + (words.above() ? "above" : "below") + "\" id=\"" + id
                 + "\"><direction-type><words>" + XmlText.escape(words.text()) + "</words></direction-type>"
                 + element("voice", note.voice()) + element("staff", note.staff()) + "</direction>";
+    }
+
+    /** Returns a chord symbol in the key and the transposition of its part, on the staff of its note. */
+    static String harmony(Annotation.Symbol symbol, String id, NoteAnchor note, PartContext.At context) {
+        Spelling root = Spelling.of(symbol.root().plus(-context.chromatic()), context.fifths());
+        Spelling bass = Spelling.of(symbol.bass().plus(-context.chromatic()), context.fifths());
+        return "<harmony id=\"" + id + "\">" + note("root", root) + kind(symbol.third())
+                + (symbol.bass().equals(symbol.root()) ? "" : note("bass", bass))
+                + (symbol.offset().isPositive() ? element("offset", context.offset(symbol.offset())) : "")
+                + element("staff", note.staff()) + "</harmony>";
+    }
+
+    private static String kind(Third third) {
+        return switch (third) {
+            case MAJOR -> "<kind text=\"\">major</kind>";
+            case MINOR -> "<kind text=\"m\">minor</kind>";
+            case NONE -> "<kind text=\"5\">power</kind>";
+        };
+    }
+
+    private static String note(String name, Spelling note) {
+        String alter = note.alter() == 0 ? "" : element(name + "-alter", String.valueOf(note.alter()));
+        return "<" + name + ">" + element(name + "-step", String.valueOf(note.letter())) + alter + "</" + name + ">";
     }
 
     /** Returns notations with a finger number. */

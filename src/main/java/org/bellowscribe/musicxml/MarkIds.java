@@ -9,6 +9,7 @@ final class MarkIds implements XmlVisitor {
     private final Set<String> used = new HashSet<>();
     private int words;
     private int fingers;
+    private int symbols;
 
     @Override
     public void end(XmlElement element) {
@@ -23,6 +24,15 @@ final class MarkIds implements XmlVisitor {
         do {
             words++;
             id = MarkNames.PREFIX + "w" + words;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextSymbol() {
+        String id;
+        do {
+            symbols++;
+            id = MarkNames.PREFIX + "h" + symbols;
         } while (used.contains(id));
         return id;
     }

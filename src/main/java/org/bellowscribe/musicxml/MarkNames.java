@@ -10,8 +10,8 @@ final class MarkNames {
     static final String PREFIX = "bellowscribe-";
 
     // Only elements that may be ours; any other element may bear the prefix and stays.
-    private static final Map<String, String> ATTRIBUTES =
-            Map.of("lyric", "name", "direction", "id", "notations", "id", "part", "id", "score-part", "id");
+    private static final Map<String, String> ATTRIBUTES = Map.of(
+            "lyric", "name", "direction", "id", "harmony", "id", "notations", "id", "part", "id", "score-part", "id");
 
     private MarkNames() {}
 

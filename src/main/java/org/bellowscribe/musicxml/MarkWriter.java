@@ -1,5 +1,6 @@
 package org.bellowscribe.musicxml;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import org.bellowscribe.annotation.Annotation;
@@ -13,14 +14,16 @@ final class MarkWriter {
 
     private final String text;
     private final NoteAnchors anchors;
+    private final PartContext context;
     private final MarkIds ids;
     private final int linesOfScore;
     private final StringBuilder marked;
     private int done;
 
-    private MarkWriter(String text, NoteAnchors anchors, MarkIds ids, int linesOfScore) {
+    private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, int linesOfScore) {
         this.text = text;
         this.anchors = anchors;
+        this.context = context;
         this.ids = ids;
         this.linesOfScore = linesOfScore;
         this.marked = new StringBuilder(text.length() * 2);
@@ -37,19 +40,25 @@ final class MarkWriter {
     static String write(String text, int linesOfScore, List<Annotation> annotations) throws DiagnosedException {
         SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
         NoteAnchors anchors = new NoteAnchors(notes.keySet());
+        PartContext context = new PartContext(notes.keySet());
         MarkIds ids = new MarkIds();
+        List<XmlVisitor> visitors = new ArrayList<>(List.of(anchors));
         if (text.contains(MarkNames.PREFIX)) {
-            XmlWalk.over(text, anchors, ids);
-        } else {
-            XmlWalk.over(text, anchors);
+            visitors.add(ids);
         }
-        MarkWriter writer = new MarkWriter(text, anchors, ids, linesOfScore);
+        if (notes.values().stream().anyMatch(marks -> !marks.symbols().isEmpty())) {
+            visitors.add(context);
+        }
+        XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
+        MarkWriter writer = new MarkWriter(text, anchors, context, ids, linesOfScore);
         notes.forEach(writer::note);
         return writer.marked.append(text, writer.done, text.length()).toString();
     }
 
     private void note(int index, NoteMarks marks) {
         NoteAnchor note = anchors.of(index);
+        marks.symbols()
+                .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
         if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");

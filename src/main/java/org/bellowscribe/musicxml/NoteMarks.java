@@ -12,6 +12,7 @@ import org.bellowscribe.annotation.Annotation;
 /** The marks of one note, in the order in which they are written. */
 final class NoteMarks {
 
+    private final List<Annotation.Symbol> symbols = new ArrayList<>();
     private final List<Annotation.Words> words = new ArrayList<>();
     private final List<Annotation.Finger> fingers = new ArrayList<>();
     private final List<Annotation.Syllable> syllables = new ArrayList<>();
@@ -32,6 +33,11 @@ final class NoteMarks {
                 require(!w.text().isEmpty(), "has words without text", w);
                 require(marks.words.stream().noneMatch(other -> other.above() == w.above()), "has words twice", w);
                 marks.words.add(w);
+            } else if (annotation instanceof Annotation.Symbol h) {
+                boolean free =
+                        marks.symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
+                require(free, "has two chord symbols at one moment", h);
+                marks.symbols.add(h);
             } else if (annotation instanceof Annotation.Finger f) {
                 require(f.finger() >= 1 && f.finger() <= 5, "has a finger that no hand has", f);
                 require(marks.fingers.isEmpty(), "has two fingers", f);
@@ -46,6 +52,11 @@ final class NoteMarks {
         }
         notes.values().forEach(NoteMarks::sort);
         return notes;
+    }
+
+    /** Returns the chord symbols in order of time. */
+    List<Annotation.Symbol> symbols() {
+        return symbols;
     }
 
     /** Returns the words above, then those below. */
@@ -64,6 +75,7 @@ final class NoteMarks {
     }
 
     private void sort() {
+        symbols.sort(Comparator.comparing(Annotation.Symbol::offset));
         words.sort(Comparator.comparing(w -> !w.above()));
         syllables.sort(Comparator.comparingInt(Annotation.Syllable::line));
     }

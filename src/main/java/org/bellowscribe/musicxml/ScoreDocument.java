@@ -3,6 +3,7 @@ package org.bellowscribe.musicxml;
 import java.util.Arrays;
 import java.util.List;
 import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.LeftHandPart;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -137,10 +138,23 @@ public final class ScoreDocument {
      * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
      */
     public ScoreDocument withMarks(List<Annotation> annotations) {
+        return withMarks(annotations, null);
+    }
+
+    /**
+     * Returns this score with the given marks and part and no other marks of ours.
+     *
+     * @param annotations marks in any order, whose notes are counted in the score without marks
+     * @param leftHand a part to add behind those of the score; null for none
+     * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
+     */
+    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable LeftHandPart leftHand) {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
-            return new ScoreDocument(bare, MarkWriter.write(bare.text, highest, annotations), null);
+            String marked = MarkWriter.write(bare.text, highest, annotations);
+            String all = leftHand == null ? marked : PartWriter.write(marked, kind(), leftHand);
+            return new ScoreDocument(bare, all, null);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
