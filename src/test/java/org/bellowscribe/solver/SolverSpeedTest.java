@@ -16,13 +16,8 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.musicxml.ScoreDocument;
-import org.bellowscribe.musicxml.read.ReadingOptions;
-import org.bellowscribe.musicxml.read.ScoreReader;
-import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.manner.MannerLibrary;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,7 +76,7 @@ class SolverSpeedTest {
         Instrument instrument = withCapacity(InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID), capacity);
         Table table = new Table();
         for (Path file : Shared.scores("corpus/tunes")) {
-            Tune tune = playable(file, instrument);
+            Tune tune = NearestKey.of(file, instrument);
             if (tune != null) {
                 solve(String.valueOf(file.getFileName()), tune, instrument, leftHand, table);
             }
@@ -120,32 +115,5 @@ class SolverSpeedTest {
                 instrument.leftHand(),
                 new Bellows(capacity, bellows.reserve(), bellows.lightAirFlow(), bellows.fullAirFlow()),
                 instrument.air());
-    }
-
-    private static boolean isPlayable(Tune tune, Instrument instrument) {
-        Choices choices = new Choices(instrument);
-        return tune.events().stream()
-                .noneMatch(event -> choices.of(new Moment(event, tune.seconds(event), false))
-                        .isEmpty());
-    }
-
-    private static @Nullable Tune playable(Path file, Instrument instrument) throws IOException {
-        try {
-            String text = ScoreDocument.decode(Files.readAllBytes(file)).text();
-            Tune written = ScoreReader.read(text, String.valueOf(file.getFileName()), ReadingOptions.DEFAULT);
-            for (int distance = 0; distance <= 12; distance++) {
-                for (int semitones : new int[] {distance, -distance}) {
-                    if (Transposition.isPossible(written, semitones)) {
-                        Tune tune = Transposition.of(written, semitones);
-                        if (isPlayable(tune, instrument)) {
-                            return tune;
-                        }
-                    }
-                }
-            }
-        } catch (DiagnosedException e) {
-            // A file without a tune.
-        }
-        return null;
     }
 }

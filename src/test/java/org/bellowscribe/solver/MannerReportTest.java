@@ -1,0 +1,137 @@
+package org.bellowscribe.solver;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import org.bellowscribe.Shared;
+import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.manner.MannerLibrary;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What each manner of playing makes of the samples and of all shared tunes in their nearest key that can be played: tables
+ * in {@code target}. Runs in the profile {@code manner-report} only.
+ */
+class MannerReportTest {
+
+    private static final double NANOSECONDS = 1e6;
+    private static final String HEAD = "| manner | tunes | proved | gap elsewhere | median ms | worst ms | points"
+            + " | reversals a note | row changes a note | shifts a tune | air marks a minute | left hand silent"
+            + " | left hand otherwise | equal measures that differ |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
+
+    private static final class Sums {
+        private final List<Double> times = new ArrayList<>();
+        private final List<MarkFigures> figures = new ArrayList<>();
+        private int proved;
+        private int points;
+        private double worstGap;
+
+        void add(Solution solution, MarkFigures tune, double milliseconds) {
+            Cost cost = solution.cost();
+            times.add(milliseconds);
+            figures.add(tune);
+            proved += cost.isProved() ? 1 : 0;
+            points += cost.total();
+            worstGap = Math.max(worstGap, 1 - (double) cost.lowerBound() / Math.max(1, cost.total()));
+        }
+
+        private double sum(ToDoubleFunction<MarkFigures> figure) {
+            return figures.stream().mapToDouble(figure).sum();
+        }
+
+        String line(String manner) {
+            Collections.sort(times);
+            double notes = sum(MarkFigures::notes);
+            double wanted = Math.max(1, sum(MarkFigures::wanted));
+            return String.format(
+                    Locale.ROOT,
+                    "| `%s` | %d | %.1f %% | %s | %.0f | %.0f | %d | %.2f | %.2f | %.1f | %.1f | %.1f %% | %.1f %% | %.0f of %.0f |%n",
+                    manner,
+                    times.size(),
+                    100.0 * proved / times.size(),
+                    proved == times.size() ? "none" : String.format(Locale.ROOT, "up to %.0f %%", 100 * worstGap),
+                    times.get(times.size() / 2),
+                    times.get(times.size() - 1),
+                    points,
+                    sum(MarkFigures::reversals) / notes,
+                    sum(MarkFigures::rowChanges) / notes,
+                    sum(MarkFigures::shifts) / times.size(),
+                    60 * sum(MarkFigures::presses) / sum(MarkFigures::seconds),
+                    100 * sum(MarkFigures::silent) / wanted,
+                    100 * sum(MarkFigures::substituted) / wanted,
+                    sum(MarkFigures::unlike),
+                    sum(MarkFigures::twins));
+        }
+    }
+
+    @Test
+    void samples() throws DiagnosedException, IOException {
+        assumeWanted();
+        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+            report(
+                    "samples",
+                    files.filter(file -> file.toString().endsWith(".musicxml"))
+                            .sorted()
+                            .toList());
+        }
+    }
+
+    @Test
+    void sharedTunes() throws DiagnosedException, IOException {
+        assumeWanted();
+        report("shared", Shared.scores("corpus/tunes"));
+    }
+
+    private static void assumeWanted() {
+        Assumptions.assumeTrue(Boolean.getBoolean("mannerReport"), "skipped: only in the profile manner-report");
+    }
+
+    private static void report(String name, List<Path> files) throws DiagnosedException, IOException {
+        Instrument instrument = InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID);
+        List<Tune> tunes = new ArrayList<>();
+        for (Path file : files) {
+            Tune tune = NearestKey.of(file, instrument);
+            if (tune != null) {
+                tunes.add(tune);
+            }
+        }
+        StringBuilder table = new StringBuilder(HEAD);
+        for (Manner manner : MannerLibrary.all()) {
+            Sums sums = new Sums();
+            for (Tune tune : tunes) {
+                solve(tune, instrument, manner, sums);
+            }
+            table.append(sums.line(manner.id()));
+            assertTrue(sums.proved >= 0.9 * tunes.size(), () -> manner.id() + " proves " + sums.proved);
+        }
+        Files.createDirectories(Path.of("target"));
+        Files.writeString(Path.of("target", "manners-" + name + ".txt"), table);
+    }
+
+    private static void solve(Tune tune, Instrument instrument, Manner manner, Sums sums) {
+        SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
+        List<WantedSound> wanted = Accompaniment.plan(tune, instrument);
+        long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        Outcome outcome = Solver.solve(tune, instrument, wanted, options);
+        long end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        if (outcome instanceof Outcome.Solved solved) {
+            Solution solution = solved.solution();
+            sums.add(solution, MarkFigures.of(tune, wanted, solution), (end - begin) / NANOSECONDS);
+        }
+    }
+}
