@@ -83,8 +83,7 @@ record MarkFigures(
                 LeftHandSound sound = play.sound();
                 counts[0]++;
                 counts[1] += sound == null ? 1 : 0;
-                counts[2] += sound != null
-                                && LeftHandFit.of(play.wanted().kind(), play.harmony(), sound) != LeftHandFit.EXACT
+                counts[2] += sound != null && LeftHandFit.of(play.wanted(), play.harmony(), sound) != LeftHandFit.EXACT
                         ? 1
                         : 0;
             }

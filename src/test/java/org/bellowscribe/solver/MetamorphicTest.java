@@ -40,7 +40,9 @@ class MetamorphicTest {
     }
 
     private static int cost(Tune tune, Instrument box) {
-        return solve(tune, box, MannerLibrary.of(MannerLibrary.DEFAULT_ID)).cost().total();
+        return solve(tune, box, MannerLibrary.of(MannerLibrary.DEFAULT_ID))
+                .cost()
+                .total();
     }
 
     private static Instrument box(String id) throws DiagnosedException {

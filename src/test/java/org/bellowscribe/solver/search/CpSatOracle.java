@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The same integer problem for OR-Tools CP-SAT: a boolean for each move and each pair, an integer for each place. */
-final class CpSatOracle {
+public final class CpSatOracle {
 
     /** What the oracle says: a proved cost, {@link Integer#MAX_VALUE} for proved impossible, or -1 for undecided. */
-    static final int UNDECIDED = -1;
+    public static final int UNDECIDED = -1;
 
     private final Problem problem;
     private final CpModel model = new CpModel();
@@ -30,7 +30,8 @@ final class CpSatOracle {
         after = new IntVar[problem.size()];
     }
 
-    static int cost(Problem problem, double seconds) {
+    /** Returns a proved cost, {@link Integer#MAX_VALUE} if there is none, or {@link #UNDECIDED} after some seconds. */
+    public static int cost(Problem problem, double seconds) {
         Loader.loadNativeLibraries();
         return new CpSatOracle(problem).solve(seconds);
     }

@@ -38,12 +38,22 @@ class ProblemLawsTest {
 
     private static Option withMoves(Option option, UnaryOperator<Move> change) {
         return new Option(
-                option.sign(), option.cost(), option.moves().stream().map(change).toList());
+                option.sign(),
+                option.cost(),
+                option.moves().stream().map(change).toList());
     }
 
     private static Problem with(Problem p, List<List<Option>> options, List<int[][]> pairs) {
         return new Problem(
-                p.order(), p.edges(), options, pairs, p.lowest(), p.highest(), p.again(), p.margin(), p.startLow(),
+                p.order(),
+                p.edges(),
+                options,
+                pairs,
+                p.lowest(),
+                p.highest(),
+                p.again(),
+                p.margin(),
+                p.startLow(),
                 p.startHigh());
     }
 
@@ -52,8 +62,8 @@ class ProblemLawsTest {
     @MethodSource("seeds")
     void allAirDoubledCostsTheSame(int seed) {
         Problem p = problem(seed);
-        List<List<Option>> doubled = options(
-                p, option -> withMoves(option, move -> new Move(move.cost(), 2 * move.low(), 2 * move.high())));
+        List<List<Option>> doubled =
+                options(p, option -> withMoves(option, move -> new Move(move.cost(), 2 * move.low(), 2 * move.high())));
         Problem larger = new Problem(
                 p.order(),
                 p.edges(),
@@ -105,8 +115,8 @@ class ProblemLawsTest {
             }
             pairs.add(more);
         }
-        List<List<Option>> options = options(
-                p, option -> new Option(option.sign(), option.cost() + random.nextInt(3), option.moves()));
+        List<List<Option>> options =
+                options(p, option -> new Option(option.sign(), option.cost() + random.nextInt(3), option.moves()));
         assertTrue(cost(with(p, options, p.pairs())) >= cost(p));
         assertTrue(cost(with(p, p.options(), pairs)) >= cost(p));
     }
@@ -116,8 +126,7 @@ class ProblemLawsTest {
     @MethodSource("seeds")
     void mirroredBellowsCostTheSame(int seed) {
         Problem p = problem(seed);
-        List<List<Option>> mirrored =
-                options(p, option -> new Option(-option.sign(), option.cost(), option.moves()));
+        List<List<Option>> mirrored = options(p, option -> new Option(-option.sign(), option.cost(), option.moves()));
         assertEquals(cost(p), cost(with(p, mirrored, p.pairs())));
     }
 }
