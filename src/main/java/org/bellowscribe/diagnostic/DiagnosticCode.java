@@ -34,6 +34,8 @@ public enum DiagnosticCode {
     ONCE_ONLY,
     /** The result is not proved to be the cheapest. */
     NOT_PROVED,
+    /** Measures that are written the same are played differently. */
+    UNLIKE_MEASURES,
     /** A solution broke a limit when it was replayed; nothing was written. */
     REPLAY,
     /** A file or folder cannot be read. */

@@ -19,6 +19,7 @@ import org.bellowscribe.replay.Performance;
 import org.bellowscribe.replay.Sounding;
 import org.bellowscribe.solver.Cost;
 import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.UnlikeMeasure;
 
 /**
  * Writes a record: every decision of a tune as JSON, in the form of {@code schemas/record.schema.json}. The same record
@@ -86,6 +87,7 @@ public final class RecordWriter {
         writeTally(LeftHandTally.of(marked.instrument(), marked.solution()));
         writePerformance(performance);
         writeCost(marked.solution().cost());
+        writeUnlike(marked.solution().unlike());
     }
 
     private void writeBellows(Instrument instrument, Solution solution, List<Sounding> performance) throws IOException {
@@ -153,6 +155,21 @@ public final class RecordWriter {
         }
         json.writeEndObject();
         json.writeEndObject();
+    }
+
+    private void writeUnlike(List<UnlikeMeasure> unlike) throws IOException {
+        json.writeArrayFieldStart("unlikeMeasures");
+        for (UnlikeMeasure measure : unlike) {
+            json.writeStartObject();
+            json.writeNumberField("measure", measure.measure() + 1);
+            json.writeNumberField("equalTo", measure.fellow() + 1);
+            Integer dearer = measure.dearer();
+            if (dearer != null) {
+                json.writeNumberField("dearer", dearer);
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void writeDiagnostics(List<Diagnostic> diagnostics) throws IOException {

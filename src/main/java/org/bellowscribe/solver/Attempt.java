@@ -1,5 +1,8 @@
 package org.bellowscribe.solver;
 
+import org.bellowscribe.solver.alike.Alike;
+import org.bellowscribe.solver.alike.AlikeSearch;
+import org.bellowscribe.solver.alike.Twins;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Search;
@@ -22,7 +25,7 @@ record Attempt(Model model, Problem problem, Answer answer, boolean again, Answe
     private static final double THOUSANDTHS = 1000;
 
     static Attempt of(Task task, Model model) {
-        int start = (int) (USUAL_START * task.instrument().bellows().capacity() * THOUSANDTHS);
+        int start = usualStart(task);
         long limit = task.options().cellLimit();
         boolean again = task.options().times() == Times.AGAIN;
         Problem problem = model.problem(again);
@@ -35,6 +38,16 @@ record Attempt(Model model, Problem problem, Answer answer, boolean again, Answe
             }
         }
         return new Attempt(model, problem, first, again, first);
+    }
+
+    private static int usualStart(Task task) {
+        return (int) (USUAL_START * task.instrument().bellows().capacity() * THOUSANDTHS);
+    }
+
+    /** Returns the answer that was found, with equal measures played alike where that is worth it. */
+    Alike alike(Task task) {
+        Twins twins = new EqualMeasures(task.tune(), model).twins();
+        return AlikeSearch.improve(problem, twins, task.options().cellLimit(), usualStart(task), answer);
     }
 
     /** Returns true if the tune can be played. */

@@ -27,12 +27,15 @@ final class Model {
     final List<Moment> moments = new ArrayList<>();
     final List<List<Choice>> choices = new ArrayList<>();
     private final List<Map<BellowsDirection, List<Action>>> actions = new ArrayList<>();
+    /** For each event what the left hand should sound during it. */
+    final List<List<WantedSound>> wanted = new ArrayList<>();
+
     private final List<Integer> leastAir = new ArrayList<>();
     private final Actions beside;
     final List<Integer> order;
     final List<Problem.Edge> edges;
 
-    Model(Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options) {
+    Model(Tune tune, Instrument instrument, List<WantedSound> sounds, SolverOptions options) {
         this.tune = tune;
         this.instrument = instrument;
         rules = new RuleBook(options.manner());
@@ -41,16 +44,15 @@ final class Model {
         int closing = closing(tune, order);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
-        List<List<WantedSound>> byEvent = new ArrayList<>();
-        tune.events().forEach(event -> byEvent.add(new ArrayList<>()));
-        wanted.forEach(sound -> byEvent.get(sound.event()).add(sound));
+        tune.events().forEach(event -> wanted.add(new ArrayList<>()));
+        sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
         for (Event event : tune.events()) {
             Moment moment = new Moment(event, tune.seconds(event), event.index() == closing);
             moments.add(moment);
             add(
                     moment,
                     hand.of(moment),
-                    byEvent.get(event.index()),
+                    wanted.get(event.index()),
                     options.pins().at(event.index()));
         }
     }

@@ -17,6 +17,7 @@ public final class RuleBook {
     private final List<Priced<PairRule>> pairRules = new ArrayList<>();
     private final List<Priced<LeftHandRule>> leftHandRules = new ArrayList<>();
     private final List<Priced<AirRule>> airRules = new ArrayList<>();
+    private final List<Priced<MeasureRule>> measureRules = new ArrayList<>();
     private final SortedMap<String, Integer> charged = new TreeMap<>();
     private final SortedMap<String, Integer> times = new TreeMap<>();
     private boolean billing;
@@ -33,6 +34,8 @@ public final class RuleBook {
                 leftHandRules.add(new Priced<>(leftHand, points));
             } else if (rule instanceof AirRule air) {
                 airRules.add(new Priced<>(air, points));
+            } else if (rule instanceof MeasureRule measure) {
+                measureRules.add(new Priced<>(measure, points));
             }
         }
     }
@@ -73,6 +76,14 @@ public final class RuleBook {
         int sum = 0;
         for (Priced<AirRule> priced : airRules) {
             sum += charge(priced.rule, priced.rule.points(moment, air, priced.points));
+        }
+        return sum;
+    }
+
+    int unlikeMeasure() {
+        int sum = 0;
+        for (Priced<MeasureRule> priced : measureRules) {
+            sum += charge(priced.rule, priced.rule.points(priced.points));
         }
         return sum;
     }

@@ -9,11 +9,18 @@ import java.util.List;
  * @param again true if the marks can be played again and again without resetting the bellows; false if they were found
  *     for one time through
  * @param cost what it costs
+ * @param unlike measures that are not played as most of their equals
  */
-public record Solution(List<Step> steps, boolean again, Cost cost) {
+public record Solution(List<Step> steps, boolean again, Cost cost, List<UnlikeMeasure> unlike) {
 
-    /** Copies the steps. */
+    /** Copies the lists. */
     public Solution {
         steps = List.copyOf(steps);
+        unlike = List.copyOf(unlike);
+    }
+
+    /** Creates a solution in which equal measures were not compared. */
+    public Solution(List<Step> steps, boolean again, Cost cost) {
+        this(steps, again, cost, List.of());
     }
 }

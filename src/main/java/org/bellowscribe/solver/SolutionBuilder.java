@@ -7,6 +7,8 @@ import java.util.TreeMap;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.alike.Alike;
+import org.bellowscribe.solver.alike.Difference;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +27,8 @@ final class SolutionBuilder {
     }
 
     /** Returns the solution of an answer that was found. */
-    Solution build(Answer answer, boolean again) {
+    Solution build(Alike alike, boolean again) {
+        Answer answer = alike.answer();
         int[] option = found(answer.option());
         int[] move = found(answer.move());
         int[] openings = found(answer.openings());
@@ -40,13 +43,28 @@ final class SolutionBuilder {
         for (int e = 0; e < option.length; e++) {
             steps.add(step(e, choices, actions.get(e), openings));
         }
-        SortedMap<String, Integer> bill = bill(choices, actions);
+        SortedMap<String, Integer> bill =
+                bill(choices, actions, alike.differences().size());
         int total = bill.values().stream().mapToInt(Integer::intValue).sum();
         if (total != answer.cost()) {
             throw new IllegalStateException(
                     "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
         }
-        return new Solution(steps, again, new Cost(total, answer.lowerBound(), bill, model.rules.times()));
+        Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times());
+        return new Solution(
+                steps,
+                again,
+                cost,
+                alike.differences().stream().map(this::unlike).toList());
+    }
+
+    private UnlikeMeasure unlike(Difference difference) {
+        Integer dearer = difference.dearer() == Difference.IMPOSSIBLE ? null : difference.dearer();
+        return new UnlikeMeasure(measure(difference.measure()), measure(difference.fellow()), dearer);
+    }
+
+    private int measure(int event) {
+        return tune.events().get(event).measure();
     }
 
     private static int[] found(int @Nullable [] values) {
@@ -96,7 +114,7 @@ final class SolutionBuilder {
         return any;
     }
 
-    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions) {
+    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions, int unlike) {
         RuleBook rules = model.rules;
         rules.openBill();
         for (int e = 0; e < choices.size(); e++) {
@@ -113,6 +131,9 @@ final class SolutionBuilder {
                     choices.get(edge.from()),
                     model.moments.get(edge.to()),
                     choices.get(edge.to()));
+        }
+        for (int i = 0; i < unlike; i++) {
+            rules.unlikeMeasure();
         }
         return new TreeMap<>(rules.bill());
     }

@@ -63,9 +63,12 @@ public final class Solver {
             remarks.add(onceOnly(attempt.first()));
         }
         Solution solution =
-                new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.answer(), attempt.again());
-        if (!solution.cost().isProved()) {
+                new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.alike(task), attempt.again());
+        if (!solution.cost().isNearlyProved()) {
             remarks.add(notProved(solution.cost()));
+        }
+        if (!solution.unlike().isEmpty()) {
+            remarks.add(UnlikeRemark.of(task.tune(), solution.unlike()));
         }
         return new Outcome.Solved(solution, remarks);
     }

@@ -50,13 +50,18 @@ public record Problem(
         pairs = List.copyOf(pairs);
     }
 
+    /** Returns the problem with other options and pair costs for the same events. */
+    public Problem with(List<List<Option>> otherOptions, List<int[][]> otherPairs) {
+        return new Problem(order, edges, otherOptions, otherPairs, lowest, highest, again, margin, startLow, startHigh);
+    }
+
     /** Returns the number of events. */
     public int size() {
         return options.size();
     }
 
     /** Returns the exact cost of an assignment. */
-    int cost(int[] option, int[] move) {
+    public int cost(int[] option, int[] move) {
         int sum = 0;
         for (int e = 0; e < size(); e++) {
             Option chosen = options.get(e).get(option[e]);

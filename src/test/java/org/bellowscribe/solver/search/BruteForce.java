@@ -4,25 +4,39 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** Tries every assignment of a tiny problem; openings by trying every integer at the start and every amount. */
-final class BruteForce {
+public final class BruteForce {
+
+    /** What marks cost beside the problem's own points. */
+    @FunctionalInterface
+    public interface Extra {
+        /** Returns points, 0 or more, for the option and the move of each event. */
+        int cost(int[] option, int[] move);
+    }
 
     private final Problem problem;
+    private final Extra extra;
     private int best = Integer.MAX_VALUE;
 
-    private BruteForce(Problem problem) {
+    private BruteForce(Problem problem, Extra extra) {
+        this.extra = extra;
         this.problem = problem;
     }
 
     /** Returns the least cost, or {@link Integer#MAX_VALUE} if there is no answer. */
-    static int cost(Problem problem) {
-        BruteForce force = new BruteForce(problem);
+    public static int cost(Problem problem) {
+        return cost(problem, (option, move) -> 0);
+    }
+
+    /** Returns the least cost with something added, or {@link Integer#MAX_VALUE} if there is no answer. */
+    public static int cost(Problem problem, Extra extra) {
+        BruteForce force = new BruteForce(problem, extra);
         force.choose(0, new int[problem.size()], new int[problem.size()]);
         return force.best;
     }
 
     private void choose(int e, int[] option, int[] move) {
         if (e == problem.size()) {
-            int cost = problem.cost(option, move);
+            int cost = problem.cost(option, move) + extra.cost(option, move);
             if (cost < best && hasOpenings(option, move)) {
                 best = cost;
             }

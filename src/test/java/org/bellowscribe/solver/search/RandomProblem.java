@@ -7,12 +7,12 @@ import java.util.Random;
 import java.util.Set;
 
 /** Small problems with loops, endings and tight bellows, the same for the same seed. */
-final class RandomProblem {
+public final class RandomProblem {
 
     private RandomProblem() {}
 
     /** Returns a problem whose pressed moves reach some units further than the others. */
-    static Problem of(int seed, int events, int optionsEach, int reach) {
+    public static Problem of(int seed, int events, int optionsEach, int reach) {
         Random random = new Random(seed);
         List<List<Option>> options = new ArrayList<>();
         for (int e = 0; e < events; e++) {
