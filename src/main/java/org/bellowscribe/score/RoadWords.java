@@ -55,7 +55,9 @@ public final class RoadWords {
 
     private static Jump jump(String text) {
         boolean toStart = text.startsWith("da") && !text.startsWith("dal") || text.matches("d ?c.*");
-        Goal goal = text.contains("coda") ? Goal.CODA : text.matches(".*\\bfine?\\b.*") ? Goal.FINE : Goal.OPEN;
+        // "al Fine e poi la Coda": what comes first.
+        boolean fine = text.matches("(?:(?!coda).)*\\bfine?\\b.*");
+        Goal goal = fine ? Goal.FINE : text.contains("coda") ? Goal.CODA : Goal.OPEN;
         boolean withRepeats = text.matches(".*\\b(con|with|avec) (le )?rep.*");
         return new Jump(toStart, "", goal, withRepeats);
     }

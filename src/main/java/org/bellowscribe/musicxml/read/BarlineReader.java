@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Repeats, endings, segno and coda at bar lines. */
 final class BarlineReader {
 
-    private static final Pattern RANGE = Pattern.compile("(\\d{1,2})(?:\\s*-\\s*(\\d{1,2}))?");
+    private static final Pattern RANGE = Pattern.compile("(\\d{1,2})(?:[.\\s]*[-\u2013]\\s*(\\d{1,2}))?");
 
     private static final Set<BarStyle> DOUBLE =
             EnumSet.of(BarStyle.LIGHT_LIGHT, BarStyle.LIGHT_HEAVY, BarStyle.HEAVY_LIGHT, BarStyle.HEAVY_HEAVY);
@@ -58,7 +58,7 @@ final class BarlineReader {
         if (barline.getCodaAttribute() != null) {
             road.coda(next, text(barline.getCodaAttribute()));
         } else if (barline.getCoda() != null) {
-            road.codaSign(next);
+            road.codaSign(next, measure);
         }
     }
 
@@ -84,7 +84,7 @@ final class BarlineReader {
         }
     }
 
-    /** Reads "1", "1,2", "1.", "1-3", "1 2"; the printed text counts where the number says nothing. */
+    /** Reads "1", "1,2", "1.", "1-3", "1.-3.", "1 2"; the printed text counts where the number says nothing. */
     static List<Integer> numbers(@Nullable String number, @Nullable String text) {
         List<Integer> numbers = numbers(text(number));
         return numbers.isEmpty() ? numbers(text(text)) : numbers;

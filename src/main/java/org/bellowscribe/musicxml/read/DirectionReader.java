@@ -43,7 +43,7 @@ final class DirectionReader {
                 road.segno(at.start(), "");
             }
             if (!type.getCoda().isEmpty()) {
-                road.codaSign(at.start());
+                road.codaSign(at.start(), at.measure());
             }
         }
     }

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.bellowscribe.score.Jump;
 import org.bellowscribe.score.RoadRemark;
@@ -19,7 +18,8 @@ final class RoadMap {
     private final Set<RoadRemark> remarks = new LinkedHashSet<>();
     private final Set<Integer> afterDoubleBars = new HashSet<>();
     private final TreeMap<Integer, Jump.Goal> goals = new TreeMap<>();
-    private final TreeSet<Integer> codaSigns = new TreeSet<>();
+    // Coda signs by the measure that begins there, each with the measure at whose end a player would leave.
+    private final TreeMap<Integer, Integer> codaSigns = new TreeMap<>();
 
     /** Changes the signs of a measure; measures before the first are left out. */
     void change(int measure, UnaryOperator<RoadSigns> change) {
@@ -106,9 +106,14 @@ final class RoadMap {
         return afterDoubleBars.contains(measure);
     }
 
-    /** Adds a coda sign that stands alone: it may mark the coda itself or the place to leave for it. */
-    void codaSign(int measure) {
-        codaSigns.add(measure);
+    /**
+     * Adds a coda sign that stands alone: it may mark the coda itself or the place to leave for it.
+     *
+     * @param coda the measure that begins at the sign
+     * @param departure the measure at whose end a player would leave
+     */
+    void codaSign(int coda, int departure) {
+        codaSigns.putIfAbsent(coda, departure);
     }
 
     /**
@@ -126,14 +131,22 @@ final class RoadMap {
         return all.subList(0, measures);
     }
 
-    // Two coda signs and no words: one leaves at the first and goes on at the last.
+    /** Returns the measure of the last coda that words or sounds name; -1 if none do. */
+    private int lastCoda() {
+        int last = signs.size() - 1;
+        while (last >= 0 && signs.get(last).coda() == null) {
+            last--;
+        }
+        return last;
+    }
+
+    // Of two codas, by sign or word, and no departure, one leaves at the first sign and goes on at the last.
     private void placeCodaSigns() {
         boolean departure = signs.stream().anyMatch(each -> each.toCoda() != null);
-        if (codaSigns.size() > 1 && !departure) {
-            int first = codaSigns.pollFirst();
-            change(first, old -> old.withToCoda(""));
+        if (!departure && !codaSigns.isEmpty() && (codaSigns.size() > 1 || lastCoda() > codaSigns.firstKey())) {
+            change(codaSigns.pollFirstEntry().getValue(), old -> old.withToCoda(""));
         }
-        for (int measure : codaSigns) {
+        for (int measure : codaSigns.keySet()) {
             change(measure, old -> old.coda() != null || old.toCoda() != null ? old : old.withCoda(""));
         }
     }

@@ -190,7 +190,9 @@ final class TuneBuilder {
             remarks.add(Diagnostic.note(
                     DiagnosticCode.ASSUMED,
                     Place.FILE,
-                    "%d notes of the melody are hidden; they are read as rests.".formatted(hidden)));
+                    hidden == 1
+                            ? "1 note of the melody is hidden; it is read as a rest."
+                            : "%d notes of the melody are hidden; they are read as rests.".formatted(hidden)));
         }
         if (repeated != null) {
             remarks.add(Diagnostic.warning(

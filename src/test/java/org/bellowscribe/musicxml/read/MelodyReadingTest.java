@@ -58,7 +58,7 @@ class MelodyReadingTest {
         assertEquals("A5*1/1 r*3/1", sounds(read(score(notes("A5:4") + slash + cue + drum))));
         Tune tune = read(score(notes("A5:12") + hidden));
         assertEquals("A5*3/1 r*1/1", sounds(tune));
-        assertTrue(tune.diagnostics().toString().contains("1 notes of the melody are hidden"));
+        assertTrue(tune.diagnostics().toString().contains("1 note of the melody is hidden"));
     }
 
     @Test

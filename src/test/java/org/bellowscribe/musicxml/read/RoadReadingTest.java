@@ -62,7 +62,7 @@ class RoadReadingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'1,2'", "'1, 2'", "'1-2'", "'1 2'", "'1.2.'", "'1 + 2'"})
+    @CsvSource({"'1,2'", "'1, 2'", "'1-2'", "'1 2'", "'1.2.'", "'1 + 2'", "'1.-2.'"})
     void endingNumbersAreReadInManySpellings(String numbers) {
         assertEquals(
                 "1-2, 1-2, 1, 3",
@@ -106,6 +106,23 @@ class RoadReadingTest {
     void ofTwoCodaSignsTheFirstLeavesAndTheLastIsTheCoda() {
         assertEquals(
                 "1-3, 1, 4", order(sign("coda", "") + BAR, BAR, BAR + words("D.C. al Coda"), sign("coda", "") + BAR));
+    }
+
+    @Test
+    void codaSignBehindTheLastNoteLeavesAfterItsOwnMeasure() {
+        String to = sign("coda", "")
+                .replace("<direction>", "<direction><direction-type><words>To</words></direction-type>");
+        String coda = sign("coda", "")
+                .replace("</direction>", "<direction-type><words>Coda</words></direction-type></direction>");
+        assertEquals("1-4, 1-2, 5", order(BAR, BAR + to, BAR, BAR + words("D.C. al Coda"), coda + BAR));
+        assertEquals(
+                "1-4, 1-2, 5",
+                order(BAR, BAR + sign("coda", ""), BAR, BAR + words("D.C. al Coda"), sign("coda", "") + BAR));
+    }
+
+    @Test
+    void ofTwoGoalsTheFirstCounts() {
+        assertEquals("1-2, 1", order(BAR + words("Fine"), BAR + words("D.C. al Fine e poi la Coda")));
     }
 
     @Test
