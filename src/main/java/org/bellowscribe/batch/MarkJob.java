@@ -12,17 +12,20 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.fit.KeySearch;
-import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.CheckedTune;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.replay.Replay;
+import org.bellowscribe.report.AlternativesText;
 import org.bellowscribe.report.RecordWriter;
+import org.bellowscribe.report.Steered;
+import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.Solver;
+import org.bellowscribe.solver.Task;
+import org.bellowscribe.solver.explain.Alternative;
 
 /** Marks one tune: reads, decides, replays, writes. Our earlier marks are taken out first. */
 final class MarkJob {
@@ -46,10 +49,11 @@ final class MarkJob {
     }
 
     private Result mark(ScoreDocument document) throws DiagnosedException {
+        Teacher teacher = Teacher.of(settings.steering(), source);
         String bare = document.withoutMarks().text();
         CheckedTune checked = ScoreReader.readChecked(bare, source.stem(), settings.reading());
         Tune written = checked.tune();
-        KeySearch.InKey inKey = inKey(written);
+        KeySearch.InKey inKey = inKey(written, teacher);
         List<Diagnostic> remarks = new ArrayList<>(written.diagnostics());
         remarks.addAll(checked.schemaRemarks());
         if (inKey.outcome() instanceof Outcome.Unplayable unplayable) {
@@ -63,15 +67,18 @@ final class MarkJob {
             remarks.addAll(broken);
             return refuse(remarks);
         }
-        return write(document, written, inKey, remarks);
+        Task task = teacher.fix(task(inKey.tune(), inKey.semitones()));
+        return write(document, written, inKey, remarks, teacher.ask(task, solved.solution()));
     }
 
-    private KeySearch.InKey inKey(Tune written) {
-        KeySearch keys = new KeySearch(
-                written,
-                (tune, moved) -> Solver.solve(tune, settings.instrument(), wanted(tune), settings.solver(), moved));
+    private KeySearch.InKey inKey(Tune written, Teacher teacher) {
+        KeySearch keys = new KeySearch(written, (tune, moved) -> teacher.play(task(tune, moved)));
         Integer semitones = settings.key().semitones();
         return semitones == null ? keys.nearest() : keys.by(semitones);
+    }
+
+    private Task task(Tune tune, int moved) {
+        return new Task(tune, settings.instrument(), wanted(tune), settings.solver(), moved);
     }
 
     // A left hand that is not written is not played: its air would be missing from the sheet.
@@ -92,14 +99,13 @@ final class MarkJob {
                 .toList();
     }
 
-    private Result write(ScoreDocument document, Tune written, KeySearch.InKey inKey, List<Diagnostic> remarks)
+    private Result write(
+            ScoreDocument document, Tune written, KeySearch.InKey inKey, List<Diagnostic> remarks, Steered steered)
             throws DiagnosedException {
         Tune tune = inKey.tune();
         Solution solution = ((Outcome.Solved) inKey.outcome()).solution();
-        Instrument instrument = settings.instrument();
         boolean keepsNotes = settings.key().keepsNotes();
-        int above = keepsNotes ? inKey.semitones() : 0;
-        Arrangement arrangement = new Arrangement(tune, instrument, solution, settings.style(), above);
+        Arrangement arrangement = arrangement(inKey, solution);
         List<Annotation> marks = Annotators.annotate(arrangement, settings.marks());
         LeftHandOutput leftHand =
                 new LeftHandOutput(leftHandChoice, settings.marks(), arrangement, keepsNotes ? written : tune);
@@ -109,12 +115,51 @@ final class MarkJob {
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
             record(new TuneRecord.Marked(
-                    source.name(), tune, instrument, solution, inKey.semitones(), keepsNotes, remarks));
+                    source.name(),
+                    tune,
+                    settings.instrument(),
+                    solution,
+                    inKey.semitones(),
+                    keepsNotes,
+                    steered,
+                    remarks));
         }
-        leftHand.writeSheet(source, sheet);
-        source.write(marked.encode());
-        return new Result(
-                source, true, TuneSummary.of(tune, instrument, solution).inKey(inKey.semitones(), keepsNotes), remarks);
+        if (settings.steering().writes()) {
+            leftHand.writeSheet(source, sheet);
+            source.write(marked.encode());
+        }
+        List<String> told = new ArrayList<>(SteeringText.ofPins(tune, steered.pins()));
+        told.addAll(SteeringText.ofExplanations(tune, steered.explanations()));
+        told.addAll(writeOtherWays(sheet, inKey, solution, steered.alternatives()));
+        TuneSummary summary =
+                TuneSummary.of(tune, settings.instrument(), solution).inKey(inKey.semitones(), keepsNotes);
+        return new Result(source, true, summary, remarks, told);
+    }
+
+    private Arrangement arrangement(KeySearch.InKey inKey, Solution solution) {
+        int above = settings.key().keepsNotes() ? inKey.semitones() : 0;
+        return new Arrangement(inKey.tune(), settings.instrument(), solution, settings.style(), above);
+    }
+
+    private List<String> writeOtherWays(
+            ScoreDocument sheet, KeySearch.InKey inKey, Solution first, List<Alternative> found)
+            throws DiagnosedException {
+        List<Alternative> sound = found.stream()
+                .filter(way -> replay(inKey.tune(), way.solution()).isEmpty())
+                .toList();
+        for (int i = 0; i < sound.size(); i++) {
+            List<Annotation> marks =
+                    Annotators.annotate(arrangement(inKey, sound.get(i).solution()), settings.marks());
+            AtomicFile.write(
+                    source.alternativeTarget(i + 2), sheet.withMarks(marks).encode());
+        }
+        return settings.steering().alternatives() == 0
+                ? List.of()
+                : AlternativesText.lines(
+                        inKey.tune(),
+                        first,
+                        sound,
+                        i -> String.valueOf(source.alternativeTarget(i).getFileName()));
     }
 
     private Result refuse(List<Diagnostic> remarks) {

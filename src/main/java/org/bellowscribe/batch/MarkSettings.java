@@ -19,6 +19,7 @@ import org.bellowscribe.solver.SolverOptions;
  * @param reading which line of a score is the melody
  * @param patterns which patterns the left hand plays
  * @param record true if every decision is to be written beside the score, as data
+ * @param steering what a teacher fixes and asks
  */
 public record MarkSettings(
         Instrument instrument,
@@ -28,7 +29,8 @@ public record MarkSettings(
         KeyChoice key,
         ReadingOptions reading,
         PatternChoice patterns,
-        boolean record) {
+        boolean record,
+        Steering steering) {
 
     /** Id of the marks that show where the air button is pressed. */
     public static final String AIR = "air";
@@ -41,7 +43,7 @@ public record MarkSettings(
         marks = List.copyOf(marks);
     }
 
-    /** Creates settings with the usual patterns of the left hand. */
+    /** Creates settings with the usual patterns of the left hand, and nothing fixed but what stands beside the scores. */
     public MarkSettings(
             Instrument instrument,
             Style style,
@@ -50,11 +52,16 @@ public record MarkSettings(
             KeyChoice key,
             ReadingOptions reading,
             boolean record) {
-        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), record);
+        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), record, Steering.USUAL);
     }
 
     /** Returns these settings with other patterns of the left hand. */
     public MarkSettings with(PatternChoice others) {
-        return new MarkSettings(instrument, style, marks, solver, key, reading, others, record);
+        return new MarkSettings(instrument, style, marks, solver, key, reading, others, record, steering);
+    }
+
+    /** Returns these settings with what a teacher fixes and asks. */
+    public MarkSettings with(Steering other) {
+        return new MarkSettings(instrument, style, marks, solver, key, reading, patterns, record, other);
     }
 }

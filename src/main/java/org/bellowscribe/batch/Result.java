@@ -13,12 +13,20 @@ import org.jspecify.annotations.Nullable;
  * @param done true if its result was written
  * @param summary figures of a marked tune; null otherwise
  * @param diagnostics remarks, in order
+ * @param told lines about pins and questions, to stand under the figures
  */
-public record Result(Source source, boolean done, @Nullable TuneSummary summary, List<Diagnostic> diagnostics) {
+public record Result(
+        Source source, boolean done, @Nullable TuneSummary summary, List<Diagnostic> diagnostics, List<String> told) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Result {
         diagnostics = List.copyOf(diagnostics);
+        told = List.copyOf(told);
+    }
+
+    /** Creates a result about which there is nothing more to tell. */
+    public Result(Source source, boolean done, @Nullable TuneSummary summary, List<Diagnostic> diagnostics) {
+        this(source, done, summary, diagnostics, List.of());
     }
 
     /** Returns a result of which nothing was written. */
@@ -30,7 +38,7 @@ public record Result(Source source, boolean done, @Nullable TuneSummary summary,
     Result with(Diagnostic diagnostic) {
         List<Diagnostic> all = new ArrayList<>(diagnostics);
         all.add(diagnostic);
-        return new Result(source, done, summary, all);
+        return new Result(source, done, summary, all, told);
     }
 
     /** Returns the first error, or null if there is none. */

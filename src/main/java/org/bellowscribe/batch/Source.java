@@ -134,6 +134,23 @@ public record Source(
         return target.resolveSibling(stem(String.valueOf(target.getFileName())) + ending);
     }
 
+    /**
+     * Returns where another way to play the tune goes: beside the result, as {@code NAME.2.musicxml}.
+     *
+     * @param number 2 for the first of them
+     */
+    Path alternativeTarget(int number) {
+        String name = String.valueOf(target.getFileName());
+        String stem = stem(name);
+        return target.resolveSibling(stem + "." + number + name.substring(stem.length()));
+    }
+
+    /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */
+    @Nullable
+    Path pinsFile() {
+        return pipe == null ? file.resolveSibling(stem() + ".pins.xml") : null;
+    }
+
     private static String stem(String name) {
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;

@@ -26,6 +26,7 @@ public final class Sources {
 
     private final @Nullable Path folder;
     private final List<String> beside;
+    private final int alternatives;
     /** By its real path each file once, with its place below the folder for results. */
     private final Map<Path, Source> inputs = new LinkedHashMap<>();
 
@@ -40,9 +41,10 @@ public final class Sources {
      */
     public record Problem(String input, Diagnostic diagnostic) {}
 
-    private Sources(@Nullable Path folder, List<String> beside) {
+    private Sources(@Nullable Path folder, List<String> beside, int alternatives) {
         this.folder = folder;
         this.beside = beside;
+        this.alternatives = alternatives;
     }
 
     /**
@@ -53,7 +55,7 @@ public final class Sources {
      * @param records true if records are written beside the results
      */
     public static Sources find(List<String> inputs, @Nullable Path folder, boolean records) {
-        return find(inputs, folder, records ? List.of(Source.RECORD) : List.of());
+        return find(inputs, folder, records ? List.of(Source.RECORD) : List.of(), 0);
     }
 
     /**
@@ -62,9 +64,10 @@ public final class Sources {
      * @param inputs files and folders as the user wrote them
      * @param folder where results go; null to put each in place of its file
      * @param beside how the names of the files end that are written beside each result
+     * @param alternatives how many other ways to play a tune may be written beside each result
      */
-    public static Sources find(List<String> inputs, @Nullable Path folder, List<String> beside) {
-        Sources sources = new Sources(folder, List.copyOf(beside));
+    public static Sources find(List<String> inputs, @Nullable Path folder, List<String> beside, int alternatives) {
+        Sources sources = new Sources(folder, List.copyOf(beside), alternatives);
         inputs.forEach(sources::add);
         sources.giveTargets();
         return sources;
@@ -72,7 +75,7 @@ public final class Sources {
 
     /** Returns the one source that stands for standard input and output. */
     public static Sources piped(InputStream in, PrintStream out) {
-        Sources sources = new Sources(null, List.of());
+        Sources sources = new Sources(null, List.of(), 0);
         sources.found.add(Source.piped(in, out));
         return sources;
     }
@@ -114,8 +117,7 @@ public final class Sources {
     private void giveTargets() {
         Map<String, String> taken = new HashMap<>();
         inputs.forEach((real, source) -> {
-            List<Path> targets = new ArrayList<>(List.of(source.target()));
-            beside.forEach(ending -> targets.add(source.beside(ending)));
+            List<Path> targets = targets(source);
             for (Path target : targets) {
                 if (!isFree(real, source, target, taken)) {
                     return;
@@ -124,6 +126,15 @@ public final class Sources {
             targets.forEach(target -> taken.put(key(target), source.shown()));
             found.add(source);
         });
+    }
+
+    private List<Path> targets(Source source) {
+        List<Path> targets = new ArrayList<>(List.of(source.target()));
+        beside.forEach(ending -> targets.add(source.beside(ending)));
+        for (int way = 1; way <= alternatives; way++) {
+            targets.add(source.alternativeTarget(way + 1));
+        }
+        return targets;
     }
 
     private boolean isFree(Path real, Source source, Path target, Map<String, String> taken) {

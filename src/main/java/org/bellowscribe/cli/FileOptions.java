@@ -19,9 +19,9 @@ import org.bellowscribe.diagnostic.Severity;
 /** What all commands on files share: where results go, how many threads, and the report. */
 final class FileOptions {
 
-    private static final String PIPE = "-";
-    private static final String OUT = "out";
-    private static final String IN_PLACE = "in-place";
+    static final String PIPE = "-";
+    static final String OUT = "out";
+    static final String IN_PLACE = "in-place";
     private static final String THREADS = "threads";
     static final String QUIET = "quiet";
     private static final int MOST_THREADS = 64;
@@ -63,6 +63,7 @@ final class FileOptions {
         Terminal terminal = piped ? given.withoutOut() : given;
         int threads = threads(line);
         List<Source> files = sources.found();
+        SteeringOptions.check(line, files.size());
         List<Result> done = new ArrayList<>();
         boolean quiet = line.hasOption(QUIET);
         report.begin(terminal);
@@ -101,7 +102,7 @@ final class FileOptions {
         if (line.getArgList().size() > 1) {
             throw new UsageException("The input - stands alone, without other inputs.");
         }
-        for (String option : List.of(OUT, IN_PLACE, MarkCommand.RECORD)) {
+        for (String option : List.of(OUT, IN_PLACE, MarkCommand.RECORD, SteeringOptions.ALTERNATIVES)) {
             if (line.hasOption(option)) {
                 throw new UsageException(
                         "--%s needs files: the result of the input - goes to standard output.%n".formatted(option)
@@ -124,6 +125,9 @@ final class FileOptions {
         if (inPlace && line.hasOption(OUT)) {
             throw new UsageException("--out and --in-place exclude each other.");
         }
+        if (SteeringOptions.onlyAsks(line)) {
+            return Sources.find(line.getArgList(), null, false);
+        }
         if (inPlace && LeftHandOptions.of(line).sheet()) {
             throw new UsageException("--%s sheet goes with --out: beside your scores it would be taken for one of them."
                     .formatted(LeftHandOptions.WRITTEN));
@@ -139,7 +143,7 @@ final class FileOptions {
         if (LeftHandOptions.of(line).sheet()) {
             beside.add(Source.LEFT_HAND);
         }
-        return Sources.find(line.getArgList(), folder, beside);
+        return Sources.find(line.getArgList(), folder, beside, SteeringOptions.alternatives(line));
     }
 
     /** Returns the files of a line that are only read. */

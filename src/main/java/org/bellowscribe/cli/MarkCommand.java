@@ -75,6 +75,7 @@ final class MarkCommand implements Command {
                         + " unused; 0 to 50, 0 if not given.");
         KeyOptions.addTo(options);
         LineOptions.addTo(options);
+        SteeringOptions.addTo(options);
         options.addOption(Option.builder()
                 .longOpt(RECORD)
                 .desc("Write every decision beside the score, as data: NAME.record.json.")
@@ -86,7 +87,11 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        return FileOptions.run(line, Jobs.mark(settings(line), LeftHandOptions.of(line)), new MarkReport(), terminal);
+        return FileOptions.run(
+                line,
+                Jobs.mark(settings(line), LeftHandOptions.of(line)),
+                new MarkReport(!SteeringOptions.onlyAsks(line)),
+                terminal);
     }
 
     private static MarkSettings settings(CommandLine line) throws UsageException {
@@ -104,7 +109,8 @@ final class MarkCommand implements Command {
                         KeyOptions.of(line),
                         LineOptions.of(line),
                         line.hasOption(RECORD))
-                .with(PatternOption.of(line));
+                .with(PatternOption.of(line))
+                .with(SteeringOptions.of(line));
     }
 
     private static List<String> marks(String list) throws DiagnosedException {

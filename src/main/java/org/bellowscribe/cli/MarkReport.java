@@ -13,6 +13,17 @@ final class MarkReport implements Report {
     private static final int TITLE_WIDTH = 36;
     private static final int ORDER_WIDTH = 80;
 
+    private final boolean writes;
+
+    /**
+     * Creates a report.
+     *
+     * @param writes false if the tunes are only looked at
+     */
+    MarkReport(boolean writes) {
+        this.writes = writes;
+    }
+
     @Override
     public void begin(Terminal terminal) {
         terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
@@ -53,6 +64,7 @@ final class MarkReport implements Report {
         if (!summary.playOrder().isEmpty()) {
             terminal.out().println("  measures " + cut(summary.playOrder()));
         }
+        result.told().forEach(line -> terminal.out().println(line));
     }
 
     // A line that can be read at a glance; the record holds the whole order.
@@ -65,6 +77,10 @@ final class MarkReport implements Report {
 
     @Override
     public void end(List<Result> results, List<String> failed, Terminal terminal) {
+        if (!writes) {
+            terminal.out().println("\nNothing was written; --out DIR marks the score too.");
+            return;
+        }
         List<TuneSummary> marked = results.stream()
                 .map(Result::summary)
                 .filter(summary -> summary != null)

@@ -88,6 +88,7 @@ public final class RecordWriter {
         writePerformance(performance);
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
+        new SteeringWriter(json).write(marked.steered());
     }
 
     private void writeBellows(Instrument instrument, Solution solution, List<Sounding> performance) throws IOException {

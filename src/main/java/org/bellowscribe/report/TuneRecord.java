@@ -24,6 +24,7 @@ public sealed interface TuneRecord {
      * @param instrument the instrument
      * @param solution how it is played; one step for each event of the tune
      * @param transposedBy semitones by which the tune was moved before it was solved
+     * @param steered what a teacher fixed and asked
      * @param diagnostics notes and warnings
      */
     record Marked(
@@ -33,6 +34,7 @@ public sealed interface TuneRecord {
             Solution solution,
             int transposedBy,
             boolean notesKept,
+            Steered steered,
             List<Diagnostic> diagnostics)
             implements TuneRecord {
         /** Copies the list. */

@@ -19,16 +19,25 @@ import org.jspecify.annotations.Nullable;
 /** Says where and why the bellows cannot last. */
 final class MissingAir {
 
+    private static final double THOUSANDTHS = 1000;
+
+    private final Task task;
     private final Tune tune;
     private final Instrument instrument;
     private final Problem problem;
     private final boolean airButton;
 
-    MissingAir(Tune tune, Instrument instrument, Problem problem, SolverOptions options) {
-        this.tune = tune;
-        this.instrument = instrument;
+    MissingAir(Task task, Problem problem) {
+        this.task = task;
+        tune = task.tune();
+        instrument = task.instrument();
         this.problem = problem;
-        airButton = options.airButton();
+        airButton = task.options().airButton();
+    }
+
+    /** Returns false if arithmetic alone shows that the bellows cannot last. */
+    boolean isPossible() {
+        return shortestDeadEnd() == null && openRepeat() == null;
     }
 
     /** Returns one error: the shortest stretch that no bellows survive, or the repeat that cannot close. */
@@ -37,23 +46,19 @@ final class MissingAir {
         if (stretch != null) {
             return List.of(deadEnd(stretch));
         }
-        for (int i = 1; i < problem.order().size(); i++) {
-            Diagnostic open = openRepeat(i);
-            if (open != null) {
-                return List.of(open);
-            }
+        OpenRepeat repeat = openRepeat();
+        if (repeat != null) {
+            return List.of(open(repeat));
         }
         String text = answer.isProved()
                 ? "The bellows of %s cannot last through the tune with its repeats.".formatted(instrument.name())
                 : "No marks were found that keep the bellows of %s within their range; there may be some."
                         .formatted(instrument.name());
-        return List.of(Diagnostic.error(DiagnosticCode.NO_AIR, Place.FILE, text, wayOut()));
+        return List.of(Diagnostic.error(DiagnosticCode.NO_AIR, Place.FILE, text, waysOut()));
     }
 
-    private String wayOut() {
-        return airButton
-                ? "Maybe play faster, or choose an instrument with larger bellows or a stronger air button."
-                : "Maybe allow the air button: add air to the marks, and give the instrument a flow through it.";
+    private String[] waysOut() {
+        return new WaysOut(task).sentences().toArray(String[]::new);
     }
 
     /** Events in play order, both ends included. */
@@ -120,19 +125,26 @@ final class MissingAir {
                         measureName(first),
                         measureName(last),
                         airButton ? "pressed on every note" : "left alone");
-        return Diagnostic.error(DiagnosticCode.NO_AIR, place(last), text, wayOut());
+        return Diagnostic.error(DiagnosticCode.NO_AIR, place(last), text, waysOut());
     }
 
-    // A jump back in play order: what lies between must be able to bring the bellows back.
-    private @Nullable Diagnostic openRepeat(int i) {
-        int target = problem.order().get(i);
-        int begin = problem.order().subList(0, i).lastIndexOf(target);
-        if (begin < 0) {
-            return null;
+    /** How far a stretch moves the bellows, from closing most to opening most, in thousandths of a RU.s. */
+    private record Drift(long least, long most) {
+
+        String word() {
+            return least > 0 ? "opens" : "closes";
         }
+
+        String amount() {
+            return String.format(Locale.ROOT, "%.1f", (least > 0 ? least : -most) / THOUSANDTHS);
+        }
+    }
+
+    // With the bounds of the bellows left out of account.
+    private Drift drift(int from, int until) {
         long least = 0;
         long most = 0;
-        for (int k = begin; k < i; k++) {
+        for (int k = from; k < until; k++) {
             int low = Integer.MAX_VALUE;
             int high = Integer.MIN_VALUE;
             for (Option option : problem.options().get(problem.order().get(k))) {
@@ -144,17 +156,43 @@ final class MissingAir {
             least += low;
             most += high;
         }
-        if (least <= 0 && most >= 0) {
-            return null;
+        return new Drift(least, most);
+    }
+
+    /** Says by how much one playing of the whole tune moves the bellows at least; empty if it need not. */
+    String driftOfAll() {
+        Drift drift = drift(0, problem.order().size());
+        return drift.least() <= problem.margin() && drift.most() >= -problem.margin()
+                ? ""
+                : "one time through %s the bellows by at least %s RU·s".formatted(drift.word(), drift.amount());
+    }
+
+    /** A repeat that cannot close; places in the order of play, the last one left out. */
+    private record OpenRepeat(int from, int until, Drift drift) {}
+
+    // A jump back in play order: what lies between must be able to bring the bellows back.
+    private @Nullable OpenRepeat openRepeat() {
+        for (int i = 1; i < problem.order().size(); i++) {
+            int begin =
+                    problem.order().subList(0, i).lastIndexOf(problem.order().get(i));
+            Drift drift = begin < 0 ? null : drift(begin, i);
+            if (drift != null && (drift.least() > 0 || drift.most() < 0)) {
+                return new OpenRepeat(begin, i, drift);
+            }
         }
+        return null;
+    }
+
+    private Diagnostic open(OpenRepeat repeat) {
+        Event last = eventAt(repeat.until() - 1);
         String text = "The repeat from %s to %s %s the bellows of %s by at least %s RU·s each time, whatever is played."
                 .formatted(
-                        measureName(eventAt(begin)),
-                        measureName(eventAt(i - 1)),
-                        least > 0 ? "opens" : "closes",
+                        measureName(eventAt(repeat.from())),
+                        measureName(last),
+                        repeat.drift().word(),
                         instrument.name(),
-                        String.format(Locale.ROOT, "%.1f", (least > 0 ? least : -most) / 1000.0));
-        return Diagnostic.error(DiagnosticCode.NO_AIR, place(eventAt(i - 1)), text, wayOut());
+                        repeat.drift().amount());
+        return Diagnostic.error(DiagnosticCode.NO_AIR, place(last), text, waysOut());
     }
 
     private Event eventAt(int orderIndex) {

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
@@ -70,11 +71,58 @@ final class MissingNotes {
     }
 
     private Diagnostic noReach(Event event) {
-        return Diagnostic.error(
-                DiagnosticCode.NO_REACH,
-                place(event.measure()),
-                "No hand reaches %s together in one bellows direction on %s."
-                        .formatted(event.pitches(), instrument.name()));
+        String text = "No hand reaches %s together in one bellows direction on %s%s."
+                .formatted(event.pitches(), instrument.name(), collision(event));
+        String without = without(event);
+        return without.isEmpty()
+                ? Diagnostic.error(DiagnosticCode.NO_REACH, place(event.measure()), text)
+                : Diagnostic.error(DiagnosticCode.NO_REACH, place(event.measure()), text, without);
+    }
+
+    // The first two notes that cannot sound together, if two alone are the trouble.
+    private String collision(Event event) {
+        List<Pitch> pitches = event.pitches();
+        for (int i = 0; i < pitches.size(); i++) {
+            for (int j = i + 1; j < pitches.size(); j++) {
+                if (!isPlayable(event, List.of(pitches.get(i), pitches.get(j)))) {
+                    return ": %s and %s %s"
+                            .formatted(pitches.get(i), pitches.get(j), apart(pitches.get(i), pitches.get(j)));
+                }
+            }
+        }
+        return "";
+    }
+
+    private String apart(Pitch one, Pitch other) {
+        for (BellowsDirection direction : BellowsDirection.values()) {
+            if (!choices.buttons(one, direction).isEmpty()
+                    && !choices.buttons(other, direction).isEmpty()) {
+                return "lie too far apart";
+            }
+        }
+        return "sound in opposite directions";
+    }
+
+    // Which note can be left out so that the hand reaches the others.
+    private String without(Event event) {
+        List<String> names = new ArrayList<>();
+        for (Pitch pitch : event.pitches()) {
+            List<Pitch> rest = new ArrayList<>(event.pitches());
+            rest.remove(pitch);
+            if (isPlayable(event, rest)) {
+                names.add(pitch.toString());
+            }
+        }
+        return names.isEmpty()
+                ? ""
+                : "Maybe leave out %s: a hand reaches the others.".formatted(String.join(" or ", names));
+    }
+
+    private boolean isPlayable(Event event, List<Pitch> pitches) {
+        List<Integer> notes = event.noteIndices()
+                .subList(0, Math.min(pitches.size(), event.noteIndices().size()));
+        Event fewer = new Event(event.index(), event.measure(), event.onset(), event.duration(), pitches, notes);
+        return !choices.of(new Moment(fewer, tune.seconds(event), false)).isEmpty();
     }
 
     private Place place(int measureIndex) {
@@ -87,7 +135,9 @@ final class MissingNotes {
         String advice = advice();
         Diagnostic last = errors.get(errors.size() - 1);
         List<Diagnostic> all = new ArrayList<>(errors.subList(0, errors.size() - 1));
-        all.add(Diagnostic.error(last.code(), last.place(), last.text(), advice));
+        List<String> both = new ArrayList<>(last.advice());
+        both.add(advice);
+        all.add(Diagnostic.error(last.code(), last.place(), last.text(), both.toArray(String[]::new)));
         return all;
     }
 
@@ -132,9 +182,7 @@ final class MissingNotes {
                 }
                 pitches.add(pitch.plus(semitones));
             }
-            Event moved = new Event(
-                    event.index(), event.measure(), event.onset(), event.duration(), pitches, event.noteIndices());
-            if (choices.of(new Moment(moved, tune.seconds(event), false)).isEmpty()) {
+            if (!isPlayable(event, pitches)) {
                 return false;
             }
         }

@@ -24,6 +24,7 @@ final class Model {
     private final Tune tune;
     private final Instrument instrument;
     final RuleBook rules;
+    final Apart apart;
     final List<Moment> moments = new ArrayList<>();
     final List<List<Choice>> choices = new ArrayList<>();
     private final List<Map<BellowsDirection, List<Action>>> actions = new ArrayList<>();
@@ -38,6 +39,7 @@ final class Model {
     Model(Tune tune, Instrument instrument, List<WantedSound> sounds, SolverOptions options) {
         this.tune = tune;
         this.instrument = instrument;
+        apart = options.apart();
         rules = new RuleBook(options.manner());
         order = tune.eventOrder();
         edges = edges(order);
@@ -141,7 +143,7 @@ final class Model {
             for (Choice choice : choices.get(e)) {
                 ofEvent.add(new Option(
                         choice.direction().sign(),
-                        rules.step(moments.get(e), choice),
+                        rules.step(moments.get(e), choice) + apart.points(e, choice),
                         moves.getOrDefault(choice.direction(), List.of())));
             }
             options.add(ofEvent);

@@ -1,6 +1,7 @@
 package org.bellowscribe.solver;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
@@ -91,22 +92,32 @@ public record Pin(
         return new Pin(event, direction, buttons, fingers, handOn, leftHand, use);
     }
 
-    /** Returns what is fixed in words, such as {@code push, button 2.5, finger 3}. */
+    /** Returns what is fixed in words, such as {@code push, button 2.5, finger 3}; of several with plus signs. */
     public String describe() {
         List<String> words = new ArrayList<>();
         if (direction != null) {
             words.add(direction.label());
         }
-        buttons.values().forEach(id -> words.add("button " + id));
-        fingers.values().forEach(finger -> words.add("finger " + finger));
+        add(words, "button", buttons.values());
+        add(words, "finger", fingers.values());
         if (handOn != null) {
             words.add("hand on " + handOn);
         }
-        leftHand.values().forEach(label -> words.add("left hand " + (label.equals(SILENCE) ? "silent" : label)));
+        List<String> sounds = leftHand.values().stream()
+                .map(label -> label.equals(SILENCE) ? "silent" : label)
+                .toList();
+        add(words, "left hand", sounds);
         if (air != null) {
             words.add("air " + air.label());
         }
         return words.isEmpty() ? "nothing" : String.join(", ", words);
+    }
+
+    private static void add(List<String> words, String what, Collection<?> values) {
+        if (!values.isEmpty()) {
+            words.add(what + " "
+                    + String.join("+", values.stream().map(Object::toString).toList()));
+        }
     }
 
     /** Returns true if the right hand may play so. */

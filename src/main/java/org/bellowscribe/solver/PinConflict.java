@@ -76,12 +76,33 @@ final class PinConflict {
             return "Maybe leave out these pins: they are not the only ones that conflict.";
         }
         if (needed.size() == 1) {
-            return "Maybe leave it out: without it the tune can be played.";
+            return "Maybe leave it out: without it the tune can be played." + reach(needed.get(0));
         }
         return "Maybe leave out one of them: the tune can be played without that at %s."
                 .formatted(String.join(
                         ", or that at ",
                         ways.stream().map(pin -> places.name(pin.event())).toList()));
+    }
+
+    // Where the hand can lie at all, if it is pinned where it cannot.
+    private String reach(Pin pin) {
+        if (pin.handOn() == null) {
+            return "";
+        }
+        Event event = task.tune().events().get(pin.event());
+        Pin free = new Pin(pin.event(), pin.direction(), pin.buttons(), pin.fingers(), null, pin.leftHand(), pin.air());
+        List<Integer> places = new Choices(task.instrument())
+                .of(new Moment(event, task.tune().seconds(event), false)).stream()
+                        .filter(free::allows)
+                        .map(Choice::handOn)
+                        .distinct()
+                        .sorted()
+                        .toList();
+        return places.isEmpty() || places.contains(pin.handOn())
+                ? ""
+                : " With these notes the hand can be on %s."
+                        .formatted(String.join(
+                                ", ", places.stream().map(Object::toString).toList()));
     }
 
     private String name(Pin pin) {

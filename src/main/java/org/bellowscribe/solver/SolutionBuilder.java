@@ -45,6 +45,12 @@ final class SolutionBuilder {
         }
         SortedMap<String, Integer> bill =
                 bill(choices, actions, alike.differences().size());
+        for (int e = 0; e < option.length; e++) {
+            int points = model.apart.points(e, choices.get(e));
+            if (points > 0) {
+                bill.merge("apart", points, Integer::sum);
+            }
+        }
         int total = bill.values().stream().mapToInt(Integer::intValue).sum();
         if (total != answer.cost()) {
             throw new IllegalStateException(

@@ -8,7 +8,7 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
-import org.bellowscribe.solver.search.Answer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Decides for every event of a tune the buttons, fingers, place of the hand, bellows direction, left hand and air, at the
@@ -60,7 +60,7 @@ public final class Solver {
         }
         List<Diagnostic> remarks = new ArrayList<>();
         if (attempt.isOnceOnly()) {
-            remarks.add(onceOnly(attempt.first()));
+            remarks.add(onceOnly(task, attempt));
         }
         Solution solution =
                 new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.alike(task), attempt.again());
@@ -73,22 +73,32 @@ public final class Solver {
         return new Outcome.Solved(solution, remarks);
     }
 
-    private static List<Diagnostic> whyNot(Task task, Attempt attempt) {
-        List<Diagnostic> pins = new PinConflict(task).diagnose();
-        return pins.isEmpty()
-                ? new MissingAir(task.tune(), task.instrument(), attempt.problem(), task.options())
-                        .diagnose(attempt.answer())
-                : pins;
+    /** Returns the marks of a task whose notes are all on the instrument, or null if there are none: does not ask why. */
+    public static @Nullable Solution attempt(Task task) {
+        Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
+        if (model.firstBlocked() >= 0) {
+            return null;
+        }
+        Attempt attempt = Attempt.of(task, model);
+        return attempt.isFound()
+                ? new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.alike(task), attempt.again())
+                : null;
     }
 
-    private static Diagnostic onceOnly(Answer again) {
-        String why = again.isProved()
+    private static List<Diagnostic> whyNot(Task task, Attempt attempt) {
+        List<Diagnostic> pins = new PinConflict(task).diagnose();
+        return pins.isEmpty() ? new MissingAir(task, attempt.problem()).diagnose(attempt.answer()) : pins;
+    }
+
+    private static Diagnostic onceOnly(Task task, Attempt attempt) {
+        String drift = new MissingAir(task, attempt.problem()).driftOfAll();
+        String why = attempt.first().isProved()
                 ? "The bellows cannot come back to where they began, whatever is played"
                 : "No marks were found that bring the bellows back to where they began";
         return Diagnostic.note(
                 DiagnosticCode.ONCE_ONLY,
                 Place.FILE,
-                why + ": the marks are for one time through.",
+                "%s%s: the marks are for one time through.".formatted(why, drift.isEmpty() ? "" : " (" + drift + ")"),
                 "Maybe set the bellows with the air button before playing the tune again.");
     }
 

@@ -8,11 +8,17 @@ package org.bellowscribe.solver;
  * @param airButton false if the air button must not be used at all
  * @param cellLimit states to expand at most before the proof is given up
  * @param pins what a teacher has fixed
+ * @param apart what to keep away from
  */
-public record SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit, Pins pins) {
+public record SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit, Pins pins, Apart apart) {
 
     /** Enough to prove nearly every tune on usual bellows; a long slow song can use it up in a few seconds. */
     public static final long USUAL_CELL_LIMIT = 300_000;
+
+    /** Creates options with nothing to keep away from. */
+    public SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit, Pins pins) {
+        this(manner, times, airButton, cellLimit, pins, Apart.FREE);
+    }
 
     /** Creates options with nothing fixed. */
     public SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit) {
@@ -21,6 +27,31 @@ public record SolverOptions(Manner manner, Times times, boolean airButton, long 
 
     /** Returns these options with other pins. */
     public SolverOptions withPins(Pins fixed) {
-        return new SolverOptions(manner, times, airButton, cellLimit, fixed);
+        return new SolverOptions(manner, times, airButton, cellLimit, fixed, apart);
+    }
+
+    /** Returns these options with another manner of playing. */
+    public SolverOptions with(Manner other) {
+        return new SolverOptions(other, times, airButton, cellLimit, pins, apart);
+    }
+
+    /** Returns these options with something to keep away from. */
+    public SolverOptions with(Apart away) {
+        return new SolverOptions(manner, times, airButton, cellLimit, pins, away);
+    }
+
+    /** Returns these options for playing so often. */
+    public SolverOptions with(Times often) {
+        return new SolverOptions(manner, often, airButton, cellLimit, pins, apart);
+    }
+
+    /** Returns these options with the air button or without it. */
+    public SolverOptions withAirButton(boolean pressed) {
+        return new SolverOptions(manner, times, pressed, cellLimit, pins, apart);
+    }
+
+    /** Returns these options with a bound on the work. */
+    public SolverOptions withCellLimit(long cells) {
+        return new SolverOptions(manner, times, airButton, cells, pins, apart);
     }
 }

@@ -53,7 +53,7 @@ class WrittenLeftHandTest {
 
     private List<Result> run(Path input, String output, Job job) {
         List<String> beside = output.equals("stripped") ? List.of() : List.of(Source.LEFT_HAND);
-        Sources sources = Sources.find(List.of(input.toString()), folder.resolve(output), beside);
+        Sources sources = Sources.find(List.of(input.toString()), folder.resolve(output), beside, 0);
         List<Result> results = new ArrayList<>();
         Batch.run(sources.found(), job, 2, results::add);
         return results.stream().filter(Result::done).toList();

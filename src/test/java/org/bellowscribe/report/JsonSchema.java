@@ -10,7 +10,7 @@ import java.util.Set;
  * The part of JSON Schema that our schema uses. Stricter in one respect: an object may have no keys but those that its
  * schema describes.
  */
-final class JsonSchema {
+public final class JsonSchema {
 
     private static final Set<String> KNOWN = Set.of(
             "$schema",
@@ -35,11 +35,11 @@ final class JsonSchema {
     private final Map<?, ?> root;
     private final List<String> objections = new ArrayList<>();
 
-    JsonSchema(Object root) {
+    public JsonSchema(Object root) {
         this.root = (Map<?, ?>) root;
     }
 
-    List<String> objections(Object value) {
+    public List<String> objections(Object value) {
         check(root, value, "");
         return objections;
     }

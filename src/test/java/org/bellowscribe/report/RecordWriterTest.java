@@ -39,7 +39,8 @@ class RecordWriterTest {
                 .left("0", "1", null, null)
                 .pull(3460)
                 .air(AirUse.FULL, 3460);
-        return new TuneRecord.Marked("two.musicxml", TUNE, Played.BOX, played.solution(), 0, false, List.of(REMARK));
+        return new TuneRecord.Marked(
+                "two.musicxml", TUNE, Played.BOX, played.solution(), 0, false, Steered.NOT, List.of(REMARK));
     }
 
     private static Object read(TuneRecord tuneRecord) throws IOException {

@@ -146,4 +146,13 @@ class PinsTest {
                 new Pins(List.of(Pin.at(0).air(AirUse.NONE), push, Pin.at(5).air(AirUse.NONE), pull)));
         assertTrue(error.text().contains("these 2 pins together: measure 1, note 3 (push); measure 1, note 3 (pull)."));
     }
+
+    @Test
+    void placeFromWhichNoFingerReachesIsToldWithThoseFromWhichOneDoes() throws DiagnosedException {
+        // G4 is 2.3 pushed and 1.4 pulled: fingers 1 to 4 and a stretch at either end reach it from 1 to 5.
+        Diagnostic error = error(new Pins(List.of(Pin.at(0).handOn(7))));
+        assertEquals(
+                "Maybe leave it out: without it the tune can be played. With these notes the hand can be on 1, 2, 3, 4, 5.",
+                error.advice().get(0));
+    }
 }

@@ -2,7 +2,6 @@ package org.bellowscribe.solver.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Pin;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;
@@ -45,10 +44,10 @@ public record PinPrice(Pin pin, Comparison comparison, boolean lastsOnce) {
 
     // What is fixed can be played without being fixed too: a dearer answer only means that the search gave up.
     private static Solution otherwise(Task fewer, Solution solution) {
-        if (!(Solver.solve(fewer) instanceof Outcome.Solved solved)) {
+        Solution without = Solver.attempt(fewer);
+        if (without == null) {
             return solution;
         }
-        Solution without = solved.solution();
         boolean dearer = without.again() == solution.again()
                 && without.cost().total() > solution.cost().total();
         return dearer ? solution : without;

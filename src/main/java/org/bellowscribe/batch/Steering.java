@@ -1,0 +1,28 @@
+package org.bellowscribe.batch;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a teacher fixes and asks.
+ *
+ * @param pins where the pins of the one tune are; null for those beside each score
+ * @param keepsPins false if all pins are passed over
+ * @param question what to explain; null for nothing
+ * @param alternatives how many other ways to play each tune are to be looked for, 0 or more
+ * @param writes false if no marked score is to be written
+ */
+public record Steering(
+        @Nullable Path pins, boolean keepsPins, @Nullable Question question, int alternatives, boolean writes) {
+
+    /** The pins beside each score, and no question. */
+    public static final Steering USUAL = new Steering(null, true, null, 0, true);
+
+    /**
+     * A question why something is played and nothing else.
+     *
+     * @param measure name of the measure
+     * @param note which of its notes, from 1; 0 for all of them and its rests
+     */
+    public record Question(String measure, int note) {}
+}
