@@ -73,6 +73,7 @@ final class MarkCommand implements Command {
                 "PERCENT",
                 "For bellows that leak or are very small: so much more air for every note, and so much of the stroke"
                         + " unused; 0 to 50, 0 if not given.");
+        StartOption.addTo(options);
         KeyOptions.addTo(options);
         LineOptions.addTo(options);
         SteeringOptions.addTo(options);
@@ -100,7 +101,11 @@ final class MarkCommand implements Command {
         Style style = look(line, STYLE, StyleLibrary.DEFAULT_ID, StyleLibrary::find);
         List<String> marks = look(line, MARKS, String.join(",", Annotators.defaultIds()), MarkCommand::marks);
         SolverOptions solver = new SolverOptions(
-                MannerOption.of(line), times(line), marks.contains(MarkSettings.AIR), SolverOptions.USUAL_CELL_LIMIT);
+                        MannerOption.of(line),
+                        times(line),
+                        marks.contains(MarkSettings.AIR),
+                        SolverOptions.USUAL_CELL_LIMIT)
+                .startingAt(StartOption.of(line, instrument.bellows()));
         return new MarkSettings(
                         instrument,
                         style,

@@ -15,6 +15,7 @@ import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
+import org.jspecify.annotations.Nullable;
 
 /** A tune on an instrument: for each event its choices and actions, and the integer problem made of them. */
 final class Model {
@@ -23,6 +24,7 @@ final class Model {
 
     private final Tune tune;
     private final Instrument instrument;
+    private final @Nullable Integer startPercent;
     final RuleBook rules;
     final Apart apart;
     final List<Moment> moments = new ArrayList<>();
@@ -40,6 +42,7 @@ final class Model {
         this.tune = tune;
         this.instrument = instrument;
         apart = options.apart();
+        startPercent = options.startPercent();
         rules = new RuleBook(options.manner());
         order = tune.eventOrder();
         edges = edges(order);
@@ -127,7 +130,13 @@ final class Model {
     Problem problem(boolean again) {
         int lowest = (int) Math.ceil(instrument.bellows().lowest() * THOUSANDTHS);
         int highest = (int) Math.floor(instrument.bellows().highest() * THOUSANDTHS);
-        return new Problem(order, edges, options(), pairs(), lowest, highest, again, margin(), lowest, highest);
+        Integer percent = startPercent;
+        int start = percent == null
+                ? lowest
+                : (int) Math.round(instrument.bellows().capacity() * percent * THOUSANDTHS / 100);
+        int least = Math.max(lowest, Math.min(highest, start));
+        int most = percent == null ? highest : least;
+        return new Problem(order, edges, options(), pairs(), lowest, highest, again, margin(), least, most);
     }
 
     private List<List<Option>> options() {

@@ -87,7 +87,11 @@ public final class Solver {
 
     private static List<Diagnostic> whyNot(Task task, Attempt attempt) {
         List<Diagnostic> pins = new PinConflict(task).diagnose();
-        return pins.isEmpty() ? new MissingAir(task, attempt.problem()).diagnose(attempt.answer()) : pins;
+        if (!pins.isEmpty()) {
+            return pins;
+        }
+        Diagnostic start = BadStart.of(task);
+        return start == null ? new MissingAir(task, attempt.problem()).diagnose(attempt.answer()) : List.of(start);
     }
 
     private static Diagnostic onceOnly(Task task, Attempt attempt) {

@@ -45,8 +45,14 @@ class CatalogTest {
 
     @Test
     void everyAnnotatorExplainsWhatItWrites() {
-        Arrangement plain =
-                new Sketch(2).push("2.3").bass("G").pull("2.3").air(AirUse.FULL).arrangement();
+        Arrangement plain = new Sketch(2)
+                .push("2.3")
+                .bass("G")
+                .measure()
+                .pull("2.3")
+                .air(AirUse.FULL)
+                .order(1, 2, 2)
+                .arrangement();
         Arrangement arrangement = new Arrangement(plain.tune(), plain.instrument(), plain.solution(), plain.style(), 2);
         for (Annotator annotator : Annotators.all()) {
             assertFalse(annotator.marks(arrangement).isEmpty(), annotator.id());

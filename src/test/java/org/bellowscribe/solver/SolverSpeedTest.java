@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.bellowscribe.Shared;
 import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -29,21 +31,25 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class SolverSpeedTest {
 
-    private static final SolverOptions SOLVER = new SolverOptions(
-            MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
+    private static final String PRICE_OF_EQUAL_MEASURES = "unlike-measure";
     private static final int REPEATS = 3;
     private static final double NANOSECONDS = 1e6;
 
     private static final class Table {
         private final List<Double> times = new ArrayList<>();
         private final List<String> slow = new ArrayList<>();
+        private final List<Double> gaps = new ArrayList<>();
         private int proved;
+        private int near;
         private int once;
 
         void add(String file, Outcome outcome, double milliseconds) {
             times.add(milliseconds);
             if (outcome instanceof Outcome.Solved solved) {
-                proved += solved.solution().cost().isProved() ? 1 : 0;
+                Cost cost = solved.solution().cost();
+                proved += cost.isProved() ? 1 : 0;
+                near += cost.isNearlyProved() ? 1 : 0;
+                gaps.add(100.0 * (cost.total() - cost.lowerBound()) / Math.max(1, cost.total()));
                 once += solved.solution().again() ? 0 : 1;
             }
             if (milliseconds > 1_000) {
@@ -54,12 +60,18 @@ class SolverSpeedTest {
         @Override
         public String toString() {
             Collections.sort(times);
-            String line = "%d tunes, %d proved, %d for one time; median %.1f ms, p90 %.1f, p95 %.1f, worst %.0f%n%s";
+            Collections.sort(gaps);
+            String line = "%d tunes, %d proved, %d nearly, gap median %.2f %%, p95 %.2f, worst %.2f; %d for one time;"
+                    + " median %.1f ms, p90 %.1f, p95 %.1f, worst %.0f%n%s";
             return String.format(
                     Locale.ROOT,
                     line,
                     times.size(),
                     proved,
+                    near,
+                    at(gaps, 0.5),
+                    at(gaps, 0.95),
+                    at(gaps, 1),
                     once,
                     at(times, 0.5),
                     at(times, 0.9),
@@ -70,30 +82,37 @@ class SolverSpeedTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"40, true", "40, false", "20, true"})
-    void nearlyAllTunesAreProved(double capacity, boolean leftHand) throws DiagnosedException, IOException {
+    @CsvSource({"40, true, false", "40, true, true", "40, false, true", "20, true, false", "20, true, true"})
+    void nearlyAllTunesAreProved(double capacity, boolean leftHand, boolean alike)
+            throws DiagnosedException, IOException {
         Assumptions.assumeTrue(Boolean.getBoolean("solverSpeed"), "skipped: only in the profile solver-speed");
         Instrument instrument = withCapacity(InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID), capacity);
         Table table = new Table();
         for (Path file : Shared.scores("corpus/tunes")) {
             Tune tune = NearestKey.of(file, instrument);
             if (tune != null) {
-                solve(String.valueOf(file.getFileName()), tune, instrument, leftHand, table);
+                Task task = new Task(
+                        tune,
+                        instrument,
+                        leftHand ? Accompaniment.plan(tune, instrument) : List.of(),
+                        options(alike),
+                        0);
+                solve(String.valueOf(file.getFileName()), task, table);
             }
         }
         Files.createDirectories(Path.of("target"));
-        String name = "solver-speed-%.0f-%s.txt".formatted(capacity, leftHand ? "both-hands" : "right-hand");
+        String name = "solver-speed-%.0f-%s-%s.txt"
+                .formatted(capacity, leftHand ? "both-hands" : "right-hand", alike ? "alike" : "apart");
         Files.writeString(Path.of("target", name), table.toString());
-        assertTrue(table.proved >= table.times.size() * 0.98, table::toString);
+        assertTrue((alike ? table.near : table.proved) >= table.times.size() * 0.95, table::toString);
     }
 
     // The best of some times, so that compiling and other programs count as little as can be.
-    private static void solve(String file, Tune tune, Instrument instrument, boolean leftHand, Table table) {
+    private static void solve(String file, Task task, Table table) {
         double best = Double.MAX_VALUE;
         for (int i = 0; i < REPEATS; i++) {
             long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            Outcome outcome =
-                    Solver.solve(tune, instrument, leftHand ? Accompaniment.plan(tune, instrument) : List.of(), SOLVER);
+            Outcome outcome = Solver.solve(task);
             long end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             best = Math.min(best, (end - begin) / NANOSECONDS);
             if (i == REPEATS - 1) {
@@ -102,11 +121,25 @@ class SolverSpeedTest {
         }
     }
 
+    // Without the price of equal measures the search proves a tune; with it the answer lies between two bounds.
+    private static SolverOptions options(boolean alike) {
+        Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
+        Map<String, Points> byRule = new TreeMap<>(manner.byRule());
+        if (!alike) {
+            byRule.remove(PRICE_OF_EQUAL_MEASURES);
+        }
+        return new SolverOptions(
+                new Manner(manner.id(), manner.summary(), manner.remarks(), byRule),
+                Times.AGAIN,
+                true,
+                SolverOptions.USUAL_CELL_LIMIT);
+    }
+
     private static double at(List<Double> sorted, double share) {
         return sorted.get((int) Math.min(sorted.size() - 1, Math.floor(share * sorted.size())));
     }
 
-    private static Instrument withCapacity(Instrument instrument, double capacity) {
+    static Instrument withCapacity(Instrument instrument, double capacity) {
         Bellows bellows = instrument.bellows();
         return new Instrument(
                 instrument.id(),

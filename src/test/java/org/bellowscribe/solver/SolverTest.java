@@ -152,4 +152,17 @@ class SolverTest {
         Outcome outcome = solve(tune, oneReed(40, 0), options(Times.AGAIN, true));
         assertFalse(solved(outcome).again());
     }
+
+    /** Twelve pushed quarters leave a stroke of 16 only from 12 up: once, without air. */
+    @Test
+    void aStartFromWhichTheBellowsEndNamesOneThatDoes() throws DiagnosedException {
+        Tune tune = TuneText.of("C4 C4 C4 C4 | C4 C4 C4 C4 | C4 C4 C4 C4", 60);
+        SolverOptions once = options(Times.ONCE, false);
+        Instrument box = oneReed(16, 3);
+        assertTrue(solved(solve(tune, box, once.startingAt(80))).steps().get(0).openingBefore() == 12800);
+        Diagnostic error = errors(solve(tune, box, once.startingAt(50))).get(0);
+        assertEquals(DiagnosticCode.NO_AIR, error.code());
+        assertTrue(
+                error.text().startsWith("With the bellows 50 % open at the start no marks were found"), error.text());
+    }
 }

@@ -29,11 +29,12 @@ public final class AlikeSearch {
 
     private final Problem problem;
     private final Twins twins;
-    private final long cellLimit;
     private final int wantedStart;
     private final Answer plain;
     private final Set<List<Integer>> tried = new HashSet<>();
     private Answer best;
+    private final long each;
+    private final long until;
     private int lower;
     private long cells;
     private int nodes;
@@ -41,12 +42,18 @@ public final class AlikeSearch {
     private AlikeSearch(Problem problem, Twins twins, long cellLimit, int wantedStart, Answer plain) {
         this.problem = problem;
         this.twins = twins;
-        this.cellLimit = cellLimit;
         this.wantedStart = wantedStart;
         this.plain = plain;
         best = priced(plain, Marks.of(plain));
         lower = plain.lowerBound();
         count(plain);
+        each = Math.max(TIMES_PLAIN * plain.cells(), LEAST_CELLS);
+        until = cells + cellLimit;
+    }
+
+    // For one solve of many. Never nothing: a small tune takes hardly any.
+    private long allowance() {
+        return Math.max(LEAST_CELLS, Math.min(each, until - cells));
     }
 
     /**
@@ -54,7 +61,7 @@ public final class AlikeSearch {
      *
      * @param problem the problem
      * @param twins its equal measures
-     * @param cellLimit states to expand at most, but for what has been begun by then
+     * @param cellLimit states to expand before no more is tried to bring the answer and its bound together
      * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */
@@ -78,12 +85,10 @@ public final class AlikeSearch {
 
     private void approach() {
         Tolls tolls = new Tolls(problem, twins);
-        long until = cells + cellLimit;
         long cheap = cells + CHEAP;
-        long each = Math.max(TIMES_PLAIN * plain.cells(), LEAST_CELLS);
         double share = 1;
         for (int round = 0; round < ROUNDS && lower < best.cost() && cells < (isNear() ? cheap : until); round++) {
-            Answer apart = Search.solve(tolls.tune(), Math.min(each, until - cells), wantedStart);
+            Answer apart = Search.solve(tolls.tune(), allowance(), wantedStart);
             count(apart);
             if (!apart.isFound()) {
                 return;
@@ -129,7 +134,7 @@ public final class AlikeSearch {
     // Returns the cost of what the patterns lead to; keeps it if it is the best so far.
     private int keep(int[][] patterns, int[] bound) {
         PatternProblem stated = new PatternProblem(problem, twins, patterns, bound);
-        Answer answer = Search.solve(stated.stated(), cellLimit, wantedStart);
+        Answer answer = Search.solve(stated.stated(), allowance(), wantedStart);
         count(answer);
         if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
             return Integer.MAX_VALUE;
