@@ -63,16 +63,19 @@ public final class SteeringText {
         String words = candidate.pin().describe();
         Comparison comparison = candidate.comparison();
         if (comparison == null) {
-            return CANDIDATE.formatted(
-                    words,
-                    "-",
-                    candidate.obstacle() == Explanation.Obstacle.PIN
-                            ? "a pin asks for something else"
-                            : "the bellows do not last so");
+            return CANDIDATE.formatted(words, "-", why(candidate.obstacle()));
         }
         String once = candidate.obstacle() == Explanation.Obstacle.ONCE_ONLY ? "for one time through only; " : "";
         String because = comparison.byRule().isEmpty() ? "as good" : comparison.describe();
         return CANDIDATE.formatted(words, points(comparison), once + because);
+    }
+
+    private static String why(Explanation.Obstacle obstacle) {
+        return switch (obstacle) {
+            case PIN -> "a pin asks for something else";
+            case MISSING -> "not in the direction of these notes";
+            default -> "the bellows do not last so";
+        };
     }
 
     // About, where the least is not known for sure.

@@ -85,6 +85,11 @@ public final class Solver {
                 : null;
     }
 
+    /** Returns true if every event has something to play that the pins allow, whether the bellows last or not. */
+    public static boolean hasChoices(Task task) {
+        return new Model(task.tune(), task.instrument(), task.wanted(), task.options()).firstBlocked() < 0;
+    }
+
     private static List<Diagnostic> whyNot(Task task, Attempt attempt) {
         List<Diagnostic> pins = new PinConflict(task).diagnose();
         if (!pins.isEmpty()) {

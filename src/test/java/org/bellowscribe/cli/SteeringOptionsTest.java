@@ -165,4 +165,11 @@ class SteeringOptionsTest {
         assertEquals(2, run.code());
         assertTrue(run.err().contains("--alternatives takes a whole number from 0 to 9, not ten."), run.err());
     }
+
+    @Test
+    void soundThatTheDirectionLacksIsNotBlamedOnTheBellows() throws IOException {
+        // C5 and E5 together are pulled only, and the bass G is pushed only.
+        CommandRun run = CommandRun.of("mark", "samples/two-ducks.musicxml", "--explain", "2:1");
+        assertTrue(run.out().matches("(?s).*left hand G +- +not in the direction of these notes.*"), run.out());
+    }
 }

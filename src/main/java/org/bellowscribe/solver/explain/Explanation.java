@@ -30,6 +30,8 @@ public record Explanation(Step step, List<Candidate> candidates) {
         ONCE_ONLY,
         /** A pin of the teacher asks for something else. */
         PIN,
+        /** No direction in which the notes can be played has it. */
+        MISSING,
         /** The bellows do not last, or the search found no way in which they do. */
         AIR
     }
@@ -79,7 +81,8 @@ public record Explanation(Step step, List<Candidate> candidates) {
         Solution with = Solver.attempt(task.with(pins.plus(pin)));
         if (with == null) {
             boolean pinned = !pins.isEmpty() && Solver.attempt(task.with(Pins.NONE.plus(pin))) != null;
-            return new Candidate(pin, pinned ? Obstacle.PIN : Obstacle.AIR, null);
+            Obstacle missing = Solver.hasChoices(task.with(Pins.NONE.plus(pin))) ? Obstacle.AIR : Obstacle.MISSING;
+            return new Candidate(pin, pinned ? Obstacle.PIN : missing, null);
         }
         Obstacle obstacle = solution.again() && !with.again() ? Obstacle.ONCE_ONLY : Obstacle.NONE;
         return new Candidate(pin, obstacle, Comparison.of(with.cost(), solution.cost()));
