@@ -56,7 +56,9 @@ class AnnotationRulesTest {
         Set<String> seen = new HashSet<>();
         for (Annotation annotation : annotations) {
             String line = annotation instanceof Annotation.Syllable syllable ? " line " + syllable.line() : "";
-            String key = annotation.getClass().getSimpleName() + line + " at " + annotation.noteIndex();
+            // The left hand may change its sound while a note lasts.
+            String moment = annotation instanceof Annotation.Symbol symbol ? " after " + symbol.offset() : "";
+            String key = annotation.getClass().getSimpleName() + line + " at " + annotation.noteIndex() + moment;
             assertTrue(seen.add(key), key);
         }
     }
