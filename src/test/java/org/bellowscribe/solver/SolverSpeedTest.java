@@ -10,8 +10,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 import org.bellowscribe.Shared;
 import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -31,7 +29,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class SolverSpeedTest {
 
-    private static final String PRICE_OF_EQUAL_MEASURES = "unlike-measure";
     private static final int REPEATS = 3;
     private static final double NANOSECONDS = 1e6;
 
@@ -123,16 +120,9 @@ class SolverSpeedTest {
 
     // Without the price of equal measures the search proves a tune; with it the answer lies between two bounds.
     private static SolverOptions options(boolean alike) {
-        Manner manner = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
-        Map<String, Points> byRule = new TreeMap<>(manner.byRule());
-        if (!alike) {
-            byRule.remove(PRICE_OF_EQUAL_MEASURES);
-        }
+        Manner usual = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
         return new SolverOptions(
-                new Manner(manner.id(), manner.summary(), manner.remarks(), byRule),
-                Times.AGAIN,
-                true,
-                SolverOptions.USUAL_CELL_LIMIT);
+                alike ? usual : UnlikeManner.usual(), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
     }
 
     private static double at(List<Double> sorted, double share) {
