@@ -9,7 +9,6 @@ import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
-import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Harmony;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
@@ -78,57 +77,37 @@ public final class Accompaniment {
             }
             for (Pattern.Stroke stroke : patterns.of(measure, tune.tempo()).strokes(measure.time())) {
                 Fraction onset = stroke.onset().minus(measure.beatOffset());
-                Event event = eventAt(measure, onset);
-                if (event != null) {
-                    add(wanted, measure, event, onset, stroke);
+                Sounding sounding = Sounding.at(tune, measure, onset);
+                if (sounding != null) {
+                    add(wanted, measure, sounding, onset, stroke);
                 }
             }
         }
         return wanted;
     }
 
-    private void add(List<WantedSound> wanted, Measure measure, Event event, Fraction onset, Pattern.Stroke stroke) {
+    private void add(
+            List<WantedSound> wanted, Measure measure, Sounding sounding, Fraction onset, Pattern.Stroke stroke) {
         List<HarmonyOption> harmonies = harmonies(measure, onset);
         if (harmonies.isEmpty()) {
             return;
         }
-        Fraction offset = sinceStart(measure, event, onset);
-        Fraction duration = Fraction.min(stroke.duration(), event.duration().minus(offset));
+        Fraction duration = Fraction.min(stroke.duration(), sounding.left());
         boolean firstBeat = stroke.onset().equals(Fraction.ZERO);
-        wanted.add(
-                new WantedSound(event.index(), offset, duration, stroke.kind(), stroke.tone(), firstBeat, harmonies));
+        wanted.add(new WantedSound(
+                sounding.event().index(),
+                sounding.offset(),
+                duration,
+                stroke.kind(),
+                stroke.tone(),
+                firstBeat,
+                harmonies));
     }
 
     // A few notes before the bar line are played without the left hand: common practice, no source.
     private static boolean isPickUp(Measure measure) {
         Fraction half = measure.time().measureLength().times(Fraction.of(1, 2));
         return measure.beatOffset().isPositive() && measure.length().compareTo(half) <= 0;
-    }
-
-    // The event that sounds at a moment of a measure; it may have begun in an earlier one.
-    private @Nullable Event eventAt(Measure measure, Fraction onset) {
-        if (onset.compareTo(Fraction.ZERO) < 0 || onset.compareTo(measure.length()) >= 0) {
-            return null;
-        }
-        for (int i = tune.events().size() - 1; i >= 0; i--) {
-            Event event = tune.events().get(i);
-            if (event.measure() > measure.index()) {
-                continue;
-            }
-            Fraction since = sinceStart(measure, event, onset);
-            if (since.compareTo(Fraction.ZERO) >= 0) {
-                return since.compareTo(event.duration()) < 0 ? event : null;
-            }
-        }
-        return null;
-    }
-
-    private Fraction sinceStart(Measure measure, Event event, Fraction onset) {
-        Fraction since = onset.minus(event.onset());
-        for (int m = event.measure(); m < measure.index(); m++) {
-            since = since.plus(tune.measures().get(m).length());
-        }
-        return since;
     }
 
     private List<HarmonyOption> harmonies(Measure measure, Fraction onset) {

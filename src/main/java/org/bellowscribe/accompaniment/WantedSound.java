@@ -5,7 +5,7 @@ import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.theory.Fraction;
 
 /**
- * A moment at which the pattern of the metre wants the left hand to sound.
+ * A moment at which the pattern of the metre, or a written left hand, wants a sound.
  *
  * @param event 0-based index of the event during which it falls
  * @param offset time from the start of that event
@@ -38,5 +38,13 @@ public record WantedSound(
             boolean firstBeat,
             List<HarmonyOption> harmonies) {
         this(event, offset, duration, kind, ChordTone.ROOT, firstBeat, harmonies);
+    }
+
+    /** Returns the same sound some semitones higher, lower if negative. */
+    public WantedSound plus(int semitones) {
+        List<HarmonyOption> moved = harmonies.stream()
+                .map(harmony -> new HarmonyOption(harmony.chord().plus(semitones), harmony.misfit()))
+                .toList();
+        return new WantedSound(event, offset, duration, kind, tone, firstBeat, moved);
     }
 }

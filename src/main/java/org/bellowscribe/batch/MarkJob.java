@@ -3,8 +3,6 @@ package org.bellowscribe.batch;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.bellowscribe.accompaniment.Accompaniment;
-import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.Arrangement;
@@ -53,8 +51,10 @@ final class MarkJob {
         String bare = document.withoutMarks().text();
         CheckedTune checked = ScoreReader.readChecked(bare, source.stem(), settings.reading());
         Tune written = checked.tune();
-        KeySearch.InKey inKey = inKey(written, teacher);
+        LeftHandPlan plan = LeftHandPlan.of(settings, bare, written);
+        KeySearch.InKey inKey = inKey(written, teacher, plan);
         List<Diagnostic> remarks = new ArrayList<>(written.diagnostics());
+        remarks.addAll(plan.remarks());
         remarks.addAll(checked.schemaRemarks());
         if (inKey.outcome() instanceof Outcome.Unplayable unplayable) {
             remarks.addAll(unplayable.diagnostics());
@@ -67,25 +67,18 @@ final class MarkJob {
             remarks.addAll(broken);
             return refuse(remarks);
         }
-        Task task = teacher.fix(task(inKey.tune(), inKey.semitones()));
+        Task task = teacher.fix(task(inKey.tune(), inKey.semitones(), plan));
         return write(document, written, inKey, remarks, teacher.ask(task, solved.solution()));
     }
 
-    private KeySearch.InKey inKey(Tune written, Teacher teacher) {
-        KeySearch keys = new KeySearch(written, (tune, moved) -> teacher.play(task(tune, moved)));
+    private KeySearch.InKey inKey(Tune written, Teacher teacher, LeftHandPlan plan) {
+        KeySearch keys = new KeySearch(written, (tune, moved) -> teacher.play(task(tune, moved, plan)));
         Integer semitones = settings.key().semitones();
         return semitones == null ? keys.nearest() : keys.by(semitones);
     }
 
-    private Task task(Tune tune, int moved) {
-        return new Task(tune, settings.instrument(), wanted(tune), settings.solver(), moved);
-    }
-
-    // A left hand that is not written is not played: its air would be missing from the sheet.
-    private List<WantedSound> wanted(Tune tune) {
-        return settings.marks().contains(MarkSettings.LEFT_HAND)
-                ? Accompaniment.plan(tune, settings.instrument(), settings.patterns())
-                : List.of();
+    private Task task(Tune tune, int moved, LeftHandPlan plan) {
+        return new Task(tune, settings.instrument(), plan.wanted(tune, moved), settings.solver(), moved);
     }
 
     // Nothing is written that an independent player could not play.

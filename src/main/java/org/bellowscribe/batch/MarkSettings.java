@@ -7,6 +7,7 @@ import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How to mark tunes; the same for a whole batch.
@@ -18,6 +19,7 @@ import org.bellowscribe.solver.SolverOptions;
  * @param key in which key to play them
  * @param reading which line of a score is the melody
  * @param patterns which patterns the left hand plays
+ * @param leftHandPart id, name or place from 1 of a part that has the left hand written out; null if patterns decide
  * @param record true if every decision is to be written beside the score, as data
  * @param steering what a teacher fixes and asks
  */
@@ -29,6 +31,7 @@ public record MarkSettings(
         KeyChoice key,
         ReadingOptions reading,
         PatternChoice patterns,
+        @Nullable String leftHandPart,
         boolean record,
         Steering steering) {
 
@@ -52,16 +55,21 @@ public record MarkSettings(
             KeyChoice key,
             ReadingOptions reading,
             boolean record) {
-        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), record, Steering.USUAL);
+        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), null, record, Steering.USUAL);
     }
 
     /** Returns these settings with other patterns of the left hand. */
     public MarkSettings with(PatternChoice others) {
-        return new MarkSettings(instrument, style, marks, solver, key, reading, others, record, steering);
+        return new MarkSettings(instrument, style, marks, solver, key, reading, others, leftHandPart, record, steering);
     }
 
     /** Returns these settings with what a teacher fixes and asks. */
     public MarkSettings with(Steering other) {
-        return new MarkSettings(instrument, style, marks, solver, key, reading, patterns, record, other);
+        return new MarkSettings(instrument, style, marks, solver, key, reading, patterns, leftHandPart, record, other);
+    }
+
+    /** Returns these settings with the left hand of a part of the score; null if patterns decide. */
+    public MarkSettings withLeftHandOf(@Nullable String part) {
+        return new MarkSettings(instrument, style, marks, solver, key, reading, patterns, part, record, steering);
     }
 }

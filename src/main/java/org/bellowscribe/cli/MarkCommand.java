@@ -62,6 +62,7 @@ final class MarkCommand implements Command {
                         .formatted(String.join(",", Annotators.defaultIds())));
         MannerOption.addTo(options);
         PatternOption.addTo(options);
+        LeftHandPartOption.addTo(options);
         ValueOption.add(
                 options,
                 TIMES,
@@ -115,6 +116,7 @@ final class MarkCommand implements Command {
                         LineOptions.of(line),
                         line.hasOption(RECORD))
                 .with(PatternOption.of(line))
+                .withLeftHandOf(LeftHandPartOption.of(line))
                 .with(SteeringOptions.of(line));
     }
 

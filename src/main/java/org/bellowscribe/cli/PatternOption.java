@@ -12,7 +12,7 @@ import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 /** Which patterns the left hand plays. */
 final class PatternOption {
 
-    private static final String PATTERN = "pattern";
+    static final String PATTERN = "pattern";
     private static final Pattern ITEM = Pattern.compile("(?:([^=]*)=)?(.+)");
     private static final Pattern TIME = Pattern.compile("[1-9]\\d?/[1-9]\\d?");
     private static final Pattern MEASURES = Pattern.compile("([1-9]\\d{0,4})(?:-([1-9]\\d{0,4}))?");
