@@ -1,8 +1,10 @@
 package org.bellowscribe.annotation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
 import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -10,7 +12,9 @@ import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
 
 /** All sorts of marks, those that come with the tool and those that were added to it. */
 public final class Annotators {
@@ -70,11 +74,43 @@ public final class Annotators {
      * @throws DiagnosedException naming every id that no annotator has
      */
     public static List<Annotation> annotate(Arrangement arrangement, List<String> ids) throws DiagnosedException {
-        SheetMarks sheet = new SheetMarks(arrangement.tune());
+        return annotate(arrangement, ids, SignedMarks.NONE);
+    }
+
+    /**
+     * Returns what to write, with the sign at what is fixed; fixed words are written also where others would be left out.
+     *
+     * @param ids ids of the marks to write, in any order; empty for none
+     * @param signed what is fixed
+     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotation> annotate(Arrangement arrangement, List<String> ids, SignedMarks signed)
+            throws DiagnosedException {
+        SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), signed);
         for (Annotator annotator : find(ids)) {
             annotator.marks(arrangement).forEach(sheet::add);
         }
-        return sheet.annotations(arrangement.style());
+        signed.aspects()
+                .keySet()
+                .forEach(event -> fixedWords(arrangement, event, signed).forEach(sheet::add));
+        return sheet.annotations();
+    }
+
+    private static List<Mark.Words> fixedWords(Arrangement arrangement, int event, SignedMarks signed) {
+        Step step = arrangement.step(event);
+        WordLabels labels = arrangement.style().words();
+        List<Mark.Words> words = new ArrayList<>();
+        if (signed.has(event, MarkAspect.DIRECTION)) {
+            words.add(new Mark.Words(event, Topic.DIRECTION, labels.direction(step.direction())));
+        }
+        if (signed.has(event, MarkAspect.AIR) && step.air() != AirUse.NONE) {
+            words.add(new Mark.Words(event, Topic.AIR, labels.air(step.air())));
+        }
+        if (signed.has(event, MarkAspect.HAND)) {
+            words.add(new Mark.Words(event, Topic.HAND, labels.hand().with("button", step.handOn())));
+        }
+        return words;
     }
 
     /**

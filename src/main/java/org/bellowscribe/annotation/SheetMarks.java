@@ -15,27 +15,53 @@ final class SheetMarks {
             Comparator.comparingInt(Annotation::noteIndex).thenComparingInt(SheetMarks::rank);
 
     private final Tune tune;
+    private final Style style;
+    private final SignedMarks signed;
     private final LyricLines lyrics = new LyricLines();
     private final MergedWords words = new MergedWords();
     private final List<Annotation> fingers = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
-    SheetMarks(Tune tune) {
+    SheetMarks(Tune tune, Style style, SignedMarks signed) {
         this.tune = tune;
+        this.style = style;
+        this.signed = signed;
     }
 
-    /** Adds a mark. Words at a rest that is not written go to the next event that is; other marks there are left out. */
+    /** Adds a mark, with the sign if it is fixed. Words at a rest that is not written go to the next event that is; other marks there are left out. */
     void add(Mark mark) {
         Event event = tune.events().get(mark.event());
         if (mark instanceof Mark.Words text) {
-            written(mark.event()).forEach(written -> words.add(written.firstNoteIndex(), text));
+            written(mark.event()).forEach(written -> words.add(written.firstNoteIndex(), signed(text)));
         } else if (mark instanceof Mark.Symbol symbol) {
             written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
-            lyrics.add(event.firstNoteIndex(), syllable);
+            lyrics.add(event.firstNoteIndex(), signed(syllable));
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
             fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
         }
+    }
+
+    private Mark.Words signed(Mark.Words words) {
+        MarkAspect aspect = switch (words.topic()) {
+            case DIRECTION -> MarkAspect.DIRECTION;
+            case AIR -> MarkAspect.AIR;
+            case HAND -> MarkAspect.HAND;
+            case LEFT_HAND -> MarkAspect.LEFT_HAND;
+            default -> null;
+        };
+        return aspect != null && signed.has(words.event(), aspect)
+                ? new Mark.Words(words.event(), words.topic(), words.text() + SignedMarks.SIGN)
+                : words;
+    }
+
+    private Mark.Syllable signed(Mark.Syllable syllable) {
+        MarkAspect aspect = MarkLines.aspect(syllable.line());
+        return aspect != null
+                        && signed.has(syllable.event(), aspect)
+                        && !syllable.text().equals(style.filler())
+                ? new Mark.Syllable(syllable.event(), syllable.line(), syllable.text() + SignedMarks.SIGN)
+                : syllable;
     }
 
     /** Returns the event, or the next one that is written; none if there is none. */
@@ -58,7 +84,7 @@ final class SheetMarks {
     }
 
     /** Returns what to write, in the order of the file. */
-    List<Annotation> annotations(Style style) {
+    List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(fingers);
         annotations.addAll(symbols);
         annotations.addAll(words.annotations(style.words()));

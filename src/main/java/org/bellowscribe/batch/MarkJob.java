@@ -3,12 +3,16 @@ package org.bellowscribe.batch;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.SignedMarks;
+import org.bellowscribe.annotation.edit.LostMarks;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.fit.KeySearch;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.CheckedTune;
@@ -46,14 +50,22 @@ final class MarkJob {
         }
     }
 
-    private Result mark(ScoreDocument document) throws DiagnosedException {
-        Teacher teacher = Teacher.of(settings.steering(), source);
+    private Result mark(ScoreDocument given) throws DiagnosedException {
+        List<Diagnostic> remarks = new ArrayList<>();
+        ScoreDocument document = knownAgain(given, remarks);
+        Steering steering = settings.steering();
+        HandEdits edits = new HandEdits(
+                steering.keepsPins() ? document.marks() : List.of(),
+                settings.style(),
+                settings.marks(),
+                steering.keepsEdits());
+        Teacher teacher = Teacher.of(steering, source, edits);
         String bare = document.withoutMarks().text();
         CheckedTune checked = ScoreReader.readChecked(bare, source.stem(), settings.reading());
         Tune written = checked.tune();
         LeftHandPlan plan = LeftHandPlan.of(settings, bare, written);
         KeySearch.InKey inKey = inKey(written, teacher, plan);
-        List<Diagnostic> remarks = new ArrayList<>(written.diagnostics());
+        remarks.addAll(written.diagnostics());
         remarks.addAll(plan.remarks());
         remarks.addAll(checked.schemaRemarks());
         if (inKey.outcome() instanceof Outcome.Unplayable unplayable) {
@@ -67,8 +79,11 @@ final class MarkJob {
             remarks.addAll(broken);
             return refuse(remarks);
         }
-        Task task = teacher.fix(task(inKey.tune(), inKey.semitones(), plan));
-        return write(document, written, inKey, remarks, teacher.ask(task, solved.solution()));
+        Task task = task(inKey.tune(), inKey.semitones(), plan);
+        HandEdits.Kept kept = teacher.kept(task);
+        remarks.addAll(kept.remarks());
+        Steered steered = teacher.ask(teacher.fix(task), solved.solution());
+        return write(new Sheet(document, written, kept.signed()), inKey, remarks, steered);
     }
 
     private KeySearch.InKey inKey(Tune written, Teacher teacher, LeftHandPlan plan) {
@@ -92,18 +107,44 @@ final class MarkJob {
                 .toList();
     }
 
-    private Result write(
-            ScoreDocument document, Tune written, KeySearch.InKey inKey, List<Diagnostic> remarks, Steered steered)
+    // Marks whose names a notation program has dropped get them back.
+    private ScoreDocument knownAgain(ScoreDocument document, List<Diagnostic> remarks) throws DiagnosedException {
+        if (!document.marks().isEmpty()) {
+            return document;
+        }
+        List<Annotation> texts = document.otherTexts();
+        if (!LostMarks.mayBeAmong(texts)) {
+            return document;
+        }
+        String bare = document.withoutMarks().text();
+        Tune tune =
+                ScoreReader.readChecked(bare, source.stem(), settings.reading()).tune();
+        Task task = task(tune, 0, LeftHandPlan.of(settings, bare, tune));
+        Map<Annotation, String> lost = LostMarks.among(task, settings.style(), texts);
+        if (!lost.isEmpty()) {
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "Lyrics and words without our names (%d) read as marks for %s: they are taken for ours and written anew."
+                            .formatted(lost.size(), settings.instrument().name())));
+        }
+        return document.adopting(lost);
+    }
+
+    /** A score, its tune as it stands there, and which marks bear the sign. */
+    private record Sheet(ScoreDocument document, Tune written, SignedMarks signed) {}
+
+    private Result write(Sheet from, KeySearch.InKey inKey, List<Diagnostic> remarks, Steered steered)
             throws DiagnosedException {
         Tune tune = inKey.tune();
         Solution solution = ((Outcome.Solved) inKey.outcome()).solution();
         boolean keepsNotes = settings.key().keepsNotes();
         Arrangement arrangement = arrangement(inKey, solution);
-        List<Annotation> marks = Annotators.annotate(arrangement, settings.marks());
+        List<Annotation> marks = Annotators.annotate(arrangement, settings.marks(), from.signed());
         LeftHandOutput leftHand =
-                new LeftHandOutput(leftHandChoice, settings.marks(), arrangement, keepsNotes ? written : tune);
+                new LeftHandOutput(leftHandChoice, settings.marks(), arrangement, keepsNotes ? from.written() : tune);
         remarks.addAll(leftHand.remarks());
-        ScoreDocument sheet = keepsNotes ? document : document.transposed(inKey.semitones());
+        ScoreDocument sheet = keepsNotes ? from.document() : from.document().transposed(inKey.semitones());
         ScoreDocument marked = sheet.withMarks(marks, leftHand.added());
         remarks.addAll(marked.lyricWarnings());
         if (settings.record()) {
@@ -123,7 +164,7 @@ final class MarkJob {
         }
         List<String> told = new ArrayList<>(SteeringText.ofPins(tune, steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune, steered.explanations()));
-        told.addAll(writeOtherWays(sheet, inKey, solution, steered.alternatives()));
+        told.addAll(writeOtherWays(new Sheet(sheet, tune, from.signed()), inKey, solution, steered.alternatives()));
         TuneSummary summary =
                 TuneSummary.of(tune, settings.instrument(), solution).inKey(inKey.semitones(), keepsNotes);
         return new Result(source, true, summary, remarks, told);
@@ -134,17 +175,17 @@ final class MarkJob {
         return new Arrangement(inKey.tune(), settings.instrument(), solution, settings.style(), above);
     }
 
-    private List<String> writeOtherWays(
-            ScoreDocument sheet, KeySearch.InKey inKey, Solution first, List<Alternative> found)
+    private List<String> writeOtherWays(Sheet sheet, KeySearch.InKey inKey, Solution first, List<Alternative> found)
             throws DiagnosedException {
         List<Alternative> sound = found.stream()
                 .filter(way -> replay(inKey.tune(), way.solution()).isEmpty())
                 .toList();
         for (int i = 0; i < sound.size(); i++) {
             List<Annotation> marks =
-                    Annotators.annotate(arrangement(inKey, sound.get(i).solution()), settings.marks());
+                    Annotators.annotate(arrangement(inKey, sound.get(i).solution()), settings.marks(), sheet.signed());
             AtomicFile.write(
-                    source.alternativeTarget(i + 2), sheet.withMarks(marks).encode());
+                    source.alternativeTarget(i + 2),
+                    sheet.document().withMarks(marks).encode());
         }
         return settings.steering().alternatives() == 0
                 ? List.of()

@@ -17,6 +17,7 @@ import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
 import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.solver.Pin;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Solver;
@@ -30,12 +31,14 @@ import org.jspecify.annotations.Nullable;
 /** What a teacher fixes and asks about one tune. */
 final class Teacher {
 
+    private final HandEdits edits;
     private final @Nullable Path path;
     private final @Nullable PinFile file;
     private final Steering.@Nullable Question question;
     private final int alternatives;
 
-    private Teacher(Steering steering, @Nullable Path path, @Nullable PinFile file) {
+    private Teacher(Steering steering, HandEdits edits, @Nullable Path path, @Nullable PinFile file) {
+        this.edits = edits;
         this.path = path;
         this.file = file;
         question = steering.question();
@@ -47,14 +50,14 @@ final class Teacher {
      *
      * @throws DiagnosedException if their file is wrong or cannot be read
      */
-    static Teacher of(Steering steering, Source source) throws DiagnosedException {
+    static Teacher of(Steering steering, Source source, HandEdits edits) throws DiagnosedException {
         Path given = steering.pins();
         Path path = given == null ? source.pinsFile() : given;
         if (!steering.keepsPins() || path == null || given == null && !Files.exists(path)) {
-            return new Teacher(steering, null, null);
+            return new Teacher(steering, edits, null, null);
         }
         try (InputStream stream = Files.newInputStream(path)) {
-            return new Teacher(steering, path, PinFile.read(stream));
+            return new Teacher(steering, edits, path, PinFile.read(stream));
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
@@ -79,11 +82,27 @@ final class Teacher {
     }
 
     /**
-     * Returns the task with the pins.
+     * Returns the task with the pins of the file and those of the marks.
      *
      * @throws DiagnosedException if a pin cannot be
      */
     Task fix(Task task) throws DiagnosedException {
+        Task fixed = fixByFile(task);
+        List<Pin> pins = new ArrayList<>(fixed.options().pins().list());
+        pins.addAll(edits.of(fixed).pins().list());
+        return fixed.with(new Pins(pins));
+    }
+
+    /**
+     * Returns what the marks of an earlier run fix.
+     *
+     * @throws DiagnosedException if a pin cannot be
+     */
+    HandEdits.Kept kept(Task task) throws DiagnosedException {
+        return edits.of(fixByFile(task));
+    }
+
+    private Task fixByFile(Task task) throws DiagnosedException {
         if (path == null || file == null) {
             return task;
         }

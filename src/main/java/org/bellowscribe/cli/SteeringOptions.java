@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
+import org.bellowscribe.annotation.SignedMarks;
 import org.bellowscribe.batch.Steering;
 import org.bellowscribe.solver.explain.Alternatives;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 final class SteeringOptions {
 
     private static final String PINS = "pins";
+    private static final String KEEP_EDITS = "keep-edits";
     private static final String EXPLAIN = "explain";
     static final String ALTERNATIVES = "alternatives";
     private static final String NO_PINS = "none";
@@ -31,6 +34,12 @@ final class SteeringOptions {
                 PINS,
                 "FILE|none",
                 "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.");
+        options.addOption(Option.builder()
+                .longOpt(KEEP_EDITS)
+                .desc("Of scores that are marked already, keep every mark that was changed by hand, and put %s behind"
+                                .formatted(SignedMarks.SIGN)
+                        + " it; if not given, those that end in it are kept.")
+                .get());
         ValueOption.add(
                 options,
                 EXPLAIN,
@@ -69,12 +78,16 @@ final class SteeringOptions {
         if (onlyAsks(line) && line.hasOption(MarkCommand.RECORD)) {
             throw new UsageException("--record needs a folder.\n  Maybe add --out and a folder.");
         }
+        if (!keeps && line.hasOption(KEEP_EDITS)) {
+            throw new UsageException(
+                    "--keep-edits keeps what --pins none passes over.%n  Maybe drop one of them.".formatted());
+        }
         int alternatives = alternatives(line);
         if (onlyAsks(line) && alternatives > 0) {
             throw new UsageException("--%s needs a folder.%n  Maybe add --out and a folder.".formatted(ALTERNATIVES));
         }
         Path path = pins == null || !keeps ? null : FileOptions.path(pins);
-        return new Steering(path, keeps, question(line), alternatives, !onlyAsks(line));
+        return new Steering(path, keeps, line.hasOption(KEEP_EDITS), question(line), alternatives, !onlyAsks(line));
     }
 
     private static Steering.@Nullable Question question(CommandLine line) throws UsageException {

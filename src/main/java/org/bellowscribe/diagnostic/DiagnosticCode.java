@@ -30,6 +30,8 @@ public enum DiagnosticCode {
     NO_AIR,
     /** What a teacher has fixed cannot be played together. */
     PIN_CONFLICT,
+    /** A mark that was changed by hand cannot be read or cannot be. */
+    HAND_EDIT,
     /** The tune was solved for one time through because it cannot be played again and again. */
     ONCE_ONLY,
     /** The result is not proved to be the cheapest. */

@@ -2,6 +2,7 @@ package org.bellowscribe.musicxml;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.LeftHandPart;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -120,6 +121,57 @@ public final class ScoreDocument {
      */
     public List<Diagnostic> lyricWarnings() {
         return outline().lyrics().warnings(text);
+    }
+
+    /**
+     * Returns our lyrics and words, each at its note, in the order of the text. Notes are counted as in the score without
+     * marks.
+     */
+    public List<Annotation> marks() {
+        return text.contains(MarkNames.PREFIX)
+                ? find().stream()
+                        .filter(MarkFinder.Found::ours)
+                        .map(MarkFinder.Found::annotation)
+                        .toList()
+                : List.of();
+    }
+
+    /** Returns the lyrics and words that are not known to be ours and have no name or id of their own. */
+    public List<Annotation> otherTexts() {
+        return find().stream()
+                .filter(found -> !found.ours())
+                .map(MarkFinder.Found::annotation)
+                .toList();
+    }
+
+    /**
+     * Returns this score with lyrics and words taken for marks of ours.
+     *
+     * @param texts some of {@link #otherTexts()}, each with the name that a lyric shall have
+     */
+    public ScoreDocument adopting(Map<Annotation, String> texts) {
+        StringBuilder adopted = new StringBuilder(text);
+        List<MarkFinder.Found> all = find();
+        for (int i = all.size() - 1; i >= 0; i--) {
+            String name = texts.get(all.get(i).annotation());
+            if (name != null && !all.get(i).ours()) {
+                String attribute = all.get(i).annotation() instanceof Annotation.Words
+                        ? " id=\"" + MarkNames.PREFIX + "a" + i
+                        : " name=\"" + MarkNames.PREFIX + XmlText.escape(name);
+                adopted.insert(all.get(i).insertion(), attribute + "\"");
+            }
+        }
+        return withText(adopted.toString());
+    }
+
+    private List<MarkFinder.Found> find() {
+        MarkFinder finder = new MarkFinder();
+        try {
+            XmlWalk.over(text, finder);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+        return finder.found();
     }
 
     /** Returns this score without any mark of ours. */

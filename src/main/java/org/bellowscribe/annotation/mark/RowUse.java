@@ -12,7 +12,7 @@ import org.bellowscribe.solver.Solution;
 import org.jspecify.annotations.Nullable;
 
 /** Which row of buttons is used most in a tune; only the other rows need a sign. */
-final class RowUse {
+public final class RowUse {
 
     private final int main;
     private final @Nullable ConcertinaNumbers numbers;
@@ -31,7 +31,7 @@ final class RowUse {
     /**
      * Counts the buttons of all written note groups; of rows used alike the outermost counts as used most.
      */
-    static RowUse of(Solution solution, Instrument instrument) {
+    public static RowUse of(Solution solution, Instrument instrument) {
         SortedMap<Integer, Integer> uses = new TreeMap<>();
         solution.steps().forEach(step -> step.buttons().forEach(button -> uses.merge(button.row(), 1, Integer::sum)));
         int main = 1;
@@ -40,12 +40,21 @@ final class RowUse {
                 main = row;
             }
         }
+        return ofMain(main, instrument);
+    }
+
+    /**
+     * Takes a row as the one used most.
+     *
+     * @param main 1 is the outer row
+     */
+    public static RowUse ofMain(int main, Instrument instrument) {
         return new RowUse(
                 main, instrument.rows(), instrument.grip().strapped() ? new ConcertinaNumbers(instrument) : null);
     }
 
     /** Returns the row used most; 1 is the outer row. */
-    int main() {
+    public int main() {
         return main;
     }
 
@@ -55,7 +64,7 @@ final class RowUse {
     }
 
     /** Returns the number of a button with the sign of its row; that of a concertina needs no sign. */
-    String label(Button button, ButtonLabels labels) {
+    public String label(Button button, ButtonLabels labels) {
         if (numbers != null) {
             return String.valueOf(numbers.of(button));
         }

@@ -1,0 +1,125 @@
+package org.bellowscribe.annotation.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.annotation.MarkAspect;
+import org.bellowscribe.annotation.SignedMarks;
+import org.bellowscribe.annotation.style.RowNames;
+import org.bellowscribe.annotation.style.Template;
+import org.bellowscribe.annotation.style.WordLabels;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Pin;
+import org.jspecify.annotations.Nullable;
+
+/** Reads words above the staff, topic by topic; each may bear the sign. */
+final class WordReading {
+
+    private final WordLabels labels;
+
+    WordReading(WordLabels labels) {
+        this.labels = labels;
+    }
+
+    /** Returns what can be fixed, and what is unknown; words that say what follows from the rest are passed over. */
+    List<ReadMark> read(Event event, String text) {
+        List<ReadMark> read = new ArrayList<>();
+        for (String part : parts(text)) {
+            boolean signed = SignedMarks.isSigned(part);
+            String words = SignedMarks.unsigned(part);
+            Map<String, String> joined = labels.directionWithAir().read(words);
+            if (joined != null && !words.isEmpty()) {
+                for (String each : joined.values()) {
+                    read.addAll(one(event, SignedMarks.unsigned(each), signed || SignedMarks.isSigned(each)));
+                }
+            } else {
+                read.addAll(one(event, words, signed));
+            }
+        }
+        return read;
+    }
+
+    /** Returns the sounds of the left hand that words at a rest name; null if they name none. */
+    @Nullable
+    String leftHand(String text) {
+        for (String part : parts(text)) {
+            Map<String, String> sounds = labels.leftHand().read(part);
+            if (sounds != null) {
+                return sounds.get("sounds");
+            }
+        }
+        return null;
+    }
+
+    /** Returns which row bare numbers belong to; 0 if the words do not say. */
+    int row(String text, int rows) {
+        for (int row = 1; row <= rows; row++) {
+            String name = labels.rows().name(row, rows);
+            if (!name.isEmpty() && parts(text).contains(name)) {
+                return row;
+            }
+        }
+        return 0;
+    }
+
+    private List<String> parts(String text) {
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        String between = labels.between();
+        while (from <= text.length()) {
+            int end = between.isEmpty() ? -1 : text.indexOf(between, from);
+            parts.add(text.substring(from, end < 0 ? text.length() : end).strip());
+            from = end < 0 ? text.length() + 1 : end + between.length();
+        }
+        return parts;
+    }
+
+    private List<ReadMark> one(Event event, String words, boolean signed) {
+        Pin pin = Pin.at(event.index());
+        for (BellowsDirection direction : BellowsDirection.values()) {
+            if (words.equals(labels.direction(direction))) {
+                return read(MarkAspect.DIRECTION, words, signed, pin.direction(direction));
+            }
+        }
+        for (AirUse use : List.of(AirUse.FULL, AirUse.LIGHT)) {
+            if (words.equals(labels.air(use))) {
+                return read(MarkAspect.AIR, words, signed, pin.air(use));
+            }
+        }
+        Map<String, String> hand = labels.hand().read(words);
+        if (hand != null && hand.getOrDefault("button", "").matches("[1-9]\\d?")) {
+            return read(MarkAspect.HAND, words, signed, pin.handOn(Integer.parseInt(hand.getOrDefault("button", ""))));
+        }
+        if (labels.leftHand().read(words) != null || !signed && follows(words)) {
+            return List.of();
+        }
+        return List.of(ReadMark.unread(
+                        event.index(),
+                        null,
+                        words,
+                        "is nothing that words above the staff can fix",
+                        "Maybe %s, %s, %s, %s or %s."
+                                .formatted(
+                                        labels.push(),
+                                        labels.pull(),
+                                        labels.airFull(),
+                                        labels.airLight(),
+                                        labels.hand().with("button", 3)))
+                .signed(signed));
+    }
+
+    private static List<ReadMark> read(MarkAspect aspect, String words, boolean signed, Pin pin) {
+        return List.of(ReadMark.of(aspect, words, signed, pin.event(), List.of(pin)));
+    }
+
+    // Openings, rows, keys and pauses are told, not decided.
+    private boolean follows(String words) {
+        RowNames rows = labels.rows();
+        List<String> fixed = List.of(
+                labels.closed(), labels.fullyOpen(), labels.airBefore(), rows.outer(), rows.middle(), rows.inner(), "");
+        List<Template> open = List.of(labels.opening(), labels.sounding(), rows.other());
+        return fixed.contains(words) || open.stream().anyMatch(template -> template.read(words) != null);
+    }
+}

@@ -1,0 +1,83 @@
+package org.bellowscribe.musicxml;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotation;
+import org.jspecify.annotations.Nullable;
+
+/** Finds lyrics and words at the notes of a text: ours by their names and ids, and those that lost or never had them. */
+final class MarkFinder implements XmlVisitor {
+
+    /**
+     * A lyric or words.
+     *
+     * @param annotation what it says; the name of a lyric that is not ours is empty
+     * @param ours true if its name or id says so
+     * @param insertion where a name or an id could be put in
+     */
+    record Found(Annotation annotation, boolean ours, int insertion) {}
+
+    private final List<Found> found = new ArrayList<>();
+    private int notes;
+    private int line;
+    private int types;
+    private final StringBuilder words = new StringBuilder();
+    private String text = "";
+
+    /** Returns what was found in the order of the text. */
+    List<Found> found() {
+        return found;
+    }
+
+    @Override
+    public void start(XmlElement element) {
+        if (element.is("lyric")) {
+            text = "";
+        } else if (element.is("direction")) {
+            words.setLength(0);
+            types = 0;
+        }
+    }
+
+    @Override
+    public void end(XmlElement element) {
+        if (element.is("text") && element.isIn("lyric")) {
+            text = XmlText.unescape(element.plainContent());
+        } else if (element.is("words")) {
+            words.append(XmlText.unescape(element.plainContent()));
+        } else if (element.isIn("direction") && !element.is("voice") && !element.is("staff") && !element.is("offset")) {
+            types++;
+        } else if (element.is("lyric") && !text.isBlank()) {
+            lyric(element);
+        } else if (element.is("direction") && !words.toString().isBlank()) {
+            direction(element);
+        } else if (NoteAnchors.isNote(element)) {
+            notes++;
+        }
+    }
+
+    private void lyric(XmlElement element) {
+        String name = element.attribute("name");
+        boolean ours = MarkNames.isOurs(name);
+        line = number(element.attribute("number")) - 1;
+        String ownName = ours && name != null ? name.substring(MarkNames.PREFIX.length()) : "";
+        if (ours || name == null) {
+            Annotation.Syllable syllable = new Annotation.Syllable(notes, line, XmlText.unescape(ownName), text);
+            found.add(new Found(syllable, ours, element.start() + "<lyric".length()));
+        }
+    }
+
+    private void direction(XmlElement element) {
+        String id = element.attribute("id");
+        boolean ours = MarkNames.isOurs(id);
+        boolean above = !"below".equals(element.attribute("placement"));
+        if (ours || id == null && types == 1) {
+            Annotation.Words mark = new Annotation.Words(notes, above, words.toString());
+            found.add(new Found(mark, ours, element.start() + "<direction".length()));
+        }
+    }
+
+    private static int number(@Nullable String value) {
+        return value != null && value.matches("\\d{1,3}") ? Integer.parseInt(value) : 1;
+    }
+}
