@@ -7,17 +7,29 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which pattern each measure of a tune has: one named for the measure, else one named for its time, else one named for the
- * tune, else the first of the library that suits time and tempo.
+ * tune, else likewise one that the manner of playing names, else the first of the library that suits time and tempo.
  *
  * @param library the patterns to choose from where nobody names one; the last must suit every measure
- * @param named what was named, in the order in which it was named; the later counts
+ * @param named what the user named, in the order in which it was named; the later counts
+ * @param ofManner what the manner of playing names, likewise; it counts where nothing that the user named holds
  */
-public record PatternChoice(List<Pattern> library, List<Named> named) {
+public record PatternChoice(List<Pattern> library, List<Named> named, List<Named> ofManner) {
 
     /** Copies the lists. */
     public PatternChoice {
         library = List.copyOf(library);
         named = List.copyOf(named);
+        ofManner = List.copyOf(ofManner);
+    }
+
+    /** Creates a choice in which the manner of playing has no say. */
+    public PatternChoice(List<Pattern> library, List<Named> named) {
+        this(library, named, List.of());
+    }
+
+    /** Returns this choice with what a manner of playing names. */
+    public PatternChoice inManner(List<Named> others) {
+        return new PatternChoice(library, named, others);
     }
 
     /**
@@ -47,12 +59,8 @@ public record PatternChoice(List<Pattern> library, List<Named> named) {
 
     /** Returns the pattern of a measure. */
     Pattern of(Measure measure, Tempo tempo) {
-        Named best = null;
-        for (Named each : named) {
-            if (each.holds(measure) && (best == null || each.weight() >= best.weight())) {
-                best = each;
-            }
-        }
+        Named best = best(named, measure);
+        best = best == null ? best(ofManner, measure) : best;
         if (best != null) {
             return best.pattern();
         }
@@ -62,5 +70,15 @@ public record PatternChoice(List<Pattern> library, List<Named> named) {
             }
         }
         throw new IllegalStateException("Some pattern must suit every measure (%s).".formatted(measure.time()));
+    }
+
+    private static @Nullable Named best(List<Named> among, Measure measure) {
+        Named best = null;
+        for (Named each : among) {
+            if (each.holds(measure) && (best == null || each.weight() >= best.weight())) {
+                best = each;
+            }
+        }
+        return best;
     }
 }

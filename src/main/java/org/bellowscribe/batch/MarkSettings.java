@@ -46,7 +46,7 @@ public record MarkSettings(
         marks = List.copyOf(marks);
     }
 
-    /** Creates settings with the usual patterns of the left hand, and nothing fixed but what stands beside the scores. */
+    /** Creates settings with the patterns of the manner of playing, and nothing fixed but what stands beside the scores. */
     public MarkSettings(
             Instrument instrument,
             Style style,
@@ -55,7 +55,17 @@ public record MarkSettings(
             KeyChoice key,
             ReadingOptions reading,
             boolean record) {
-        this(instrument, style, marks, solver, key, reading, PatternLibrary.usual(), null, record, Steering.USUAL);
+        this(
+                instrument,
+                style,
+                marks,
+                solver,
+                key,
+                reading,
+                PatternLibrary.usual().inManner(solver.manner().patterns()),
+                null,
+                record,
+                Steering.USUAL);
     }
 
     /** Returns these settings with other patterns of the left hand. */

@@ -36,6 +36,11 @@ final class MannerTable {
                 .append(manner.summary())
                 .append('\n');
         manner.remarks().forEach(remark -> text.append("  - ").append(remark).append('\n'));
+        manner.patterns()
+                .forEach(each -> text.append("  pattern of the left hand%s: %s\n"
+                        .formatted(
+                                each.time() == null ? "" : " in " + each.time(),
+                                each.pattern().id())));
         Manner usual = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
         for (Rule rule : RuleBook.rules()) {
             text.append("\n")

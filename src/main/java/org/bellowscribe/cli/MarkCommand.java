@@ -115,7 +115,7 @@ final class MarkCommand implements Command {
                         KeyOptions.of(line),
                         LineOptions.of(line),
                         line.hasOption(RECORD))
-                .with(PatternOption.of(line))
+                .with(PatternOption.of(line).inManner(solver.manner().patterns()))
                 .withLeftHandOf(LeftHandPartOption.of(line))
                 .with(SteeringOptions.of(line));
     }

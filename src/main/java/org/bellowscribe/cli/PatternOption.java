@@ -25,7 +25,7 @@ final class PatternOption {
                 PATTERN,
                 "LIST",
                 "Patterns of the left hand, ids or files with commas between; before one may stand a time (3/4=) or"
-                        + " measures (17-24=) for which it holds. By time and tempo if not given.");
+                        + " measures (17-24=) for which it holds. As the manner says or by time and tempo if not given.");
     }
 
     static PatternChoice of(CommandLine line) throws UsageException {

@@ -2,6 +2,7 @@ package org.bellowscribe.solver;
 
 import java.util.List;
 import java.util.Map;
+import org.bellowscribe.accompaniment.PatternChoice;
 
 /**
  * A manner of playing: the points of every rule.
@@ -10,13 +11,25 @@ import java.util.Map;
  * @param summary one sentence for people
  * @param remarks what else a player should know, one sentence each: sources, cautions
  * @param byRule points by rule id
+ * @param patterns what the left hand plays if nobody names a pattern; where none of these holds, as time and tempo suit
  */
-public record Manner(String id, String summary, List<String> remarks, Map<String, Points> byRule) {
+public record Manner(
+        String id,
+        String summary,
+        List<String> remarks,
+        Map<String, Points> byRule,
+        List<PatternChoice.Named> patterns) {
 
-    /** Copies the list and the map. */
+    /** Copies the lists and the map. */
     public Manner {
         remarks = List.copyOf(remarks);
+        patterns = List.copyOf(patterns);
         byRule = Map.copyOf(byRule);
+    }
+
+    /** Creates a manner that names no patterns of the left hand. */
+    public Manner(String id, String summary, List<String> remarks, Map<String, Points> byRule) {
+        this(id, summary, remarks, byRule, List.of());
     }
 
     /** Returns the points of a rule; none if the manner does not mention it. */

@@ -96,4 +96,16 @@ class PatternTest {
         assertEquals("bass-run", choice.of(measure("25", "3/4"), tempo).id());
         assertEquals("off-beat", choice.of(measure("25", "4/4"), tempo).id());
     }
+
+    @Test
+    void whatTheUserNamesGoesBeforeThePatternsOfTheManner() throws DiagnosedException {
+        PatternChoice.Named manner = new PatternChoice.Named(PatternLibrary.find("three-basses-chord"), "4/4", 0, 0);
+        PatternChoice.Named user = new PatternChoice.Named(PatternLibrary.find("sustained"), null, 17, 24);
+        PatternChoice choice = new PatternChoice(PatternLibrary.all(), List.of(user)).inManner(List.of(manner));
+        Tempo tempo = new Tempo(120, true);
+        assertEquals("sustained", choice.of(measure("17", "4/4"), tempo).id());
+        assertEquals(
+                "three-basses-chord", choice.of(measure("16", "4/4"), tempo).id());
+        assertEquals("bass-chord", choice.of(measure("16", "2/4"), tempo).id());
+    }
 }

@@ -98,7 +98,7 @@ public final class Alternatives {
         Map<String, Integer> points = new TreeMap<>();
         byRule.getOrDefault(rule, Points.NONE).byCase().forEach((name, value) -> points.put(name, value * times));
         byRule.put(rule, new Points(points));
-        return options.with(new Manner(manner.id(), manner.summary(), manner.remarks(), byRule));
+        return options.with(new Manner(manner.id(), manner.summary(), manner.remarks(), byRule, manner.patterns()));
     }
 
     private boolean findAway() {

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.bellowscribe.accompaniment.Pattern;
+import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -39,7 +42,8 @@ final class MannerReader {
     }
 
     private Manner read(DefinitionElement root) {
-        Map<String, Points> byRule = new TreeMap<>(base(root));
+        Manner base = base(root);
+        Map<String, Points> byRule = new TreeMap<>(base == null ? Map.of() : base.byRule());
         for (DefinitionElement element : root.children("rule")) {
             Rule rule = rule(element);
             if (rule != null) {
@@ -49,19 +53,36 @@ final class MannerReader {
         DefinitionElement summary = root.child("summary");
         List<String> remarks =
                 root.children("remark").stream().map(DefinitionElement::text).toList();
-        return new Manner(root.required("id"), summary == null ? "" : summary.text(), remarks, byRule);
+        List<PatternChoice.Named> patterns = new ArrayList<>(base == null ? List.of() : base.patterns());
+        root.children("pattern").forEach(element -> add(patterns, element));
+        return new Manner(root.required("id"), summary == null ? "" : summary.text(), remarks, byRule, patterns);
     }
 
-    private Map<String, Points> base(DefinitionElement root) {
+    private @Nullable Manner base(DefinitionElement root) {
         String base = root.attribute("based-on");
         if (base == null) {
-            return Map.of();
+            return null;
         }
         if (!MannerLibrary.ids().contains(base)) {
             problems.add(unknown(root, "manner", base, MannerLibrary.ids()));
-            return Map.of();
+            return null;
         }
-        return MannerLibrary.of(base).byRule();
+        return MannerLibrary.of(base);
+    }
+
+    private void add(List<PatternChoice.Named> patterns, DefinitionElement element) {
+        String id = element.required("id");
+        for (Pattern pattern : PatternLibrary.all()) {
+            if (pattern.id().equals(id)) {
+                patterns.add(new PatternChoice.Named(pattern, element.attribute("time"), 0, 0));
+                return;
+            }
+        }
+        problems.add(unknown(
+                element,
+                "pattern",
+                id,
+                PatternLibrary.all().stream().map(Pattern::id).toList()));
     }
 
     private @Nullable Rule rule(DefinitionElement element) {

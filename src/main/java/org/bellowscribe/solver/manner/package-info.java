@@ -1,4 +1,4 @@
-/** Reads manners of playing from their files. May use solver, theory and diagnostic. */
+/** Reads manners of playing from their files. May use solver, accompaniment, theory and diagnostic. */
 @NullMarked
 package org.bellowscribe.solver.manner;
 

@@ -48,6 +48,35 @@ class MannerLibraryTest {
     }
 
     @Test
+    void patternsAreTakenOverAndAddedTo() throws DiagnosedException, IOException {
+        Manner manner = read("""
+                <manner id="own" based-on="learner">
+                  <summary>A first left hand in jigs.</summary>
+                  <pattern id="first-beat" time="6/8"/>
+                </manner>
+                """);
+        assertEquals(
+                List.of("4/4 bass-chord-slow", "6/8 first-beat"),
+                manner.patterns().stream()
+                        .map(each -> each.time() + " " + each.pattern().id())
+                        .toList());
+        assertEquals(List.of(), MannerLibrary.of("across-the-rows").patterns());
+    }
+
+    @Test
+    void misspelledPatternIsNamedWithItsLine() {
+        DiagnosedException refused = assertThrows(DiagnosedException.class, () -> read("""
+                        <manner id="own">
+                          <summary>Wrong.</summary>
+                          <pattern id="first-beats"/>
+                        </manner>
+                        """));
+        Diagnostic remark = refused.diagnostics().get(0);
+        assertEquals(3, remark.place().line());
+        assertTrue(remark.advice().get(0).contains("first-beat"), remark.toString());
+    }
+
+    @Test
     void negativePointsAreAgainstTheSchema() {
         assertThrows(
                 DiagnosedException.class,
