@@ -57,14 +57,23 @@ final class MarkReport implements Report {
         }
         LeftHandTally leftHand = summary.leftHand();
         if (leftHand.asWanted() < leftHand.wanted()) {
-            terminal.out()
-                    .println("  left hand: %d of %d as wanted; stand-ins %d, silent %d"
-                            .formatted(leftHand.asWanted(), leftHand.wanted(), leftHand.standIns(), leftHand.silent()));
+            terminal.out().println(words(leftHand));
         }
         if (!summary.playOrder().isEmpty()) {
             terminal.out().println("  measures " + cut(summary.playOrder()));
         }
         result.told().forEach(line -> terminal.out().println(line));
+    }
+
+    private static String words(LeftHandTally leftHand) {
+        int twins = leftHand.onOtherButton();
+        return "  left hand: %d of %d as wanted; stand-ins %d, silent %d%s"
+                .formatted(
+                        leftHand.asWanted(),
+                        leftHand.wanted(),
+                        leftHand.standIns(),
+                        leftHand.silent(),
+                        twins == 0 ? "" : "; on twin buttons %d".formatted(twins));
     }
 
     // A line that can be read at a glance; the record holds the whole order.

@@ -60,6 +60,15 @@ class LeftHandOptionsTest {
     }
 
     @Test
+    void strokesOnTwinButtonsAreCountedInTheReport() {
+        // The D/G box has the bass and chord of D on other buttons in the other direction.
+        CommandRun run = CommandRun.of("mark", TUNE, "--out", folder.toString());
+        assertTrue(
+                run.out().matches("(?s).*left hand: \\d+ of \\d+ as wanted; .*; on twin buttons [1-9]\\d*\\R.*"),
+                run.out());
+    }
+
+    @Test
     void wrongUseIsExplained() {
         CommandRun wrong = CommandRun.of("mark", TUNE, "--out", folder.toString(), "--written-left-hand", "staff");
         assertEquals(2, wrong.code());
