@@ -93,14 +93,14 @@ public final class Annotators {
         }
         signed.aspects()
                 .keySet()
-                .forEach(event -> fixedWords(arrangement, event, signed).forEach(sheet::add));
+                .forEach(event -> fixed(arrangement, event, signed).forEach(sheet::add));
         return sheet.annotations();
     }
 
-    private static List<Mark.Words> fixedWords(Arrangement arrangement, int event, SignedMarks signed) {
+    private static List<Mark> fixed(Arrangement arrangement, int event, SignedMarks signed) {
         Step step = arrangement.step(event);
         WordLabels labels = arrangement.style().words();
-        List<Mark.Words> words = new ArrayList<>();
+        List<Mark> words = new ArrayList<>();
         if (signed.has(event, MarkAspect.DIRECTION)) {
             words.add(new Mark.Words(event, Topic.DIRECTION, labels.direction(step.direction())));
         }
@@ -109,6 +109,11 @@ public final class Annotators {
         }
         if (signed.has(event, MarkAspect.HAND)) {
             words.add(new Mark.Words(event, Topic.HAND, labels.hand().with("button", step.handOn())));
+        }
+        // A left hand that is fixed to be silent; where it has letters, those come first.
+        if (signed.has(event, MarkAspect.LEFT_HAND) && !step.event().isRest()) {
+            words.add(new Mark.Syllable(
+                    event, MarkLines.LEFT_HAND, arrangement.style().filler()));
         }
         return words;
     }

@@ -59,7 +59,7 @@ final class SheetMarks {
         MarkAspect aspect = MarkLines.aspect(syllable.line());
         return aspect != null
                         && signed.has(syllable.event(), aspect)
-                        && !syllable.text().equals(style.filler())
+                        && (aspect == MarkAspect.LEFT_HAND || !syllable.text().equals(style.filler()))
                 ? new Mark.Syllable(syllable.event(), syllable.line(), syllable.text() + SignedMarks.SIGN)
                 : syllable;
     }

@@ -94,6 +94,23 @@ class KeepEditsTest {
     }
 
     @Test
+    void silenceOfTheLeftHandIsKeptFromRunToRun() throws IOException {
+        CommandRun run = again(last(mark(), "<text>d</text>", "<text>·!</text>"));
+        assertTrue(run.out().contains("(left hand silent)"), run.out() + run.err());
+        String first = rewritten();
+        assertTrue(first.contains("<text>·!</text>"), first);
+        assertEquals(0, again(first).code());
+        assertEquals(first, rewritten());
+    }
+
+    @Test
+    void leftHandThatDoesNotFitIsRefusedWithAdvice() throws IOException {
+        CommandRun run = again(last(mark(), "<text>d</text>", "<text>xyz!</text>"));
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("error [hand-edit] The mark \"xyz\" at measure 2, note 4"), run.err());
+    }
+
+    @Test
     void wordsAreKeptWhereNoneWouldBeWritten() throws IOException {
         String added = "<direction placement=\"above\" id=\"bellowscribe-x\"><direction-type><words>push!</words>"
                 + "</direction-type></direction><note><pitch><step>B</step>";
