@@ -6,8 +6,14 @@ import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Step;
 import org.bellowscribe.theory.Fraction;
 
-/** Every left-hand sound is on its button, and ends with the event in which it begins. */
+/**
+ * Every left-hand sound is on its button, ends with the event in which it begins, and what sounds together lies under four
+ * fingers side by side.
+ */
 final class LeftHandCheck {
+
+    // From the index finger to the little finger.
+    private static final int SPAN = 3;
 
     private final Instrument instrument;
     private final Findings findings;
@@ -21,6 +27,10 @@ final class LeftHandCheck {
         for (LeftHandPlay play : step.leftHand()) {
             checkSound(step, play);
             checkTime(step, play);
+            step.leftHand().stream()
+                    .takeWhile(other -> other != play)
+                    .filter(other -> overlap(other, play))
+                    .forEach(other -> checkReach(step, other, play));
         }
     }
 
@@ -57,5 +67,25 @@ final class LeftHandCheck {
                 start,
                 end,
                 step.event().duration());
+    }
+
+    private static boolean overlap(LeftHandPlay a, LeftHandPlay b) {
+        Fraction endOfA = a.wanted().offset().plus(a.wanted().duration());
+        Fraction endOfB = b.wanted().offset().plus(b.wanted().duration());
+        return a.wanted().offset().compareTo(endOfB) < 0 && b.wanted().offset().compareTo(endOfA) < 0;
+    }
+
+    private void checkReach(Step step, LeftHandPlay a, LeftHandPlay b) {
+        LeftHandButton one = a.button();
+        LeftHandButton other = b.button();
+        if (one != null && other != null) {
+            findings.require(
+                    Math.abs(one.number() - other.number()) <= SPAN,
+                    step.event(),
+                    "left-hand-reach",
+                    "No hand holds left-hand buttons %s and %s together.",
+                    one.id(),
+                    other.id());
+        }
     }
 }

@@ -38,12 +38,16 @@ public final class Played {
     public static final LeftHandButton BASS = new LeftHandButton(
             1, 1, LeftHandSound.bass(PitchClass.parse("C")), LeftHandSound.bass(PitchClass.parse("G")));
 
+    /** The same sounds, five buttons along. */
+    public static final LeftHandButton FAR_BASS = new LeftHandButton(
+            1, 6, LeftHandSound.bass(PitchClass.parse("C")), LeftHandSound.bass(PitchClass.parse("G")));
+
     /** The box. */
     public static final Instrument BOX = new Instrument(
             "small-box",
             "Small box",
             row("C4 D4", "E4 F4", "G4 A4", "C5 B4", "E5 D5", "G5 F5", "C6 A5", "E6 B5"),
-            List.of(BASS),
+            List.of(BASS, FAR_BASS),
             new Bellows(10, 0.1, 3, 8),
             new AirModel(440, 0, 1, 1, List.of(0), 2, 2, 2, 0.05));
 

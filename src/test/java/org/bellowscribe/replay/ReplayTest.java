@@ -123,6 +123,30 @@ class ReplayTest {
     }
 
     @Test
+    void leftHandReachesWhatSoundsTogether() {
+        LeftHandSound c = LeftHandSound.bass(PitchClass.parse("C"));
+        assertFound(
+                twoNotes()
+                        .push(3000, 1)
+                        .left("0", "1/2", Played.BASS, c)
+                        .left("0", "1/2", Played.FAR_BASS, c)
+                        .pull(1000, 1)
+                        .once(),
+                "measure 1, part P1: [left-hand-reach] No hand holds left-hand buttons 1.1 and 1.6 together.");
+    }
+
+    @Test
+    void leftHandMayWalkFartherThanItReaches() {
+        LeftHandSound c = LeftHandSound.bass(PitchClass.parse("C"));
+        assertFound(twoNotes()
+                .push(3000, 1)
+                .left("0", "1/2", Played.BASS, c)
+                .left("1/2", "1/2", Played.FAR_BASS, c)
+                .pull(1000, 1)
+                .once());
+    }
+
+    @Test
     void leftHandMustEndWithItsEvent() {
         assertFound(
                 twoNotes().push(3000, 1).bass("1/2", "1").pull(1000, 1).once(),
