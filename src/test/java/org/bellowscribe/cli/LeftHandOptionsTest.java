@@ -62,7 +62,7 @@ class LeftHandOptionsTest {
     @Test
     void strokesOnTwinButtonsAreCountedInTheReport() {
         // The D/G box has the bass and chord of D on other buttons in the other direction.
-        CommandRun run = CommandRun.of("mark", TUNE, "--out", folder.toString());
+        CommandRun run = CommandRun.of("mark", "samples/pump-sunday.musicxml", "--out", folder.toString());
         assertTrue(
                 run.out().matches("(?s).*left hand: \\d+ of \\d+ as wanted; .*; on twin buttons [1-9]\\d*\\R.*"),
                 run.out());

@@ -26,6 +26,7 @@ public final class AlikeSearch {
     // A bound may take a few times the work of the tune without tolls.
     private static final int TIMES_PLAIN = 2;
     private static final int LEAST_CELLS = 4_000;
+    private static final int PARTS = 4;
 
     private final Problem problem;
     private final Twins twins;
@@ -47,8 +48,8 @@ public final class AlikeSearch {
         best = priced(plain, Marks.of(plain));
         lower = plain.lowerBound();
         count(plain);
-        each = Math.max(TIMES_PLAIN * plain.cells(), LEAST_CELLS);
-        until = cells + cellLimit;
+        each = Math.min(Math.max(TIMES_PLAIN * plain.cells(), LEAST_CELLS), cellLimit / PARTS);
+        until = cells + cellLimit / 2;
     }
 
     // For one solve of many. Never nothing: a small tune takes hardly any.
@@ -61,7 +62,7 @@ public final class AlikeSearch {
      *
      * @param problem the problem
      * @param twins its equal measures
-     * @param cellLimit states to expand before no more is tried to bring the answer and its bound together
+     * @param cellLimit states to expand for the problem without that price; about half as many again are spent on it
      * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */
