@@ -22,8 +22,9 @@ final class UnlikeRemark {
 
     private static String describe(Tune tune, UnlikeMeasure unlike) {
         Integer dearer = unlike.dearer();
-        String price =
-                dearer == null ? "no other marks were found" : "the same would cost %d points more".formatted(dearer);
+        String price = dearer == null
+                ? "no other marks were found"
+                : "the same would cost %s more".formatted(dearer == 1 ? "1 point" : dearer + " points");
         return "measure %s as measure %s (%s)"
                 .formatted(name(tune, unlike.measure()), name(tune, unlike.fellow()), price);
     }

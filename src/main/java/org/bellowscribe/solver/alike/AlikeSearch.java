@@ -141,8 +141,14 @@ public final class AlikeSearch {
             return Integer.MAX_VALUE;
         }
         Answer found = priced(answer, stated.marks(answer));
-        best = found.cost() < best.cost() ? found : best;
+        best = isBetter(found) ? found : best;
         return found.cost();
+    }
+
+    // Of two as cheap, the one with fewer measures that differ.
+    private boolean isBetter(Answer found) {
+        return found.cost() < best.cost()
+                || (found.cost() == best.cost() && twins.cost(Marks.of(found)) < twins.cost(Marks.of(best)));
     }
 
     // What it would cost to play each measure that differs as most are played. Where that turns out cheaper after all,
