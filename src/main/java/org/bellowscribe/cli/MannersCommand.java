@@ -1,15 +1,11 @@
 package org.bellowscribe.cli;
 
-import java.util.List;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
-import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Shows manners of playing. */
 final class MannersCommand implements Command {
-
-    private static final List<String> ACTIONS = List.of("list", "show");
 
     @Override
     public String name() {
@@ -34,23 +30,12 @@ final class MannersCommand implements Command {
 
     @Override
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        List<String> words = line.getArgList();
-        String action = words.isEmpty() ? "list" : words.get(0);
-        if (!ACTIONS.contains(action)) {
-            List<String> near = NearestNames.of(action, ACTIONS);
-            throw new UsageException("manners does not know %s.%n  Maybe %s is meant."
-                    .formatted(action, String.join(" or ", near.isEmpty() ? ACTIONS : near)));
-        }
-        int names = Math.max(0, words.size() - 1);
-        if (names != (action.equals("show") ? 1 : 0)) {
-            throw new UsageException("%s takes %s, but %d are given."
-                    .formatted(action, action.equals("show") ? "one manner" : "nothing more", names));
-        }
+        String shown = ListOrShow.shown(line, name(), "manner");
         terminal.out()
                 .print(
-                        action.equals("list")
+                        shown == null
                                 ? MannerTable.list()
-                                : MannerTable.show(MarkCommand.look(words.get(1), "manner", MannerLibrary::find)));
+                                : MannerTable.show(MarkCommand.look(shown, "manner", MannerLibrary::find)));
         return ExitCode.ALL_DONE;
     }
 }

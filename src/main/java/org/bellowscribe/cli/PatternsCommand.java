@@ -6,14 +6,12 @@ import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
 import org.bellowscribe.accompaniment.Pattern;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
-import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.theory.Fraction;
 
 /** Shows patterns of the left hand. */
 final class PatternsCommand implements Command {
 
-    private static final List<String> ACTIONS = List.of("list", "show");
     private static final List<TimeSignature> TIMES =
             List.of(new TimeSignature(2, 4), new TimeSignature(3, 4), new TimeSignature(4, 4), new TimeSignature(6, 8));
 
@@ -40,23 +38,8 @@ final class PatternsCommand implements Command {
 
     @Override
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        List<String> words = line.getArgList();
-        String action = words.isEmpty() ? "list" : words.get(0);
-        if (!ACTIONS.contains(action)) {
-            List<String> near = NearestNames.of(action, ACTIONS);
-            throw new UsageException("patterns does not know %s.%n  Maybe %s is meant."
-                    .formatted(action, String.join(" or ", near.isEmpty() ? ACTIONS : near)));
-        }
-        int names = Math.max(0, words.size() - 1);
-        if (names != (action.equals("show") ? 1 : 0)) {
-            throw new UsageException("%s takes %s, but %d are given."
-                    .formatted(action, action.equals("show") ? "one pattern" : "nothing more", names));
-        }
-        terminal.out()
-                .print(
-                        action.equals("list")
-                                ? list()
-                                : show(MarkCommand.look(words.get(1), "pattern", PatternLibrary::find)));
+        String shown = ListOrShow.shown(line, name(), "pattern");
+        terminal.out().print(shown == null ? list() : show(MarkCommand.look(shown, "pattern", PatternLibrary::find)));
         return ExitCode.ALL_DONE;
     }
 
