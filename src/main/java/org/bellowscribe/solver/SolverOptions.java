@@ -23,7 +23,7 @@ public record SolverOptions(
         @Nullable Integer startPercent) {
 
     /** Enough to prove nearly every tune on usual bellows; a long slow song can use it up in a few seconds. */
-    public static final long USUAL_CELL_LIMIT = 300_000;
+    public static final long USUAL_CELL_LIMIT = 500_000;
 
     /** Creates options with nothing to keep away from. */
     public SolverOptions(Manner manner, Times times, boolean airButton, long cellLimit, Pins pins) {

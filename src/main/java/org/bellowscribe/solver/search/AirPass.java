@@ -122,13 +122,19 @@ final class AirPass {
                     Math.min(high, node.mostRise(graph, end, reference)),
                     cost);
         }
-        StepFunction sum = StepFunction.constant(low, high, cost);
+        StepFunction sum = null;
         for (int f : graph.children.get(e)) {
-            sum = StepFunction.sum(sum, following(e, f, x, c));
+            StepFunction next = following(e, f, x, c);
+            sum = sum == null ? next : StepFunction.sum(sum, next);
             if (sum.isEmpty()) {
                 return null;
             }
         }
+        if (sum == null) {
+            return StepFunction.constant(low, high, cost);
+        }
+        sum.keep(low, high);
+        sum.raise(cost);
         return sum;
     }
 
@@ -201,8 +207,13 @@ final class AirPass {
     private void beginning(int e, int x, int c, StepFunction ending) {
         Option option = problem.options().get(e).get(c);
         int reference = graph.referenceIndex(e);
+        int own = option.cost() + ending.least();
+        double room = ceiling.room(e, x, c, limit);
         lowest.clear();
         for (Move move : option.moves()) {
+            if (own + move.cost() > room) {
+                continue;
+            }
             // A push lowers the opening: it began higher than it ends.
             int least = option.sign() > 0 ? -move.high() : move.low();
             int most = option.sign() > 0 ? -move.low() : move.high();

@@ -16,6 +16,9 @@ interface Ceiling {
     /** Returns the cost of an event and what follows where it keeps the limit. */
     StepFunction clipBeginning(int e, int x, int c, StepFunction beginning, int limit);
 
+    /** Returns the most that may be spent from an event on if it takes an option, whatever the opening. */
+    double room(int e, int x, int c, int limit);
+
     /** Returns how much may be spent from an event's child on, pair cost included, if the event takes an option. */
     double spare(int e, int f, int x, int c, int limit);
 

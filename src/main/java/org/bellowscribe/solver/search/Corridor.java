@@ -102,8 +102,12 @@ final class Corridor implements Ceiling {
     private StepFunction ending(int e, int x, int c, StepFunction beginning) {
         Option option = problem.options().get(e).get(c);
         StepFunction after = pass.after[e][x][c];
+        int own = option.cost() + beginning.least() + (after == null ? 0 : after.least());
         lowest.clear();
         for (Move move : option.moves()) {
+            if (own + move.cost() > limit) {
+                continue;
+            }
             int from = option.sign() > 0 ? move.low() : -move.high();
             int to = option.sign() > 0 ? move.high() : -move.low();
             moved.setMoved(beginning, from, to, option.cost() + move.cost());
@@ -136,6 +140,12 @@ final class Corridor implements Ceiling {
             kept.setWithin(function, rest, within);
         }
         return kept;
+    }
+
+    @Override
+    public double room(int e, int x, int c, int within) {
+        StepFunction beginning = begin[e][x][c];
+        return beginning == null ? -1 : within - beginning.least();
     }
 
     @Override

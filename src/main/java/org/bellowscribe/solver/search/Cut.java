@@ -90,7 +90,7 @@ record Cut(int anchor, boolean ofRise, int value) {
 
     /** Returns one half of a node. */
     Node half(Node node, boolean lower) {
-        Node half = node.copy();
+        Node half = node.halved();
         if (lower) {
             (ofRise ? half.riseHigh : half.high)[anchor] = value;
         } else {

@@ -151,6 +151,16 @@ final class Graph {
         return anchorIndex[reference[event]];
     }
 
+    /** Returns the event by which an anchor is first reached from the one before it. */
+    int entry(int index) {
+        for (int e : visit) {
+            if (after(e) == anchors.get(index) && referenceIndex(e) == anchorParent.get(index)) {
+                return e;
+            }
+        }
+        throw new IllegalStateException("The anchor (%d) must have a way in.".formatted(index));
+    }
+
     /** Returns the class of the place before an event. */
     int before(int event) {
         return place[2 * event];

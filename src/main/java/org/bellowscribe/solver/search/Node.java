@@ -1,5 +1,6 @@
 package org.bellowscribe.solver.search;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ final class Node {
 
     // Propagation settles within a few rounds; more only tighten by odd units.
     private static final int ROUNDS = 6;
+    private static final int HALVES_FOR_A_HEAD = 2;
 
     final int[] low;
     final int[] high;
@@ -26,6 +28,8 @@ final class Node {
     private final Map<Integer, boolean[]> headOptions;
     private @Nullable Corridor corridor;
 
+    private int partedHeads;
+    private int halvings;
     int bound;
     int serial;
 
@@ -48,6 +52,8 @@ final class Node {
         sumHigh = other.sumHigh.clone();
         headOptions = new TreeMap<>(other.headOptions);
         bound = other.bound;
+        partedHeads = other.partedHeads;
+        halvings = other.halvings;
     }
 
     /** Returns the node that allows everything within the bellows. */
@@ -57,8 +63,12 @@ final class Node {
         for (int a = 0; a < node.low.length; a++) {
             node.low[a] = a == 0 ? problem.startLow() : problem.lowest();
             node.high[a] = a == 0 ? problem.startHigh() : problem.highest();
-            node.riseLow[a] = a == 0 ? 0 : -range;
-            node.riseHigh[a] = a == 0 ? 0 : range;
+        }
+        Openings all = Openings.ofAll(problem, graph);
+        for (int a = 1; a < node.low.length; a++) {
+            int[] crossing = all.crossing(a);
+            node.riseLow[a] = Math.max(-range, crossing[0]);
+            node.riseHigh[a] = Math.min(range, crossing[1]);
         }
         return node;
     }
@@ -80,9 +90,43 @@ final class Node {
         return corridor;
     }
 
-    /** Allows a loop head only some of its options. */
-    void restrict(int event, boolean[] options) {
-        headOptions.put(event, options);
+    /** Returns true if a head should be parted, not an interval; heads alone would multiply the wide nodes. */
+    boolean turnOfHeads() {
+        return HALVES_FOR_A_HEAD * partedHeads <= halvings;
+    }
+
+    /** Lets a loop head take one option only. */
+    void settleHead(int event, int option, int options) {
+        boolean[] one = new boolean[options];
+        one[option] = true;
+        headOptions.put(event, one);
+    }
+
+    /** Returns this node parted by whether a loop head takes an option or another one. */
+    List<Node> parted(int event, int option, int options) {
+        boolean[] others = new boolean[options];
+        boolean any = false;
+        for (int c = 0; c < options; c++) {
+            others[c] = c != option && allows(event, c);
+            any |= others[c];
+        }
+        Node one = copy();
+        one.partedHeads++;
+        one.settleHead(event, option, options);
+        if (!any) {
+            return List.of(one);
+        }
+        Node rest = copy();
+        rest.partedHeads++;
+        rest.headOptions.put(event, others);
+        return List.of(one, rest);
+    }
+
+    /** Returns a copy that will be half of this node. */
+    Node halved() {
+        Node half = copy();
+        half.halvings++;
+        return half;
     }
 
     /** Returns the options an event may take, or null if all. */

@@ -32,6 +32,41 @@ final class Openings {
         }
     }
 
+    private Openings(Problem problem, Graph graph) {
+        this.problem = problem;
+        this.graph = graph;
+        riseLow = new int[graph.size];
+        riseHigh = new int[graph.size];
+        for (int e = 0; e < graph.size; e++) {
+            riseLow[e] = FAR;
+            riseHigh[e] = -FAR;
+            for (Option option : problem.options().get(e)) {
+                for (Move move : option.moves()) {
+                    riseLow[e] = Math.min(riseLow[e], option.sign() > 0 ? move.low() : -move.high());
+                    riseHigh[e] = Math.max(riseHigh[e], option.sign() > 0 ? move.high() : -move.low());
+                }
+            }
+        }
+    }
+
+    /** Returns the openings that all assignments together may have. */
+    static Openings ofAll(Problem problem, Graph graph) {
+        return new Openings(problem, graph);
+    }
+
+    /** Returns the least and the most by which an anchor may lie above the one before it in bellows without end. */
+    int[] crossing(int anchor) {
+        int before = graph.anchors.get(graph.anchorParent.get(anchor));
+        Range range = new Range();
+        Arrays.fill(range.low, -FAR);
+        Arrays.fill(range.high, FAR);
+        range.low[before] = 0;
+        range.high[before] = 0;
+        range.tighten();
+        int place = graph.anchors.get(anchor);
+        return new int[] {range.low[place], range.high[place]};
+    }
+
     /** Returns true if there are openings within the bellows. */
     boolean exist() {
         Range range = new Range();
@@ -70,23 +105,12 @@ final class Openings {
 
     /** Returns the least rise to an anchor from the one before it, on the first way there. */
     long crossingLow(int anchor) {
-        return pathLow(entry(anchor));
+        return pathLow(graph.entry(anchor));
     }
 
     /** Returns the largest rise to an anchor from the one before it, on the first way there. */
     long crossingHigh(int anchor) {
-        return pathHigh(entry(anchor));
-    }
-
-    private int entry(int anchor) {
-        for (int e : graph.visit) {
-            boolean enters = graph.after(e) == graph.anchors.get(anchor)
-                    && graph.referenceIndex(e) == graph.anchorParent.get(anchor);
-            if (enters) {
-                return e;
-            }
-        }
-        throw new IllegalStateException("The anchor (%d) must have a way in.".formatted(anchor));
+        return pathHigh(graph.entry(anchor));
     }
 
     /** Returns the smallest opening at the start from which the bellows never close too far. */
@@ -107,19 +131,18 @@ final class Openings {
 
     /**
      * Returns an opening for each place (two for each event: before, after), or null if there are none. The start is as
-     * near as can be to a wanted opening, and every event moves as near as can be to its wanted amount.
+     * near as can be to a wanted opening, and every event takes as near as can be to the middle of what it may.
      *
      * @param start wanted opening at the start
-     * @param rise for each event how far its place after should lie above its place before
      */
-    int @Nullable [] near(int start, int[] rise) {
+    int @Nullable [] near(int start) {
         Range range = new Range();
         if (!range.tighten()) {
             return null;
         }
         range.fix(graph.start, start);
         for (int e : graph.visit) {
-            range.fix(graph.after(e), range.low[graph.before(e)] + rise[e]);
+            range.fix(graph.after(e), range.low[graph.before(e)] + (riseLow[e] + riseHigh[e]) / 2);
         }
         int[] openings = new int[2 * graph.size];
         Arrays.setAll(openings, place -> range.low[graph.place[place]]);

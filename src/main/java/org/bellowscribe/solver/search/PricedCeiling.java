@@ -33,6 +33,12 @@ final class PricedCeiling implements Ceiling {
         return beginning;
     }
 
+    // The price of air may give back what the moves cost.
+    @Override
+    public double room(int e, int x, int c, int limit) {
+        return Bounds.NEVER;
+    }
+
     @Override
     public double spare(int e, int f, int x, int c, int limit) {
         return limits.spare(e, f, x, c, alone, limit);

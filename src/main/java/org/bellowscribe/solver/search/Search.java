@@ -16,28 +16,32 @@ public final class Search {
     private static final int SMALL = 200;
     private static final int FIRST_GAP = 4;
     private static final int GAP_SHARE = 64;
-    private static final int STARTS = 9;
+    // A round that takes a larger part of the work than this is followed by a small step.
+    private static final int LONG_ROUND = 8;
+    // Rounds before answers are looked for from given starts.
+    private static final int EASY_ROUNDS = 2;
+    private static final int STARTS = 5;
+    private static final int MORE_STARTS = 9;
 
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
+    private final Branches branches;
     private final long cellLimit;
-    private final int wantedStart;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.<Node>comparingInt(node -> node.bound)
             .thenComparing((a, b) -> Integer.compare(b.serial, a.serial)));
     private int serial;
     private int nodes;
     private long cells;
     private int best = Problem.NEVER;
-    private int @Nullable [] bestOption;
-    private int @Nullable [] bestMove;
+    private @Nullable Trace found;
 
-    private Search(Problem problem, long cellLimit, int wantedStart) {
+    private Search(Problem problem, long cellLimit) {
         this.problem = problem;
         this.cellLimit = cellLimit;
-        this.wantedStart = wantedStart;
         graph = new Graph(problem);
         heads = new Heads(problem, graph);
+        branches = new Branches(problem, graph, heads);
     }
 
     /**
@@ -48,55 +52,79 @@ public final class Search {
      * @param wantedStart opening that the start should have if the cheapest marks leave it free
      */
     public static Answer solve(Problem problem, long cellLimit, int wantedStart) {
-        return new Search(problem, cellLimit, wantedStart).run();
+        Search search = new Search(Turned.of(problem), cellLimit);
+        int bound = search.run();
+        int lowerBound = bound >= Problem.NEVER ? Integer.MAX_VALUE : bound;
+        Trace found = search.found;
+        if (found == null) {
+            return new Answer(null, null, null, Integer.MAX_VALUE, lowerBound, search.cells, search.nodes);
+        }
+        int[] option = Turned.back(found.option, problem);
+        int[] move = Turned.back(found.move, problem);
+        int[] openings = new Openings(problem, new Graph(problem), option, move).near(wantedStart);
+        return new Answer(option, move, openings, search.best, lowerBound, search.cells, search.nodes);
     }
 
-    private Answer run() {
+    // Returns the lower bound.
+    private int run() {
         Node root = Node.root(problem, graph);
         if (!root.propagate(problem, graph)) {
-            return answer(Problem.NEVER);
+            return Problem.NEVER;
         }
         Limits limits = new Limits(problem, graph, heads, root);
         AirPass pass = rootPass(root, limits);
         if (pass == null) {
-            return answer(Problem.NEVER);
+            return Problem.NEVER;
         }
         root.bound = pass.cost();
         if (isExact(pass, trace(pass))) {
-            return answer(pass.cost());
+            return pass.cost();
         }
-        int bound = deepen(root, limits, cellLimit);
-        if (bestOption == null && bound < Problem.NEVER) {
-            tryStarts(root);
+        int bound = deepen(root, limits);
+        if (found == null && bound < Problem.NEVER) {
+            tryStarts(root, limits, MORE_STARTS);
         }
-        return answer(Math.min(bound, best));
+        return Math.min(bound, best);
     }
 
     // Searches all that costs no more than the root and a gap, which grows slowly until something is found: a limit too
     // high costs much more than another round. Returns the lower bound.
-    private int deepen(Node root, Limits limits, long until) {
+    private int deepen(Node root, Limits limits) {
         int proved = root.bound;
         int gap = Math.max(FIRST_GAP, root.bound / GAP_SHARE);
-        while (proved < Math.min(best, Problem.NEVER)) {
-            int limit = gap > LARGE ? Problem.NEVER - 1 : root.bound + gap;
+        for (int round = 1; proved < Math.min(best, Problem.NEVER); round++) {
+            // With one anchor a given start is a single exact pass, and a good answer makes the slow rise needless.
+            if (round > EASY_ROUNDS && graph.anchors.size() == 1 && found == null) {
+                tryStarts(root, limits, STARTS);
+                gap = found == null ? gap : Math.max(gap, best - root.bound);
+            }
+            long before = cells;
+            int limit = gap > LARGE ? Problem.NEVER - 1 : Math.min(best - 1, root.bound + gap);
             AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, limit);
             if (pass != null) {
                 branch(root, pass, trace(pass), limit);
             }
-            if (!exhaust(limit, until)) {
+            if (!exhaust(limit)) {
                 int next = open.isEmpty() ? best : open.element().bound;
                 return Math.max(proved, Math.min(best, next));
             }
             proved = limit + 1;
-            gap += FIRST_GAP + (gap > SMALL ? gap : gap / 2);
+            gap = next(gap, root.bound, cells - before);
         }
         return best;
     }
 
+    private int next(int gap, int bound, long work) {
+        if (work > cellLimit / LONG_ROUND) {
+            return gap + Math.max(FIRST_GAP, bound / GAP_SHARE);
+        }
+        return gap + FIRST_GAP + (gap > SMALL ? gap : gap / 2);
+    }
+
     // Returns false if the work limit strikes first.
-    private boolean exhaust(int limit, long until) {
+    private boolean exhaust(int limit) {
         while (!open.isEmpty() && open.element().bound < best) {
-            if (cells >= until) {
+            if (cells >= cellLimit) {
                 return false;
             }
             expand(open.remove(), limit);
@@ -105,58 +133,50 @@ public final class Search {
         return true;
     }
 
-    // Nothing was found in time. From a given start there is much less to search.
-    private void tryStarts(Node root) {
-        for (int i = 1; i <= STARTS && bestOption == null; i++) {
+    // From a given start there is much less to search.
+    private void tryStarts(Node root, Limits limits, int starts) {
+        for (int i = 1; i <= starts; i++) {
             // From the middle outwards: 5, 6, 4, 7, ... tenths.
-            int tenths = (STARTS + 1) / 2 + (i % 2 == 0 ? i / 2 : -(i / 2));
+            int part = (starts + 1) / 2 + (i % 2 == 0 ? i / 2 : -(i / 2));
             Node fixed = root.copy();
-            fixed.low[0] = root.low[0] + (int) ((long) (root.high[0] - root.low[0]) * tenths / (STARTS + 1));
+            fixed.low[0] = root.low[0] + (int) ((long) (root.high[0] - root.low[0]) * part / (starts + 1));
             fixed.high[0] = fixed.low[0];
-            if (fixed.propagate(problem, graph)) {
-                Limits limits = new Limits(problem, graph, heads, fixed);
-                AirPass pass = rootPass(fixed, limits);
-                if (pass != null && !isExact(pass, trace(pass))) {
-                    fixed.bound = pass.cost();
-                    open.clear();
-                    deepen(fixed, limits, cells + cellLimit / STARTS);
-                }
+            dive(fixed, limits);
+        }
+    }
+
+    // Fixes one thing after the other as the marks have it that are least without.
+    private void dive(Node node, Limits limits) {
+        boolean goesOn = true;
+        while (goesOn && node.propagate(problem, graph)) {
+            AirPass pass = pass(node, new PricedCeiling(problem, limits, false), AirPass.ALL, best - 1);
+            goesOn = false;
+            if (pass != null) {
+                Trace trace = trace(pass);
+                goesOn = !isExact(pass, trace) && branches.settle(node, trace);
             }
         }
     }
 
-    private Answer answer(int bound) {
-        int lowerBound = bound >= Problem.NEVER ? Integer.MAX_VALUE : bound;
-        if (bestOption == null || bestMove == null) {
-            return new Answer(null, null, null, Integer.MAX_VALUE, lowerBound, cells, nodes);
-        }
-        int[] rise = new int[graph.size];
-        for (int e = 0; e < graph.size; e++) {
-            Option chosen = problem.options().get(e).get(bestOption[e]);
-            Move spent = chosen.moves().get(bestMove[e]);
-            rise[e] = chosen.sign() * (spent.low() + spent.high()) / 2;
-        }
-        int[] openings = new Openings(problem, graph, bestOption, bestMove).near(wantedStart, rise);
-        return new Answer(bestOption, bestMove, openings, best, lowerBound, cells, nodes);
-    }
-
-    private void push(Node node, Corridor corridor, int bound) {
-        if (node.propagate(problem, graph)) {
-            node.bound = bound;
-            node.enter(corridor);
-            node.serial = ++serial;
-            open.add(node);
-        }
-    }
-
     private void expand(Node node, int limit) {
-        int within = Math.min(limit, best - 1);
-        AirPass pass = pass(node, node.corridor(), AirPass.ALL, within);
+        AirPass pass = pass(node, node.corridor(), AirPass.ALL, Math.min(limit, best - 1));
         if (pass != null) {
             node.bound = pass.cost();
             Trace trace = trace(pass);
             if (!isExact(pass, trace)) {
                 branch(node, pass, trace, Math.min(limit, best - 1));
+            }
+        }
+    }
+
+    private void branch(Node node, AirPass pass, Trace trace, int limit) {
+        Corridor corridor = new Corridor(problem, graph, heads, pass, limit);
+        for (Node part : branches.of(node, trace)) {
+            if (part.propagate(problem, graph)) {
+                part.bound = node.bound;
+                part.enter(corridor);
+                part.serial = ++serial;
+                open.add(part);
             }
         }
     }
@@ -171,8 +191,7 @@ public final class Search {
         boolean exists = new Openings(problem, graph, trace.option, trace.move).exist();
         if (exists && cost < best) {
             best = cost;
-            bestOption = trace.option;
-            bestMove = trace.move;
+            found = trace;
         }
         return exists && cost <= pass.cost();
     }
@@ -220,45 +239,5 @@ public final class Search {
         int cost = pass.run();
         cells += pass.cells();
         return cost < Problem.NEVER ? pass : null;
-    }
-
-    private void branch(Node node, AirPass pass, Trace trace, int limit) {
-        Corridor corridor = new Corridor(problem, graph, heads, pass, limit);
-        for (int k : graph.jumps) {
-            if (!heads.isExact(k) && isUnderestimated(node, k, trace)) {
-                splitHead(node, corridor, problem.edges().get(k).to(), trace);
-                return;
-            }
-        }
-        Cut cut = Cut.of(problem, graph, node, new Openings(problem, graph, trace.option, trace.move));
-        push(cut.half(node, true), corridor, node.bound);
-        push(cut.half(node, false), corridor, node.bound);
-    }
-
-    private boolean isUnderestimated(Node node, int jump, Trace trace) {
-        Problem.Edge edge = problem.edges().get(jump);
-        int from = trace.option[edge.from()];
-        int exact = problem.pairs().get(jump)[from][trace.option[edge.to()]];
-        return exact > Bounds.jumpCost(problem, heads, node, jump, 0, from);
-    }
-
-    private void splitHead(Node node, Corridor corridor, int head, Trace trace) {
-        int chosen = trace.option[head];
-        boolean[] one = new boolean[problem.options().get(head).size()];
-        boolean[] others = new boolean[one.length];
-        boolean any = false;
-        for (int c = 0; c < one.length; c++) {
-            one[c] = c == chosen;
-            others[c] = c != chosen && node.allows(head, c);
-            any |= others[c];
-        }
-        Node first = node.copy();
-        first.restrict(head, one);
-        push(first, corridor, node.bound);
-        if (any) {
-            Node second = node.copy();
-            second.restrict(head, others);
-            push(second, corridor, node.bound);
-        }
     }
 }

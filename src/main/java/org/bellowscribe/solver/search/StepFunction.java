@@ -15,6 +15,8 @@ final class StepFunction {
     int[] from;
     int[] to;
     int[] value;
+    /** Least value of a copy that nobody changes; below 0 where it is not known. */
+    private int least = -1;
 
     StepFunction(int capacity) {
         from = new int[capacity];
@@ -46,6 +48,7 @@ final class StepFunction {
         copy.from = Arrays.copyOf(from, size);
         copy.to = Arrays.copyOf(to, size);
         copy.value = Arrays.copyOf(value, size);
+        copy.least = least();
         return copy;
     }
 
@@ -142,6 +145,7 @@ final class StepFunction {
      */
     void clip(double base, double price, double limit) {
         int kept = 0;
+        least = -1;
         for (int i = 0; i < size; i++) {
             double spare = limit - base - value[i] + SLACK;
             int start = from[i];
@@ -165,15 +169,22 @@ final class StepFunction {
     /** Returns a copy that is raised by some points. */
     StepFunction raised(int points) {
         StepFunction copy = trimmed();
-        for (int i = 0; i < size; i++) {
-            copy.value[i] += points;
-        }
+        copy.raise(points);
         return copy;
+    }
+
+    /** Raises all values. */
+    void raise(int points) {
+        for (int i = 0; i < size && points != 0; i++) {
+            value[i] += points;
+        }
+        least = -1;
     }
 
     /** Keeps only openings between two. */
     void keep(int low, int high) {
         int kept = 0;
+        least = -1;
         for (int i = 0; i < size; i++) {
             int start = Math.max(from[i], low);
             int end = Math.min(to[i], high);
@@ -188,11 +199,14 @@ final class StepFunction {
 
     /** Returns the least value; {@link Problem#NEVER} if there is none. */
     int least() {
-        int least = Problem.NEVER;
-        for (int i = 0; i < size; i++) {
-            least = Math.min(least, value[i]);
+        if (least >= 0) {
+            return least;
         }
-        return least;
+        int smallest = Problem.NEVER;
+        for (int i = 0; i < size; i++) {
+            smallest = Math.min(smallest, value[i]);
+        }
+        return smallest;
     }
 
     /** Makes this a function whose openings are moved by an amount between two, and that is raised by some points. */

@@ -10,26 +10,27 @@ final class Trace {
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
-    private final AirPass pass;
     private final int[] context;
     private final int[] opening;
+    /** Openings at the ends of the events, counted from the last anchor. */
+    private final int[] end;
 
     Trace(Problem problem, Graph graph, Heads heads, AirPass pass) {
         this.problem = problem;
         this.graph = graph;
         this.heads = heads;
-        this.pass = pass;
         option = new int[graph.size];
         move = new int[graph.size];
         context = new int[graph.size];
         opening = new int[graph.size];
-        start();
+        end = new int[graph.size];
+        start(pass);
         for (int e : graph.visit) {
-            step(e);
+            step(pass, e);
         }
     }
 
-    private void start() {
+    private void start(AirPass pass) {
         int root = graph.visit[0];
         int least = Problem.NEVER;
         for (int x = 0; x < pass.ahead[root].length; x++) {
@@ -44,12 +45,12 @@ final class Trace {
         }
     }
 
-    private void step(int e) {
+    private void step(AirPass pass, int e) {
         int c = option[e];
         int x = context[e];
-        int end = spend(e, at(pass.ahead[e][x][c], opening[e]));
+        end[e] = spend(pass, e, at(pass.ahead[e][x][c], opening[e]));
         for (int f : graph.children.get(e)) {
-            int begin = graph.anchor[graph.before(f)] ? 0 : end;
+            int begin = graph.anchor[graph.before(f)] ? 0 : end[e];
             int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
             int least = Problem.NEVER;
             for (int j = 0; j < pair.length; j++) {
@@ -64,8 +65,13 @@ final class Trace {
         }
     }
 
+    /** Returns by how much an anchor lies above the one before it, on the first way there. */
+    int rise(int anchor) {
+        return end[graph.entry(anchor)];
+    }
+
     // Finds the first move that explains the cost and returns the opening after it.
-    private int spend(int e, int cost) {
+    private int spend(AirPass pass, int e, int cost) {
         Option chosen = problem.options().get(e).get(option[e]);
         StepFunction after = pass.after[e][context[e]][option[e]];
         for (int m = 0; after != null && m < chosen.moves().size(); m++) {

@@ -51,13 +51,13 @@ public final class RandomProblem {
         return new Option(i % 2 == 0 ? 1 : -1, random.nextInt(6), moves);
     }
 
-    // One of: straight; all of it twice; a pick-up, then twice; two sections twice each; first and second ending; a
-    // jump
-    // back to the beginning after a repeated middle.
+    // One of: straight; all of it twice; a pick-up, then twice; two sections twice each; first and second ending; the
+    // last
+    // two after a pick-up; a jump back to the beginning after a repeated middle.
     private static List<Integer> order(Random random, int n) {
         int half = n / 2;
         List<Integer> order = new ArrayList<>();
-        switch (random.nextInt(6)) {
+        switch (random.nextInt(8)) {
             case 0 -> run(order, 0, n);
             case 1 -> twice(order, 0, n);
             case 2 -> {
@@ -71,6 +71,17 @@ public final class RandomProblem {
             case 4 -> {
                 run(order, 0, n - 1);
                 run(order, 0, n - 2);
+                run(order, n - 1, n);
+            }
+            case 5 -> {
+                run(order, 0, 1);
+                twice(order, 1, half);
+                twice(order, half, n);
+            }
+            case 6 -> {
+                run(order, 0, 1);
+                run(order, 1, n - 1);
+                run(order, 1, n - 2);
                 run(order, n - 1, n);
             }
             default -> {
