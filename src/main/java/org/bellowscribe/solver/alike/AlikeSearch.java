@@ -2,8 +2,10 @@ package org.bellowscribe.solver.alike;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.Set;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
@@ -11,31 +13,36 @@ import org.bellowscribe.solver.search.Search;
 
 /**
  * Weighs the price of equal measures that differ. From below: {@link Tolls}, raised step by step along the slope of their
- * bound (subgradient, after Held, Wolfe and Crowder 1974; from memory). From above: {@link PatternProblem}, for the marks
- * that most measures of a group have in what is found on the way. Ends when the two are near each other or the work is
- * used up.
+ * bound (subgradient, after Held, Wolfe and Crowder 1974; from memory), and where that comes to a halt, branch and bound
+ * over the common marks that are {@link Allowed}. From above: {@link PatternProblem}, for the marks that most measures of a
+ * group have in what is found on the way. Ends when the two are near each other or the work is used up.
  */
 public final class AlikeSearch {
 
-    private static final int ROUNDS = 20;
+    private static final int ROUNDS = 12;
+    private static final int ROUNDS_OF_A_PART = 3;
     // Near: one part in fifty. What takes less work than this is searched further all the same.
     private static final int NEAR = 50;
     private static final int CHEAP = 10_000;
     // A round without gain takes smaller steps.
     private static final double SHORTER = 0.85;
-    // A bound may take a few times the work of the tune without tolls.
-    private static final int TIMES_PLAIN = 2;
-    private static final int LEAST_CELLS = 4_000;
+    // A bound may take some times the work of the tune without tolls, or what is little all the same.
+    private static final int TIMES_PLAIN = 8;
+    private static final int LITTLE = 30_000;
+    // Never nothing: a small tune takes hardly any.
+    private static final int LEAST = 4_000;
     private static final int PARTS = 4;
 
     private final Problem problem;
     private final Twins twins;
+    private final Kinds kinds;
     private final int wantedStart;
     private final Answer plain;
     private final Set<List<Integer>> tried = new HashSet<>();
     private Answer best;
     private final long each;
     private final long until;
+    private final long cheap;
     private int lower;
     private long cells;
     private int nodes;
@@ -45,16 +52,18 @@ public final class AlikeSearch {
         this.twins = twins;
         this.wantedStart = wantedStart;
         this.plain = plain;
+        kinds = new Kinds(twins);
         best = priced(plain, Marks.of(plain));
         lower = plain.lowerBound();
         count(plain);
-        each = Math.min(Math.max(TIMES_PLAIN * plain.cells(), LEAST_CELLS), cellLimit / PARTS);
-        until = cells + cellLimit / 2;
+        each = Math.min(Math.max(TIMES_PLAIN * plain.cells(), LITTLE), cellLimit / PARTS);
+        cheap = cells + CHEAP;
+        until = Math.max(cellLimit, cells + cellLimit / PARTS);
     }
 
-    // For one solve of many. Never nothing: a small tune takes hardly any.
+    // For one solve of many.
     private long allowance() {
-        return Math.max(LEAST_CELLS, Math.min(each, until - cells));
+        return Math.max(LEAST, Math.min(each, until - cells));
     }
 
     /**
@@ -62,7 +71,8 @@ public final class AlikeSearch {
      *
      * @param problem the problem
      * @param twins its equal measures
-     * @param cellLimit states to expand for the problem without that price; about half as many again are spent on it
+     * @param cellLimit states to expand for the problem without that price; what is left of them is spent on it, and at
+     *     least a quarter as many again
      * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */
@@ -84,33 +94,60 @@ public final class AlikeSearch {
         return new Answer(best.option(), best.move(), best.openings(), best.cost(), bound, cells, nodes);
     }
 
+    /** A heap of answers: its tolls, and the bound and the marks that the tune by itself has at them. */
+    private record Heap(Tolls tolls, int bound, Marks marks) {}
+
     private void approach() {
-        Tolls tolls = new Tolls(problem, twins);
-        long cheap = cells + CHEAP;
-        double share = 1;
-        for (int round = 0; round < ROUNDS && lower < best.cost() && cells < (isNear() ? cheap : until); round++) {
-            Answer apart = Search.solve(tolls.tune(), allowance(), wantedStart);
-            count(apart);
-            if (!apart.isFound()) {
+        PriorityQueue<Heap> open = new PriorityQueue<>(Comparator.comparingInt(Heap::bound));
+        int settled = Integer.MAX_VALUE;
+        open.add(climb(new Tolls(problem, twins, kinds), lower, ROUNDS));
+        while (!open.isEmpty()) {
+            lower = Math.max(lower, Math.min(settled, open.element().bound()));
+            if (isEnough(lower)) {
                 return;
             }
-            Marks marks = Marks.of(apart);
+            Heap heap = open.remove();
+            List<Allowed> parts = heap.tolls().allowed().parts(heap.marks());
+            settled = parts.isEmpty() ? Math.min(settled, heap.bound()) : settled;
+            for (Allowed part : parts) {
+                open.add(climb(heap.tolls().narrowed(part), heap.bound(), ROUNDS_OF_A_PART));
+            }
+        }
+        lower = Math.max(lower, Math.min(settled, best.cost()));
+    }
+
+    // Raises the tolls of a heap until its bound is near the best answer, or for some rounds.
+    private Heap climb(Tolls tolls, int from, int rounds) {
+        int bound = from;
+        double share = 1;
+        Marks marks = Marks.of(best);
+        for (int round = 0; round < rounds && !isEnough(bound); round++) {
+            PatternProblem tune = tolls.tune();
+            Answer apart = Search.solve(tune.stated(), allowance(), wantedStart);
+            count(apart);
+            if (!apart.isFound()) {
+                return new Heap(tolls, apart.isProved() ? best.cost() : bound, marks);
+            }
+            marks = tune.marks(apart);
             Tolls.Whole whole = tolls.whole(marks);
-            long bound = apart.lowerBound() - tolls.shift() + whole.cost();
-            int points = (int) -Math.floorDiv(-bound, Tolls.SCALE);
-            share *= points > lower ? 1 : SHORTER;
-            lower = Math.max(lower, points);
+            long exact = apart.lowerBound() - tolls.shift() + whole.cost();
+            int points = (int) -Math.floorDiv(-exact, Tolls.SCALE);
+            share *= points > bound ? 1 : SHORTER;
+            bound = Math.max(bound, points);
             tryPatterns(marks);
             int slope = tolls.slope(marks, whole);
             if (slope == 0) {
-                return;
+                break;
             }
-            tolls.follow(marks, whole, share * (Tolls.SCALE * (best.cost() + 0.5) - bound) / slope);
+            tolls.follow(marks, whole, share * (Tolls.SCALE * (best.cost() + 0.5) - exact) / slope);
         }
+        return new Heap(tolls, bound, marks);
     }
 
-    private boolean isNear() {
-        return (best.cost() - lower) * NEAR <= best.cost();
+    // A bound is enough if it is the best answer, if it is near and more would not be cheap, or if the work is used up.
+    private boolean isEnough(int bound) {
+        boolean near = (best.cost() - bound) * NEAR <= best.cost();
+        return bound >= best.cost() || cells >= (near ? cheap : until);
     }
 
     private Answer priced(Answer answer, Marks marks) {
@@ -134,7 +171,7 @@ public final class AlikeSearch {
 
     // Returns the cost of what the patterns lead to; keeps it if it is the best so far.
     private int keep(int[][] patterns, int[] bound) {
-        PatternProblem stated = new PatternProblem(problem, twins, patterns, bound);
+        PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
         Answer answer = Search.solve(stated.stated(), allowance(), wantedStart);
         count(answer);
         if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
@@ -143,6 +180,17 @@ public final class AlikeSearch {
         Answer found = priced(answer, stated.marks(answer));
         best = isBetter(found) ? found : best;
         return found.cost();
+    }
+
+    private List<PatternProblem.Wanted> wanted(int[][] patterns, int[] bound) {
+        List<PatternProblem.Wanted> wanted = new ArrayList<>();
+        for (int g = 0; g < patterns.length; g++) {
+            for (int[] measure : twins.groups().get(g)) {
+                int price = measure == bound ? PatternProblem.FORBIDDEN : twins.price();
+                wanted.add(new PatternProblem.Wanted(measure, price, twins.keeps(measure, patterns[g])));
+            }
+        }
+        return wanted;
     }
 
     // Of two as cheap, the one with fewer measures that differ.

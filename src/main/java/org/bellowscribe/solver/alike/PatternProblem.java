@@ -1,57 +1,53 @@
 package org.bellowscribe.solver.alike;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
 
 /**
- * The problem when it is given which marks each group of equal measures should carry. A measure then either keeps to
- * them or pays the price, and this is exact: beside its own options, which pay, each of its events has those that keep
- * to the marks, and the two kinds never meet inside a measure.
+ * The problem when it is given which marks some measures should carry. A measure then either keeps to them or pays, and
+ * this is exact: beside its own options, which pay, each of its events has those that keep to the marks, and the two kinds
+ * never meet inside a measure.
  */
 final class PatternProblem {
 
     /** More than any cost, and small enough to be added up. */
     static final int FORBIDDEN = 1 << 24;
 
+    /**
+     * A measure and the marks it should carry.
+     *
+     * @param events its events in order
+     * @param price what it pays otherwise
+     * @param keeps for its events [in order][option][move] true if that keeps to the marks
+     */
+    record Wanted(int[] events, int price, boolean[][][] keeps) {}
+
     /** An option that keeps to the marks: the option it is made of, and for each move the move it is made of. */
     private record Kept(int option, int[] moves) {}
 
     private final Problem problem;
-    private final Twins twins;
     private final List<List<Option>> options = new ArrayList<>();
     private final List<List<Kept>> kept = new ArrayList<>();
-    /** For each event a number of the measure to which it belongs; 0 for one outside the groups. */
+    /** For each event a number of the measure to which it belongs; 0 for one that may carry any marks. */
     private final int[] measureOf;
 
-    /**
-     * States the problem.
-     *
-     * @param patterns the marks of each group
-     * @param bound a measure that must keep to them whatever it costs, or one that is no measure of a group for none
-     */
-    PatternProblem(Problem problem, Twins twins, int[][] patterns, int[] bound) {
+    PatternProblem(Problem problem, List<Wanted> measures) {
         this.problem = problem;
-        this.twins = twins;
         measureOf = new int[problem.size()];
         for (List<Option> own : problem.options()) {
             options.add(new ArrayList<>(own));
             kept.add(List.of());
         }
-        int measures = 0;
-        for (int g = 0; g < patterns.length; g++) {
-            for (int[] measure : twins.groups().get(g)) {
-                measures++;
-                charge(measure[0], measure == bound ? FORBIDDEN : twins.price());
-                for (int i = 0; i < measure.length; i++) {
-                    measureOf[measure[i]] = measures;
-                    keep(measure[i], patterns[g][i]);
-                }
+        for (int m = 0; m < measures.size(); m++) {
+            Wanted measure = measures.get(m);
+            charge(measure.events()[0], measure.price());
+            for (int i = 0; i < measure.events().length; i++) {
+                measureOf[measure.events()[i]] = m + 1;
+                keep(measure.events()[i], measure.keeps()[i]);
             }
         }
     }
@@ -61,19 +57,19 @@ final class PatternProblem {
                 .replaceAll(option -> new Option(option.sign(), Math.addExact(option.cost(), points), option.moves()));
     }
 
-    private void keep(int e, int sign) {
+    private void keep(int e, boolean[][] keeps) {
         List<Kept> keeping = new ArrayList<>();
         List<Option> given = problem.options().get(e);
         for (int c = 0; c < given.size(); c++) {
-            int[] signs = twins.signs()[e][c];
-            int option = c;
-            int[] same = IntStream.range(0, signs.length)
-                    .filter(m -> signs[m] == sign)
-                    .toArray();
-            if (same.length > 0) {
-                List<Move> moves = Arrays.stream(same)
-                        .mapToObj(m -> given.get(option).moves().get(m))
-                        .toList();
+            int[] same = new int[keeps[c].length];
+            List<Move> moves = new ArrayList<>();
+            for (int m = 0; m < same.length; m++) {
+                if (keeps[c][m]) {
+                    same[moves.size()] = m;
+                    moves.add(given.get(c).moves().get(m));
+                }
+            }
+            if (!moves.isEmpty()) {
                 keeping.add(new Kept(c, same));
                 options.get(e).add(new Option(given.get(c).sign(), given.get(c).cost(), moves));
             }
@@ -97,7 +93,7 @@ final class PatternProblem {
     private int[][] pairs(Problem.Edge edge, int[][] given) {
         int from = edge.from();
         int to = edge.to();
-        if (kept.get(from).isEmpty() && kept.get(to).isEmpty()) {
+        if (measureOf[from] == 0 && measureOf[to] == 0) {
             return given;
         }
         boolean together = measureOf[from] != 0 && measureOf[from] == measureOf[to] && from < to;

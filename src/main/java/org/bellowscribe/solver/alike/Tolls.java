@@ -6,47 +6,38 @@ import java.util.List;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Lagrangian prices. The measures of a group go their own ways, but each way to mark an event of one of them has a toll;
  * apart from the tune, each group as a whole chooses marks too and gets the tolls back. For any tolls the tune and the
- * groups together cost no more than the best answer, and good tolls bring them close to it. Costs are counted in quarters
- * of a point.
+ * groups together cost no more than the best answer, and good tolls bring them close to it. Where it has been said which
+ * marks a group may have, the tune charges a measure that leaves them some of the price, and the group the rest. Costs are
+ * counted in quarters of a point.
  */
 final class Tolls {
 
     /** Quarters of a point. */
     static final int SCALE = 4;
 
-    // A group tries every set of measures that differ; a larger one is cut, which keeps the bound true.
-    private static final int LARGEST = 6;
-
     private final Problem problem;
-    private final int price;
-    private final List<List<int[]>> groups = new ArrayList<>();
-    /** For each event of a group [option][move] a number for the sign, the same in all measures of the group. */
-    private final int[] @Nullable [][] kind;
-    /** Toll of each kind of each event; none outside the groups. */
+    private final Twins twins;
+    private final Kinds kinds;
+    private final Allowed allowed;
     private final double[][] toll;
+    /** For the first event of a measure the part of the price that the tune charges it. */
+    private final double[] charge;
 
     private final List<int[][]> scaledPairs;
 
-    Tolls(Problem problem, Twins twins) {
+    /** Creates tolls of 0 that allow everything. */
+    Tolls(Problem problem, Twins twins, Kinds kinds) {
         this.problem = problem;
-        price = SCALE * twins.price();
-        kind = new int[problem.size()][][];
-        toll = new double[problem.size()][0];
-        for (List<int[]> group : twins.groups()) {
-            for (int from = 0; from < group.size() - 1; from += LARGEST) {
-                groups.add(group.subList(from, Math.min(group.size(), from + LARGEST)));
-            }
-        }
-        for (List<int[]> group : groups) {
-            for (int i = 0; i < group.get(0).length; i++) {
-                number(group, i, twins);
-            }
-        }
+        this.twins = twins;
+        this.kinds = kinds;
+        allowed = new Allowed(twins, kinds);
+        toll = new double[problem.size()][];
+        Arrays.setAll(toll, e -> new double[kinds.count(e)]);
+        charge = new double[problem.size()];
         scaledPairs = problem.pairs().stream()
                 .map(points -> Arrays.stream(points)
                         .map(row -> Arrays.stream(row).map(p -> SCALE * p).toArray())
@@ -54,27 +45,45 @@ final class Tolls {
                 .toList();
     }
 
-    private void number(List<int[]> group, int i, Twins twins) {
-        List<Integer> known = new ArrayList<>();
-        for (int[] measure : group) {
-            kind[measure[i]] = Arrays.stream(twins.signs()[measure[i]])
-                    .map(ofOption -> Arrays.stream(ofOption)
-                            .map(sign -> {
-                                if (!known.contains(sign)) {
-                                    known.add(sign);
-                                }
-                                return known.indexOf(sign);
-                            })
-                            .toArray())
-                    .toArray(int[][]::new);
+    private Tolls(Tolls wider, Allowed narrower) {
+        problem = wider.problem;
+        twins = wider.twins;
+        kinds = wider.kinds;
+        allowed = narrower;
+        toll = new double[problem.size()][];
+        Arrays.setAll(toll, e -> wider.toll[e].clone());
+        charge = wider.charge.clone();
+        scaledPairs = wider.scaledPairs;
+        for (int g = 0; g < twins.groups().size(); g++) {
+            boolean isNew = allowed.isNarrow(g) && !wider.allowed.isNarrow(g);
+            for (int[] measure : twins.groups().get(g)) {
+                charge[measure[0]] = allowed.isSettled(g) ? price() : isNew ? price() / 2.0 : charge[measure[0]];
+                for (int e : measure) {
+                    Arrays.fill(toll[e], 0, allowed.isSettled(g) ? toll[e].length : 0, 0);
+                }
+            }
         }
-        for (int[] measure : group) {
-            toll[measure[i]] = new double[known.size()];
-        }
+    }
+
+    /** Returns a copy that allows less. */
+    Tolls narrowed(Allowed narrower) {
+        return new Tolls(this, narrower);
+    }
+
+    Allowed allowed() {
+        return allowed;
+    }
+
+    private int price() {
+        return SCALE * twins.price();
     }
 
     private int toll(int e, int k) {
         return (int) Math.round(toll[e][k]);
+    }
+
+    private int charge(int[] measure) {
+        return (int) Math.round(charge[measure[0]]);
     }
 
     // Costs must not be negative: all ways to mark an event pay as much more.
@@ -87,7 +96,7 @@ final class Tolls {
     }
 
     /** Returns the tune by itself, with tolls, in quarters of a point; it costs {@link #shift()} too much. */
-    Problem tune() {
+    PatternProblem tune() {
         List<List<Option>> options = new ArrayList<>();
         for (int e = 0; e < problem.size(); e++) {
             int shift = shift(e);
@@ -96,15 +105,23 @@ final class Tolls {
             for (int c = 0; c < given.size(); c++) {
                 List<Move> moves = new ArrayList<>();
                 for (Move move : given.get(c).moves()) {
-                    int[][] kinds = kind[e];
-                    int extra = kinds == null ? 0 : shift + toll(e, kinds[c][moves.size()]);
+                    int kind = kinds.of(e, c, moves.size());
+                    int extra = kind < 0 ? 0 : shift + toll(e, kind);
                     moves.add(new Move(SCALE * move.cost() + extra, move.low(), move.high()));
                 }
                 scaled.add(new Option(given.get(c).sign(), SCALE * given.get(c).cost(), moves));
             }
             options.add(scaled);
         }
-        return problem.with(options, scaledPairs);
+        List<PatternProblem.Wanted> wanted = new ArrayList<>();
+        for (int g = 0; g < twins.groups().size(); g++) {
+            for (int[] measure : twins.groups().get(g)) {
+                if (allowed.isNarrow(g) && charge(measure) > 0) {
+                    wanted.add(new PatternProblem.Wanted(measure, charge(measure), allowed.keeps(g, measure)));
+                }
+            }
+        }
+        return new PatternProblem(problem.with(options, scaledPairs), wanted);
     }
 
     /** Returns by how much the tune with tolls costs too much. */
@@ -119,100 +136,73 @@ final class Tolls {
     /**
      * What the groups choose.
      *
-     * @param kind for each event of a group the kind of its marks
+     * @param kind for each event the kind of its marks; -1 where no group chooses
+     * @param differs for the first event of a measure true if it is to differ
      * @param cost what that costs
      */
-    record Whole(int[] kind, long cost) {}
+    record Whole(int[] kind, boolean[] differs, long cost) {}
 
     /** Returns the groups' own cheapest choice; where several are as cheap, one that is near to what the tune plays. */
     Whole whole(Marks marks) {
-        int[] chosen = new int[problem.size()];
+        Whole empty = new Whole(new int[problem.size()], new boolean[problem.size()], 0);
+        Arrays.fill(empty.kind(), -1);
         long cost = 0;
-        for (List<int[]> group : groups) {
-            cost += whole(group, marks, chosen);
-        }
-        return new Whole(chosen, cost);
-    }
-
-    private long whole(List<int[]> group, Marks marks, int[] chosen) {
-        long best = Long.MAX_VALUE;
-        int bestSet = 0;
-        int[] trial = chosen.clone();
-        for (int differ = 0; differ < (1 << group.size()) - 1; differ++) {
-            long cost = (long) Integer.bitCount(differ) * price;
-            for (int i = 0; i < group.get(0).length; i++) {
-                cost += choose(group, i, differ, marks, trial);
-            }
-            if (cost < best) {
-                best = cost;
-                bestSet = differ;
+        for (int g = 0; g < twins.groups().size(); g++) {
+            List<int[]> group = twins.groups().get(g);
+            for (int from = 0; from < group.size() - 1 && !allowed.isSettled(g); from += GroupChoice.LARGEST) {
+                List<int[]> part = group.subList(from, Math.min(group.size(), from + GroupChoice.LARGEST));
+                cost += new GroupChoice(this, kinds, part, allowed.of(g), marks).choose(empty);
             }
         }
-        for (int i = 0; i < group.get(0).length; i++) {
-            choose(group, i, bestSet, marks, chosen);
-        }
-        return best;
+        return new Whole(empty.kind(), empty.differs(), cost);
     }
 
-    // The measures in the set choose for themselves, the others choose together.
-    private long choose(List<int[]> group, int i, int differ, Marks marks, int[] chosen) {
-        int kinds = toll[group.get(0)[i]].length;
-        long[] given = new long[kinds];
-        int[] votes = new int[kinds];
-        long cost = 0;
-        for (int j = 0; j < group.size(); j++) {
-            int e = group.get(j)[i];
-            if ((differ >> j & 1) == 1) {
-                chosen[e] = dearest(e, played(e, marks));
-                cost -= toll(e, chosen[e]);
-            } else {
-                votes[played(e, marks)]++;
-                for (int k = 0; k < kinds; k++) {
-                    given[k] += toll(e, k);
-                }
-            }
-        }
-        int common = 0;
-        for (int k = 1; k < kinds; k++) {
-            boolean nearer = given[k] == given[common] && votes[k] > votes[common];
-            common = given[k] > given[common] || nearer ? k : common;
-        }
-        for (int j = 0; j < group.size(); j++) {
-            int e = group.get(j)[i];
-            chosen[e] = (differ >> j & 1) == 1 ? chosen[e] : common;
-        }
-        return cost - given[common];
+    /** Returns what the group gets back for marks of a kind. */
+    int paidBack(int e, int k) {
+        return toll(e, k);
     }
 
-    private int dearest(int e, int first) {
-        int dearest = first;
-        for (int k = 0; k < toll[e].length; k++) {
-            dearest = toll(e, k) > toll(e, dearest) ? k : dearest;
-        }
-        return dearest;
+    /** Returns what the group pays for a measure that differs. */
+    int restOfPrice(int[] measure) {
+        return price() - charge(measure);
     }
 
-    private int played(int e, Marks marks) {
-        int[][] kinds = kind[e];
-        return kinds == null ? -1 : kinds[marks.option()[e]][marks.move()[e]];
-    }
-
-    /** Returns the square of the slope of the bound: twice the number of events at which tune and groups disagree. */
+    /** Returns the square of the slope of the bound: how often tune and groups disagree. */
     int slope(Marks marks, Whole whole) {
         int sum = 0;
         for (int e = 0; e < problem.size(); e++) {
-            sum += kind[e] != null && played(e, marks) != whole.kind()[e] ? 2 : 0;
+            sum += whole.kind()[e] >= 0 && kinds.played(e, marks) != whole.kind()[e] ? 2 : 0;
+        }
+        for (int g = 0; g < twins.groups().size(); g++) {
+            for (int[] measure : twins.groups().get(g)) {
+                sum += disagreement(g, measure, marks, whole) == 0 ? 0 : 1;
+            }
         }
         return sum;
+    }
+
+    // 1 if the tune lets a measure leave what is allowed and the group does not let it differ, -1 the other way round.
+    private int disagreement(int g, int[] measure, Marks marks, Whole whole) {
+        if (!allowed.isNarrow(g) || allowed.isSettled(g)) {
+            return 0;
+        }
+        return (allowed.isLeft(g, measure, marks) ? 1 : 0) - (whole.differs()[measure[0]] ? 1 : 0);
     }
 
     /** Raises the toll on what the tune plays and lowers it on what its groups would, wherever the two disagree. */
     void follow(Marks marks, Whole whole, double step) {
         for (int e = 0; e < problem.size(); e++) {
-            int played = played(e, marks);
-            if (kind[e] != null && played != whole.kind()[e]) {
+            int played = kinds.played(e, marks);
+            int chosen = whole.kind()[e];
+            if (chosen >= 0 && played != chosen) {
                 toll[e][played] += step;
-                toll[e][whole.kind()[e]] -= step;
+                toll[e][chosen] -= step;
+            }
+        }
+        for (int g = 0; g < twins.groups().size(); g++) {
+            for (int[] measure : twins.groups().get(g)) {
+                double moved = charge[measure[0]] + step * disagreement(g, measure, marks, whole);
+                charge[measure[0]] = Math.max(0, Math.min(price(), moved));
             }
         }
     }

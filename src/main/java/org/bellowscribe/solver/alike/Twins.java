@@ -33,6 +33,22 @@ public record Twins(List<List<int[]>> groups, int[][][] signs, int price) {
                 .toArray();
     }
 
+    /** Returns for a measure's events, in order, [option][move] true if that has a pattern's sign. */
+    boolean[][][] keeps(int[] measure, int[] pattern) {
+        boolean[][][] keeps = new boolean[measure.length][][];
+        for (int i = 0; i < measure.length; i++) {
+            int[][] given = signs[measure[i]];
+            keeps[i] = new boolean[given.length][];
+            for (int c = 0; c < given.length; c++) {
+                keeps[i][c] = new boolean[given[c].length];
+                for (int m = 0; m < given[c].length; m++) {
+                    keeps[i][c][m] = given[c][m] == pattern[i];
+                }
+            }
+        }
+        return keeps;
+    }
+
     /** Returns for each group the signs that most of its measures have; of those equally frequent the first. */
     int[][] patterns(Marks marks) {
         return groups.stream().map(group -> commonest(group, marks)).toArray(int[][]::new);

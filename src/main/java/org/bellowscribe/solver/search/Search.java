@@ -73,6 +73,10 @@ public final class Search {
         }
         Limits limits = new Limits(problem, graph, heads, root);
         AirPass pass = rootPass(root, limits);
+        if (pass == null && isSpent()) {
+            tryStarts(root, limits, MORE_STARTS);
+            return Math.min(limits.bound(), best);
+        }
         if (pass == null) {
             return Problem.NEVER;
         }
@@ -124,7 +128,7 @@ public final class Search {
     // Returns false if the work limit strikes first.
     private boolean exhaust(int limit) {
         while (!open.isEmpty() && open.element().bound < best) {
-            if (cells >= cellLimit) {
+            if (isSpent()) {
                 return false;
             }
             expand(open.remove(), limit);
@@ -133,9 +137,13 @@ public final class Search {
         return true;
     }
 
+    private boolean isSpent() {
+        return cells >= cellLimit;
+    }
+
     // From a given start there is much less to search.
     private void tryStarts(Node root, Limits limits, int starts) {
-        for (int i = 1; i <= starts; i++) {
+        for (int i = 1; i <= starts && cells / 2 < cellLimit; i++) {
             // From the middle outwards: 5, 6, 4, 7, ... tenths.
             int part = (starts + 1) / 2 + (i % 2 == 0 ? i / 2 : -(i / 2));
             Node fixed = root.copy();
@@ -225,7 +233,7 @@ public final class Search {
         while (bound < Problem.NEVER) {
             int limit = Math.min(bound + raise, Problem.NEVER - 1);
             AirPass pass = pass(root, new PricedCeiling(problem, limits, segment != AirPass.ALL), segment, limit);
-            if (pass != null || limit >= Problem.NEVER - 1) {
+            if (pass != null || limit >= Problem.NEVER - 1 || isSpent()) {
                 return pass;
             }
             raise = raise > LARGE ? Problem.NEVER : 2 * raise + 1;

@@ -18,7 +18,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class AlikeSearchTest {
 
     private static final int PRICE = 3;
-    private static final int[] NONE = {};
 
     static IntStream seeds() {
         return IntStream.range(0, 60).filter(seed -> problem(seed).edges().contains(new Problem.Edge(4, 5)));
@@ -66,7 +65,11 @@ class AlikeSearchTest {
         Problem problem = problem(seed);
         Twins twins = twins(seed, problem);
         int[] pattern = {seed % 4, seed / 4 % 4};
-        PatternProblem stated = new PatternProblem(problem, twins, new int[][] {pattern}, NONE);
+        PatternProblem stated = new PatternProblem(
+                problem,
+                twins.groups().get(0).stream()
+                        .map(measure -> new PatternProblem.Wanted(measure, PRICE, twins.keeps(measure, pattern)))
+                        .toList());
         int least =
                 BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, twins, new Marks(option, move)));
         assertEquals(least, Search.solve(stated.stated(), 100_000, 10).cost());
