@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class AirPass {
 
-    /** All stretches together, not one alone. */
-    static final int ALL = -1;
+    // All stretches together, not one alone.
+    private static final int ALL = -1;
 
     private final Problem problem;
     private final Graph graph;
@@ -17,6 +17,9 @@ final class AirPass {
     private final Node node;
     private final Ceiling ceiling;
     private final int only;
+    /** What lies beyond the only stretch that is looked at. */
+    private final @Nullable Beyond beyond;
+
     private final int limit;
     /** Least cost from the start of an event on; null where nothing is left. */
     final @Nullable StepFunction[][][] ahead;
@@ -28,13 +31,40 @@ final class AirPass {
     private int cost = Problem.NEVER;
     private long cells;
 
-    AirPass(Problem problem, Graph graph, Heads heads, Node node, Ceiling ceiling, int only, int limit) {
+    /** Returns a pass over the whole tune. */
+    static AirPass whole(Problem problem, Graph graph, Heads heads, Node node, Ceiling ceiling, int limit) {
+        return new AirPass(problem, graph, heads, node, ceiling, ALL, null, limit);
+    }
+
+    /** Returns a pass over one stretch alone. */
+    static AirPass alone(
+            Problem problem,
+            Graph graph,
+            Heads heads,
+            Node node,
+            Ceiling ceiling,
+            int stretch,
+            Beyond beyond,
+            int limit) {
+        return new AirPass(problem, graph, heads, node, ceiling, stretch, beyond, limit);
+    }
+
+    private AirPass(
+            Problem problem,
+            Graph graph,
+            Heads heads,
+            Node node,
+            Ceiling ceiling,
+            int only,
+            @Nullable Beyond beyond,
+            int limit) {
         this.problem = problem;
         this.graph = graph;
         this.heads = heads;
         this.node = node;
         this.ceiling = ceiling;
         this.only = only;
+        this.beyond = beyond;
         this.limit = limit;
         ahead = new StepFunction[graph.size][][];
         after = new StepFunction[graph.size][][];
@@ -49,9 +79,11 @@ final class AirPass {
         }
         int root = only == ALL ? graph.visit[0] : graph.segmentRoots.get(only);
         int least = Problem.NEVER;
-        for (@Nullable StepFunction[] row : ahead[root]) {
-            for (StepFunction function : row) {
-                least = function == null ? least : Math.min(least, function.at(0));
+        for (int x = 0; x < ahead[root].length; x++) {
+            for (int c = 0; c < ahead[root][x].length; c++) {
+                StepFunction function = ahead[root][x][c];
+                int given = beyond == null ? 0 : beyond.potential(root, x, c);
+                least = function == null ? least : Math.min(least, function.at(0) - given);
             }
         }
         cost = least <= limit ? least : Problem.NEVER;
@@ -157,14 +189,13 @@ final class AirPass {
     // What follows an anchor begins at a fixed opening, so it is a number.
     private int atAnchor(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        if (beyond != null && graph.segment[f] != only) {
+            return beyond.least(f, x, pair);
+        }
         int least = Problem.NEVER;
         for (int j = 0; j < pair.length; j++) {
-            if (only != ALL && graph.segment[f] != only) {
-                least = node.allows(f, j) ? Math.min(least, pair[j]) : least;
-            } else {
-                StepFunction next = ahead[f][heads.context(f, x, j)][j];
-                least = next == null ? least : Math.min(least, pair[j] + next.at(0));
-            }
+            StepFunction next = ahead[f][heads.context(f, x, j)][j];
+            least = next == null ? least : Math.min(least, pair[j] + next.at(0));
         }
         return least;
     }

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lower bounds without openings: for each event, context and option the least cost from there on and the least cost of
- * all the rest, with air at its {@link Prices}. Either over the whole tune or inside each stretch alone.
+ * all the rest, with air at its {@link Prices}. Either over the whole tune or inside each stretch alone, with what lies {@link Beyond}.
  */
 final class Bounds {
 
@@ -18,7 +18,9 @@ final class Bounds {
     private final Heads heads;
     private final Node node;
     private final Prices prices;
-    private final boolean local;
+    /** What comes beyond each stretch; null for bounds over the whole tune. */
+    private final @Nullable Beyond beyond;
+
     /** From the event on (itself included), [event][context][option]. */
     final double[][][] ahead;
     /** All the rest. */
@@ -26,13 +28,13 @@ final class Bounds {
     /** For each event but the first: least cost from there on, pair cost included, by its parent's context and option. */
     private final double[][][] onward;
 
-    Bounds(Problem problem, Graph graph, Node node, Prices prices, boolean local) {
+    Bounds(Problem problem, Graph graph, Node node, Prices prices, @Nullable Beyond beyond) {
         this.problem = problem;
         this.graph = graph;
         this.heads = prices.heads();
         this.node = node;
         this.prices = prices;
-        this.local = local;
+        this.beyond = beyond;
         ahead = new double[graph.size][][];
         rest = new double[graph.size][][];
         onward = new double[graph.size][][];
@@ -77,8 +79,8 @@ final class Bounds {
 
     private double child(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        if (local && graph.segment[f] != graph.segment[e]) {
-            return leastAllowed(pair, node.allowed(f));
+        if (beyond != null && graph.segment[f] != graph.segment[e]) {
+            return beyond.least(f, x, pair);
         }
         double least = NEVER;
         if (heads.of(f) == f) {
@@ -90,14 +92,6 @@ final class Bounds {
             for (int j = 0; j < pair.length; j++) {
                 least = Math.min(least, pair[j] + beyond[j]);
             }
-        }
-        return least;
-    }
-
-    private static double leastAllowed(int[] pair, boolean @Nullable [] allowed) {
-        double least = NEVER;
-        for (int j = 0; j < pair.length; j++) {
-            least = allowed == null || allowed[j] ? Math.min(least, pair[j]) : least;
         }
         return least;
     }
@@ -121,7 +115,11 @@ final class Bounds {
     private void lookBack(int e) {
         rest[e] = new double[heads.contexts(e)][problem.options().get(e).size()];
         int u = graph.parent[e];
-        if (u < 0 || (local && graph.segment[u] != graph.segment[e])) {
+        if (u < 0) {
+            return;
+        }
+        if (beyond != null && graph.segment[u] != graph.segment[e]) {
+            beyond.giveBack(e, rest[e]);
             return;
         }
         for (double[] row : rest[e]) {
@@ -152,12 +150,12 @@ final class Bounds {
         }
     }
 
-    /** Returns the bound of the whole, or of one stretch if local, before what the constraints give back. */
+    /** Returns the bound of the whole, or of one stretch alone, before what the constraints give back. */
     double total(int root) {
         double least = NEVER;
-        for (double[] row : ahead[root]) {
-            for (double value : row) {
-                least = Math.min(least, value);
+        for (int x = 0; x < ahead[root].length; x++) {
+            for (int c = 0; c < ahead[root][x].length; c++) {
+                least = Math.min(least, ahead[root][x][c] + rest[root][x][c]);
             }
         }
         return least;

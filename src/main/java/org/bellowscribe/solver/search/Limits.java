@@ -15,6 +15,7 @@ final class Limits {
     final Prices prices;
     final Bounds whole;
     final Bounds stretch;
+    final Beyond beyond;
     private final int[] proved;
     private final int[] provedBelow;
     private int provedSum;
@@ -24,8 +25,9 @@ final class Limits {
         this.graph = graph;
         this.heads = heads;
         prices = new Prices(problem, graph, heads, node);
-        whole = new Bounds(problem, graph, node, prices, false);
-        stretch = graph.segmentRoots.size() == 1 ? whole : new Bounds(problem, graph, node, prices, true);
+        whole = new Bounds(problem, graph, node, prices, null);
+        beyond = new Beyond(graph, heads, whole);
+        stretch = graph.segmentRoots.size() == 1 ? whole : new Bounds(problem, graph, node, prices, beyond);
         proved = new int[graph.segmentRoots.size()];
         provedBelow = new int[graph.size];
     }

@@ -2,6 +2,7 @@ package org.bellowscribe.solver.search;
 
 import java.util.Comparator;
 import java.util.PriorityQueue;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -104,7 +105,7 @@ public final class Search {
             }
             long before = cells;
             int limit = gap > LARGE ? Problem.NEVER - 1 : Math.min(best - 1, root.bound + gap);
-            AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, limit);
+            AirPass pass = pass(root, new PricedCeiling(problem, limits, false), limit);
             if (pass != null) {
                 branch(root, pass, trace(pass), limit);
             }
@@ -157,7 +158,7 @@ public final class Search {
     private void dive(Node node, Limits limits) {
         boolean goesOn = true;
         while (goesOn && node.propagate(problem, graph)) {
-            AirPass pass = pass(node, new PricedCeiling(problem, limits, false), AirPass.ALL, best - 1);
+            AirPass pass = pass(node, new PricedCeiling(problem, limits, false), best - 1);
             goesOn = false;
             if (pass != null) {
                 Trace trace = trace(pass);
@@ -167,7 +168,7 @@ public final class Search {
     }
 
     private void expand(Node node, int limit) {
-        AirPass pass = pass(node, node.corridor(), AirPass.ALL, Math.min(limit, best - 1));
+        AirPass pass = pass(node, node.corridor(), Math.min(limit, best - 1));
         if (pass != null) {
             node.bound = pass.cost();
             Trace trace = trace(pass);
@@ -207,17 +208,22 @@ public final class Search {
     // The root: a limit raised from the bounds, and where that does not do, from what each stretch costs by itself.
     private @Nullable AirPass rootPass(Node root, Limits limits) {
         int bound = limits.bound();
-        AirPass pass = pass(root, new PricedCeiling(problem, limits, false), AirPass.ALL, bound);
+        Ceiling ceiling = new PricedCeiling(problem, limits, false);
+        AirPass pass = pass(root, ceiling, bound);
         if (pass != null || !proveSegments(root, limits)) {
             return pass;
         }
-        return raise(root, limits, AirPass.ALL, Math.max(bound + 1, limits.bound()));
+        return raise(Math.max(bound + 1, limits.bound()), limit -> pass(root, ceiling, limit));
     }
 
     private boolean proveSegments(Node root, Limits limits) {
         int[] costs = new int[graph.segmentRoots.size()];
+        Ceiling ceiling = new PricedCeiling(problem, limits, true);
         for (int s = 0; s < costs.length && costs.length > 1; s++) {
-            AirPass pass = raise(root, limits, s, limits.segmentBound(s));
+            int segment = s;
+            AirPass pass = raise(
+                    limits.segmentBound(s),
+                    limit -> ran(AirPass.alone(problem, graph, heads, root, ceiling, segment, limits.beyond, limit)));
             if (pass == null) {
                 return false;
             }
@@ -228,11 +234,11 @@ public final class Search {
     }
 
     // Raises the limit until a pass finds something: the first that does is exact, and the cheapest passes come first.
-    private @Nullable AirPass raise(Node root, Limits limits, int segment, int bound) {
+    private @Nullable AirPass raise(int bound, IntFunction<@Nullable AirPass> passWithin) {
         int raise = 0;
         while (bound < Problem.NEVER) {
             int limit = Math.min(bound + raise, Problem.NEVER - 1);
-            AirPass pass = pass(root, new PricedCeiling(problem, limits, segment != AirPass.ALL), segment, limit);
+            AirPass pass = passWithin.apply(limit);
             if (pass != null || limit >= Problem.NEVER - 1 || isSpent()) {
                 return pass;
             }
@@ -241,9 +247,12 @@ public final class Search {
         return null;
     }
 
-    private @Nullable AirPass pass(Node node, Ceiling ceiling, int segment, int limit) {
-        nodes += segment == AirPass.ALL ? 1 : 0;
-        AirPass pass = new AirPass(problem, graph, heads, node, ceiling, segment, limit);
+    private @Nullable AirPass pass(Node node, Ceiling ceiling, int limit) {
+        nodes++;
+        return ran(AirPass.whole(problem, graph, heads, node, ceiling, limit));
+    }
+
+    private @Nullable AirPass ran(AirPass pass) {
         int cost = pass.run();
         cells += pass.cells();
         return cost < Problem.NEVER ? pass : null;
