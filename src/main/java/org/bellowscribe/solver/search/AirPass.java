@@ -95,6 +95,11 @@ final class AirPass {
         return cost;
     }
 
+    /** Returns the limit: whatever the run has not found costs more. */
+    int limit() {
+        return limit;
+    }
+
     /** Returns how many states were expanded. */
     long cells() {
         return cells;

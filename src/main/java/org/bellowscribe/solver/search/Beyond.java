@@ -31,6 +31,18 @@ final class Beyond {
         }
     }
 
+    /** Learns from a pass over a stretch what it costs from there; what the pass has not found costs more than its limit. */
+    void learn(int first, AirPass pass) {
+        for (int x = 0; x < potential[first].length; x++) {
+            for (int c = 0; c < potential[first][x].length; c++) {
+                StepFunction ahead = pass.ahead[first][x][c];
+                int found = ahead == null ? Problem.NEVER : ahead.at(0);
+                int more = Math.min(Problem.NEVER, potential[first][x][c] + pass.limit() + 1);
+                potential[first][x][c] = found < Problem.NEVER ? found : more;
+            }
+        }
+    }
+
     /** Returns the least that is paid for going on to a stretch. */
     int least(int first, int x, int[] pair) {
         int least = Problem.NEVER;

@@ -38,15 +38,33 @@ final class Bounds {
         ahead = new double[graph.size][][];
         rest = new double[graph.size][][];
         onward = new double[graph.size][][];
+    }
+
+    /** Finds the bounds of a stretch alone. */
+    void look(int stretch) {
+        lookAhead(stretch);
+        lookBack(stretch);
+    }
+
+    /** Finds what lies ahead in a stretch; that of all stretches after it must be known. */
+    void lookAhead(int stretch) {
         for (int i = graph.size - 1; i >= 0; i--) {
-            lookAhead(graph.visit[i]);
-        }
-        for (int e : graph.visit) {
-            lookBack(e);
+            if (graph.segment[graph.visit[i]] == stretch) {
+                ahead(graph.visit[i]);
+            }
         }
     }
 
-    private void lookAhead(int e) {
+    /** Finds the rest for each event of a stretch; that of the stretch before it must be known. */
+    void lookBack(int stretch) {
+        for (int e : graph.visit) {
+            if (graph.segment[e] == stretch) {
+                back(e);
+            }
+        }
+    }
+
+    private void ahead(int e) {
         List<Option> options = problem.options().get(e);
         boolean @Nullable [] allowed = node.allowed(e);
         boolean isHead = heads.of(e) == e;
@@ -112,7 +130,7 @@ final class Bounds {
         return least;
     }
 
-    private void lookBack(int e) {
+    private void back(int e) {
         rest[e] = new double[heads.contexts(e)][problem.options().get(e).size()];
         int u = graph.parent[e];
         if (u < 0) {

@@ -1,9 +1,8 @@
 package org.bellowscribe.solver.search;
 
-/**
- * What a pass of the search knows from bounds alone: the whole tune's, each stretch's, and the proved least cost of each
- * stretch by itself.
- */
+import org.jspecify.annotations.Nullable;
+
+/** What a pass of the search knows from bounds alone: the whole tune's, and each stretch's once it has been looked at. */
 final class Limits {
 
     /** Room for the rounding of bounds that are not integers. */
@@ -12,100 +11,75 @@ final class Limits {
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
+    private final Node node;
     final Prices prices;
-    final Bounds whole;
-    final Bounds stretch;
-    final Beyond beyond;
-    private final int[] proved;
-    private final int[] provedBelow;
-    private int provedSum;
+    private final Bounds whole;
+    private @Nullable Stretches stretches;
 
     Limits(Problem problem, Graph graph, Heads heads, Node node) {
         this.problem = problem;
         this.graph = graph;
         this.heads = heads;
+        this.node = node;
         prices = new Prices(problem, graph, heads, node);
         whole = new Bounds(problem, graph, node, prices, null);
-        beyond = new Beyond(graph, heads, whole);
-        stretch = graph.segmentRoots.size() == 1 ? whole : new Bounds(problem, graph, node, prices, beyond);
-        proved = new int[graph.segmentRoots.size()];
-        provedBelow = new int[graph.size];
-    }
-
-    /** Returns the lower bound of one stretch; at least {@link Problem#NEVER} if it has no answer at all. */
-    int segmentBound(int segment) {
-        int root = graph.segmentRoots.get(segment);
-        return ceiling(stretch.total(root) - prices.refundLocal[root]);
+        for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
+            whole.lookAhead(s);
+        }
+        for (int s = 0; s < graph.segmentRoots.size(); s++) {
+            whole.lookBack(s);
+        }
     }
 
     /** Returns the lower bound of the tune. */
     int bound() {
         int root = graph.visit[0];
-        return Math.max(provedSum, ceiling(whole.total(root) - prices.refund[root]));
+        int least = ceiling(whole.total(root) - prices.refund[root]);
+        return stretches == null ? least : Math.max(stretches.total(), least);
     }
 
-    private static int ceiling(double value) {
+    static int ceiling(double value) {
         return (int) Math.min(Problem.NEVER, Math.ceil(value - SLACK));
     }
 
-    /** Tells the least cost of every stretch by itself. */
-    void prove(int[] costs) {
-        System.arraycopy(costs, 0, proved, 0, costs.length);
-        provedSum = 0;
-        for (int value : costs) {
-            provedSum += value;
-        }
-        for (int i = graph.size - 1; i >= 0; i--) {
-            int e = graph.visit[i];
-            provedBelow[e] = 0;
-            for (int f : graph.children.get(e)) {
-                provedBelow[e] +=
-                        provedBelow[f] + (graph.segment[f] == graph.segment[e] ? 0 : proved[graph.segment[f]]);
-            }
-        }
+    /** Returns stretches to be looked at. */
+    Stretches stretches() {
+        return new Stretches(problem, graph, node, prices, whole);
+    }
+
+    /** Takes in what looking at the stretches has found. */
+    void prove(Stretches settled) {
+        stretches = settled;
     }
 
     /** Returns the bound of everything outside an event and what follows it, to which the price of air is added. */
-    double outside(int e, int x, int c, boolean alone) {
-        int root = graph.segmentRoots.get(graph.segment[e]);
-        double inStretch = stretch.rest[e][x][c] - prices.refundLocal[root] + prices.refundLocal[e];
-        if (alone) {
-            return inStretch;
-        }
-        int start = graph.visit[0];
-        double inTune = whole.rest[e][x][c] - prices.refund[start] + prices.refund[e];
-        return Math.max(inTune, inStretch + provedSum - proved[graph.segment[e]] - provedBelow[e]);
+    double outside(int e, int x, int c) {
+        double inTune = whole.rest[e][x][c] - prices.refund[graph.visit[0]] + prices.refund[e];
+        return stretches == null ? inTune : Math.max(inTune, stretches.outside(e, x, c) + stretches.others(e));
     }
 
     /** Returns the bound of the whole if an event takes an option. */
-    double through(int e, int x, int c, boolean alone) {
-        int root = graph.segmentRoots.get(graph.segment[e]);
-        double inStretch = stretch.ahead[e][x][c] + stretch.rest[e][x][c] - prices.refundLocal[root];
-        if (alone) {
-            return inStretch;
-        }
+    double through(int e, int x, int c) {
         double inTune = whole.ahead[e][x][c] + whole.rest[e][x][c] - prices.refund[graph.visit[0]];
-        return Math.max(inTune, inStretch + provedSum - proved[graph.segment[e]]);
+        return stretches == null ? inTune : Math.max(inTune, stretches.through(e, x, c) + stretches.others(e));
     }
 
     /**
      * Returns how much may be spent from an event's child on, pair cost included, if the event takes an option: the limit
      * less the bound of all else.
      */
-    double spare(int e, int f, int x, int c, boolean alone, int limit) {
-        Bounds bounds = alone ? stretch : whole;
+    double spare(int e, int f, int x, int c, int limit) {
         double least = Bounds.NEVER;
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
         for (int j = 0; j < pair.length; j++) {
-            least = Math.min(least, pair[j] + bounds.ahead[f][heads.context(f, x, j)][j]);
+            least = Math.min(least, pair[j] + whole.ahead[f][heads.context(f, x, j)][j]);
         }
-        int root = alone ? graph.segmentRoots.get(graph.segment[e]) : graph.visit[0];
-        double refund = alone ? prices.refundLocal[root] : prices.refund[root];
-        return limit + SLACK - (bounds.ahead[e][x][c] + bounds.rest[e][x][c] - refund) + least;
+        double inTune = whole.ahead[e][x][c] + whole.rest[e][x][c] - prices.refund[graph.visit[0]];
+        return limit + SLACK - inTune + least;
     }
 
     /** Returns the bound from an event on. */
-    double ahead(int e, int x, int c, boolean alone) {
-        return (alone ? stretch : whole).ahead[e][x][c];
+    double ahead(int e, int x, int c) {
+        return whole.ahead[e][x][c];
     }
 }

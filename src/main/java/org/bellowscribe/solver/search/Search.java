@@ -16,11 +16,13 @@ public final class Search {
     private static final int LARGE = 20_000;
     private static final int SMALL = 200;
     private static final int FIRST_GAP = 4;
-    private static final int GAP_SHARE = 64;
+    private static final int GAP_SHARE = 256;
     // A round that takes a larger part of the work than this is followed by a small step.
     private static final int LONG_ROUND = 8;
     // Rounds before answers are looked for from given starts.
     private static final int EASY_ROUNDS = 2;
+    // How much dearer than the least the ways into a stretch are known.
+    private static final int ROOM = 8;
     private static final int STARTS = 5;
     private static final int MORE_STARTS = 9;
 
@@ -105,7 +107,7 @@ public final class Search {
             }
             long before = cells;
             int limit = gap > LARGE ? Problem.NEVER - 1 : Math.min(best - 1, root.bound + gap);
-            AirPass pass = pass(root, new PricedCeiling(problem, limits, false), limit);
+            AirPass pass = pass(root, new PricedCeiling(problem, limits), limit);
             if (pass != null) {
                 branch(root, pass, trace(pass), limit);
             }
@@ -158,7 +160,7 @@ public final class Search {
     private void dive(Node node, Limits limits) {
         boolean goesOn = true;
         while (goesOn && node.propagate(problem, graph)) {
-            AirPass pass = pass(node, new PricedCeiling(problem, limits, false), best - 1);
+            AirPass pass = pass(node, new PricedCeiling(problem, limits), best - 1);
             goesOn = false;
             if (pass != null) {
                 Trace trace = trace(pass);
@@ -208,28 +210,29 @@ public final class Search {
     // The root: a limit raised from the bounds, and where that does not do, from what each stretch costs by itself.
     private @Nullable AirPass rootPass(Node root, Limits limits) {
         int bound = limits.bound();
-        Ceiling ceiling = new PricedCeiling(problem, limits, false);
+        Ceiling ceiling = new PricedCeiling(problem, limits);
         AirPass pass = pass(root, ceiling, bound);
-        if (pass != null || !proveSegments(root, limits)) {
+        if (pass != null || (graph.segmentRoots.size() > 1 && !proveStretches(root, limits))) {
             return pass;
         }
         return raise(Math.max(bound + 1, limits.bound()), limit -> pass(root, ceiling, limit));
     }
 
-    private boolean proveSegments(Node root, Limits limits) {
-        int[] costs = new int[graph.segmentRoots.size()];
-        Ceiling ceiling = new PricedCeiling(problem, limits, true);
-        for (int s = 0; s < costs.length && costs.length > 1; s++) {
-            int segment = s;
-            AirPass pass = raise(
-                    limits.segmentBound(s),
-                    limit -> ran(AirPass.alone(problem, graph, heads, root, ceiling, segment, limits.beyond, limit)));
+    private boolean proveStretches(Node root, Limits limits) {
+        Stretches stretches = limits.stretches();
+        Ceiling ceiling = new StretchCeiling(problem, graph, limits.prices, stretches);
+        for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
+            int stretch = s;
+            IntFunction<@Nullable AirPass> passWithin = limit ->
+                    ran(AirPass.alone(problem, graph, heads, root, ceiling, stretch, stretches.beyond(), limit));
+            int bound = stretches.look(stretch);
+            AirPass pass = raise(bound + ROOM, passWithin);
             if (pass == null) {
                 return false;
             }
-            costs[s] = pass.cost();
+            stretches.settle(stretch, pass);
         }
-        limits.prove(costs);
+        limits.prove(stretches);
         return true;
     }
 

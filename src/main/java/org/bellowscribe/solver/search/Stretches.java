@@ -1,0 +1,74 @@
+package org.bellowscribe.solver.search;
+
+/**
+ * Bounds of each stretch by itself, with what lies {@link Beyond} it. Found from the last stretch to the first: when a
+ * stretch is done, the one before it knows exactly, or nearly, what going on to it costs. Then the least that the first
+ * stretch costs is the least of the tune, as long as nothing is asked of the openings between the stretches.
+ */
+final class Stretches {
+
+    private final Graph graph;
+    private final Prices prices;
+    private final Bounds bounds;
+    private final Beyond beyond;
+    private int total;
+
+    Stretches(Problem problem, Graph graph, Node node, Prices prices, Bounds whole) {
+        this.graph = graph;
+        this.prices = prices;
+        beyond = new Beyond(graph, prices.heads(), whole);
+        bounds = new Bounds(problem, graph, node, prices, beyond);
+    }
+
+    Beyond beyond() {
+        return beyond;
+    }
+
+    /** Looks at a stretch, when all that follow it are settled, and returns the lower bound of what it costs. */
+    int look(int stretch) {
+        bounds.look(stretch);
+        int root = graph.segmentRoots.get(stretch);
+        return Limits.ceiling(bounds.total(root) - prices.refundLocal[root]);
+    }
+
+    /** Learns from a pass over a stretch what it costs to go on to it. */
+    void settle(int stretch, AirPass pass) {
+        int root = graph.segmentRoots.get(stretch);
+        if (graph.parent[root] < 0) {
+            total = pass.cost();
+        } else {
+            beyond.learn(root, pass);
+            bounds.look(stretch);
+        }
+    }
+
+    /** Returns the least of the tune. */
+    int total() {
+        return total;
+    }
+
+    /** Returns the bound of everything in its stretch but an event and what follows it, with the price of air to add. */
+    double outside(int e, int x, int c) {
+        int root = graph.segmentRoots.get(graph.segment[e]);
+        return bounds.rest[e][x][c] - prices.refundLocal[root] + prices.refundLocal[e];
+    }
+
+    /** Returns the bound of its stretch if an event takes an option. */
+    double through(int e, int x, int c) {
+        int root = graph.segmentRoots.get(graph.segment[e]);
+        return bounds.ahead[e][x][c] + bounds.rest[e][x][c] - prices.refundLocal[root];
+    }
+
+    /** Returns what all the other stretches cost at least beside one of an event. */
+    int others(int e) {
+        return graph.parent[graph.segmentRoots.get(graph.segment[e])] < 0 ? 0 : total;
+    }
+
+    double ahead(int e, int x, int c) {
+        return bounds.ahead[e][x][c];
+    }
+
+    double rest(int e, int x, int c) {
+        return bounds.rest[e][x][c];
+    }
+}
