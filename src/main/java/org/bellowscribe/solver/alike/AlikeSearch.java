@@ -58,7 +58,7 @@ public final class AlikeSearch {
         count(plain);
         each = Math.min(Math.max(TIMES_PLAIN * plain.cells(), LITTLE), cellLimit / PARTS);
         cheap = cells + CHEAP;
-        until = Math.max(cellLimit, cells + cellLimit / PARTS);
+        until = cells + Math.max(cellLimit / (2 * PARTS), cellLimit - 2 * plain.cells());
     }
 
     // For one solve of many.
@@ -71,8 +71,8 @@ public final class AlikeSearch {
      *
      * @param problem the problem
      * @param twins its equal measures
-     * @param cellLimit states to expand for the problem without that price; what is left of them is spent on it, and at
-     *     least a quarter as many again
+     * @param cellLimit states to expand for the problem without that price; as many are spent on it if that problem is easy,
+     *     and few if it is hard
      * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */

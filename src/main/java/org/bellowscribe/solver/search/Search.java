@@ -21,8 +21,9 @@ public final class Search {
     private static final int LONG_ROUND = 8;
     // Rounds before answers are looked for from given starts.
     private static final int EASY_ROUNDS = 2;
-    // How much dearer than the least the ways into a stretch are known.
-    private static final int ROOM = 8;
+    // How much dearer than the least the ways into a stretch are known: what is missed adds up over the stretches.
+    private static final int LEAST_ROOM = 4;
+    private static final int MOST_ROOM = 24;
     private static final int STARTS = 5;
     private static final int MORE_STARTS = 9;
 
@@ -144,9 +145,9 @@ public final class Search {
         return cells >= cellLimit;
     }
 
-    // From a given start there is much less to search.
+    // From a given start there is much less to search. When the work is used up, any answer will do.
     private void tryStarts(Node root, Limits limits, int starts) {
-        for (int i = 1; i <= starts && cells / 2 < cellLimit; i++) {
+        for (int i = 1; i <= starts && (!isSpent() || (found == null && cells / 2 < cellLimit)); i++) {
             // From the middle outwards: 5, 6, 4, 7, ... tenths.
             int part = (starts + 1) / 2 + (i % 2 == 0 ? i / 2 : -(i / 2));
             Node fixed = root.copy();
@@ -220,13 +221,13 @@ public final class Search {
 
     private boolean proveStretches(Node root, Limits limits) {
         Stretches stretches = limits.stretches();
+        int room = Math.min(MOST_ROOM, LEAST_ROOM + graph.segmentRoots.size());
         Ceiling ceiling = new StretchCeiling(problem, graph, limits.prices, stretches);
         for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
             int stretch = s;
             IntFunction<@Nullable AirPass> passWithin = limit ->
                     ran(AirPass.alone(problem, graph, heads, root, ceiling, stretch, stretches.beyond(), limit));
-            int bound = stretches.look(stretch);
-            AirPass pass = raise(bound + ROOM, passWithin);
+            AirPass pass = raise(stretches.look(stretch) + room, passWithin);
             if (pass == null) {
                 return false;
             }
