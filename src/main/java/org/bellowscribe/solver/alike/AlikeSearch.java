@@ -19,8 +19,8 @@ import org.bellowscribe.solver.search.Search;
  */
 public final class AlikeSearch {
 
-    private static final int ROUNDS = 12;
-    private static final int ROUNDS_OF_A_PART = 3;
+    private static final int ROUNDS = 6;
+    private static final int ROUNDS_OF_A_PART = 2;
     // Near: one part in fifty. What takes less work than this is searched further all the same.
     private static final int NEAR = 50;
     private static final int CHEAP = 10_000;
