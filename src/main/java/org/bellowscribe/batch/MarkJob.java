@@ -152,6 +152,7 @@ final class MarkJob {
                     source.name(),
                     tune,
                     settings.instrument(),
+                    settings.solver().manner().id(),
                     solution,
                     inKey.semitones(),
                     keepsNotes,

@@ -72,6 +72,7 @@ public final class RecordWriter {
         json.writeStringField("title", marked.tune().title());
         json.writeStringField("outcome", "marked");
         json.writeStringField("instrument", marked.instrument().id());
+        json.writeStringField("manner", marked.manner());
         json.writeNumberField("transposedBy", marked.transposedBy());
         json.writeBooleanField("notesKept", marked.notesKept());
         json.writeStringField("part", marked.tune().part());
@@ -150,6 +151,11 @@ public final class RecordWriter {
         json.writeNumberField("total", cost.total());
         json.writeNumberField("lowerBound", cost.lowerBound());
         json.writeBooleanField("proved", cost.isProved());
+        json.writeObjectFieldStart("equalMeasuresApart");
+        json.writeNumberField("total", cost.apart().total());
+        json.writeNumberField("lowerBound", cost.apart().lowerBound());
+        json.writeBooleanField("proved", cost.apart().isProved());
+        json.writeEndObject();
         json.writeObjectFieldStart("byRule");
         for (Map.Entry<String, Integer> rule : cost.byRule().entrySet()) {
             json.writeNumberField(rule.getKey(), rule.getValue());

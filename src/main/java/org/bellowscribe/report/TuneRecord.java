@@ -22,6 +22,7 @@ public sealed interface TuneRecord {
      * @param tune the tune as it was solved
      * @param notesKept true if the sheet keeps the notes that it had before that
      * @param instrument the instrument
+     * @param manner id of the manner of playing
      * @param solution how it is played; one step for each event of the tune
      * @param transposedBy semitones by which the tune was moved before it was solved
      * @param steered what a teacher fixed and asked
@@ -31,6 +32,7 @@ public sealed interface TuneRecord {
             String file,
             Tune tune,
             Instrument instrument,
+            String manner,
             Solution solution,
             int transposedBy,
             boolean notesKept,

@@ -11,9 +11,14 @@ import java.util.TreeMap;
  * @param lowerBound no solution costs less than this
  * @param byRule points of each rule that charged any, by rule id; they add up to the total
  * @param timesByRule how often each of these rules charged, by rule id; empty if nobody counted
+ * @param apart the least cost when equal measures may differ for nothing
  */
 public record Cost(
-        int total, int lowerBound, SortedMap<String, Integer> byRule, SortedMap<String, Integer> timesByRule) {
+        int total,
+        int lowerBound,
+        SortedMap<String, Integer> byRule,
+        SortedMap<String, Integer> timesByRule,
+        LeastPoints apart) {
 
     private static final int NEAR = 50;
     private static final int FEW = 3;
@@ -24,9 +29,14 @@ public record Cost(
         timesByRule = Collections.unmodifiableSortedMap(new TreeMap<>(timesByRule));
     }
 
-    /** Creates a cost of which nobody counted how often each rule charged. */
+    /** Creates a cost of marks whose equal measures were not compared; nobody counted how often each rule charged. */
     public Cost(int total, int lowerBound, SortedMap<String, Integer> byRule) {
         this(total, lowerBound, byRule, new TreeMap<>());
+    }
+
+    /** Creates a cost of marks whose equal measures were not compared. */
+    public Cost(int total, int lowerBound, SortedMap<String, Integer> byRule, SortedMap<String, Integer> timesByRule) {
+        this(total, lowerBound, byRule, timesByRule, new LeastPoints(total, lowerBound));
     }
 
     /** Returns true if it is proved that no solution is cheaper by more than one part in fifty, or by a few points. */

@@ -56,7 +56,8 @@ final class SolutionBuilder {
             throw new IllegalStateException(
                     "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
         }
-        Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times());
+        LeastPoints apart = new LeastPoints(alike.plain().cost(), alike.plain().lowerBound());
+        Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times(), apart);
         return new Solution(
                 steps,
                 again,

@@ -40,7 +40,7 @@ class RecordWriterTest {
                 .pull(3460)
                 .air(AirUse.FULL, 3460);
         return new TuneRecord.Marked(
-                "two.musicxml", TUNE, Played.BOX, played.solution(), 0, false, Steered.NOT, List.of(REMARK));
+                "two.musicxml", TUNE, Played.BOX, "learner", played.solution(), 0, false, Steered.NOT, List.of(REMARK));
     }
 
     private static Object read(TuneRecord tuneRecord) throws IOException {

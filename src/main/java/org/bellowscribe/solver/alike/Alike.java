@@ -8,8 +8,9 @@ import org.bellowscribe.solver.search.Answer;
  *
  * @param answer the answer; its cost and bound count the price of the measures that differ
  * @param differences measures that differ, in order of the groups
+ * @param plain the answer without that price
  */
-public record Alike(Answer answer, List<Difference> differences) {
+public record Alike(Answer answer, List<Difference> differences, Answer plain) {
 
     /** Copies the list. */
     public Alike {

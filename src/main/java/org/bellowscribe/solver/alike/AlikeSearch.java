@@ -78,7 +78,7 @@ public final class AlikeSearch {
      */
     public static Alike improve(Problem problem, Twins twins, long cellLimit, int wantedStart, Answer plain) {
         return twins.isEmpty() || !plain.isFound()
-                ? new Alike(plain, List.of())
+                ? new Alike(plain, List.of(), plain)
                 : new AlikeSearch(problem, twins, cellLimit, wantedStart, plain).run();
     }
 
@@ -86,7 +86,7 @@ public final class AlikeSearch {
         tryPatterns(Marks.of(plain));
         approach();
         List<Difference> differences = differences();
-        return new Alike(answer(), differences);
+        return new Alike(answer(), differences, plain);
     }
 
     private Answer answer() {

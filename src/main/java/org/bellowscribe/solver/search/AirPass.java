@@ -32,35 +32,19 @@ final class AirPass {
     private long cells;
 
     /** Returns a pass over the whole tune. */
-    static AirPass whole(Problem problem, Graph graph, Heads heads, Node node, Ceiling ceiling, int limit) {
-        return new AirPass(problem, graph, heads, node, ceiling, ALL, null, limit);
+    static AirPass whole(Setting setting, Node node, Ceiling ceiling, int limit) {
+        return new AirPass(setting, node, ceiling, ALL, null, limit);
     }
 
     /** Returns a pass over one stretch alone. */
-    static AirPass alone(
-            Problem problem,
-            Graph graph,
-            Heads heads,
-            Node node,
-            Ceiling ceiling,
-            int stretch,
-            Beyond beyond,
-            int limit) {
-        return new AirPass(problem, graph, heads, node, ceiling, stretch, beyond, limit);
+    static AirPass alone(Setting setting, Node node, Ceiling ceiling, int stretch, Beyond beyond, int limit) {
+        return new AirPass(setting, node, ceiling, stretch, beyond, limit);
     }
 
-    private AirPass(
-            Problem problem,
-            Graph graph,
-            Heads heads,
-            Node node,
-            Ceiling ceiling,
-            int only,
-            @Nullable Beyond beyond,
-            int limit) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = heads;
+    private AirPass(Setting setting, Node node, Ceiling ceiling, int only, @Nullable Beyond beyond, int limit) {
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
         this.node = node;
         this.ceiling = ceiling;
         this.only = only;

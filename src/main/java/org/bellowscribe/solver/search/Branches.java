@@ -9,10 +9,10 @@ final class Branches {
     private final Graph graph;
     private final Heads heads;
 
-    Branches(Problem problem, Graph graph, Heads heads) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = heads;
+    Branches(Setting setting) {
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
     }
 
     /** Returns the parts of a node; together they hold all its answers. */

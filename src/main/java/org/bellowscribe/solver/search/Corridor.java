@@ -24,10 +24,10 @@ final class Corridor implements Ceiling {
     private final StepFunction kept = new StepFunction(64);
 
     /** Runs forward along a finished pass, at a limit that is no more than the pass's own. */
-    Corridor(Problem problem, Graph graph, Heads heads, AirPass pass, int limit) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = heads;
+    Corridor(Setting setting, AirPass pass, int limit) {
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
         this.pass = pass;
         this.limit = limit;
         begin = new StepFunction[graph.size][][];

@@ -16,10 +16,10 @@ final class Limits {
     private final Bounds whole;
     private @Nullable Stretches stretches;
 
-    Limits(Problem problem, Graph graph, Heads heads, Node node) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = heads;
+    Limits(Setting setting, Node node) {
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
         this.node = node;
         prices = new Prices(problem, graph, heads, node);
         whole = new Bounds(problem, graph, node, prices, null);

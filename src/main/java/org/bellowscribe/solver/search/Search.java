@@ -29,7 +29,7 @@ public final class Search {
 
     private final Problem problem;
     private final Graph graph;
-    private final Heads heads;
+    private final Setting setting;
     private final Branches branches;
     private final long cellLimit;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.<Node>comparingInt(node -> node.bound)
@@ -43,9 +43,9 @@ public final class Search {
     private Search(Problem problem, long cellLimit) {
         this.problem = problem;
         this.cellLimit = cellLimit;
-        graph = new Graph(problem);
-        heads = new Heads(problem, graph);
-        branches = new Branches(problem, graph, heads);
+        setting = Setting.of(problem);
+        graph = setting.graph();
+        branches = new Branches(setting);
     }
 
     /**
@@ -75,7 +75,7 @@ public final class Search {
         if (!root.propagate(problem, graph)) {
             return Problem.NEVER;
         }
-        Limits limits = new Limits(problem, graph, heads, root);
+        Limits limits = new Limits(setting, root);
         AirPass pass = rootPass(root, limits);
         if (pass == null && isSpent()) {
             tryStarts(root, limits, MORE_STARTS);
@@ -182,7 +182,7 @@ public final class Search {
     }
 
     private void branch(Node node, AirPass pass, Trace trace, int limit) {
-        Corridor corridor = new Corridor(problem, graph, heads, pass, limit);
+        Corridor corridor = new Corridor(setting, pass, limit);
         for (Node part : branches.of(node, trace)) {
             if (part.propagate(problem, graph)) {
                 part.bound = node.bound;
@@ -194,7 +194,7 @@ public final class Search {
     }
 
     private Trace trace(AirPass pass) {
-        return new Trace(problem, graph, heads, pass);
+        return new Trace(setting, pass);
     }
 
     // Keeps the traced marks if they are the best so far; true if nothing in the node can be cheaper.
@@ -225,8 +225,8 @@ public final class Search {
         Ceiling ceiling = new StretchCeiling(problem, graph, limits.prices, stretches);
         for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
             int stretch = s;
-            IntFunction<@Nullable AirPass> passWithin = limit ->
-                    ran(AirPass.alone(problem, graph, heads, root, ceiling, stretch, stretches.beyond(), limit));
+            IntFunction<@Nullable AirPass> passWithin =
+                    limit -> ran(AirPass.alone(setting, root, ceiling, stretch, stretches.beyond(), limit));
             AirPass pass = raise(stretches.look(stretch) + room, passWithin);
             if (pass == null) {
                 return false;
@@ -253,7 +253,7 @@ public final class Search {
 
     private @Nullable AirPass pass(Node node, Ceiling ceiling, int limit) {
         nodes++;
-        return ran(AirPass.whole(problem, graph, heads, node, ceiling, limit));
+        return ran(AirPass.whole(setting, node, ceiling, limit));
     }
 
     private @Nullable AirPass ran(AirPass pass) {

@@ -15,10 +15,10 @@ final class Trace {
     /** Openings at the ends of the events, counted from the last anchor. */
     private final int[] end;
 
-    Trace(Problem problem, Graph graph, Heads heads, AirPass pass) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = heads;
+    Trace(Setting setting, AirPass pass) {
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
         option = new int[graph.size];
         move = new int[graph.size];
         context = new int[graph.size];
