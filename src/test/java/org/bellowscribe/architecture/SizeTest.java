@@ -17,9 +17,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
@@ -32,9 +29,6 @@ class SizeTest {
     private static final int FILE_LINES = 300;
     private static final int METHOD_LINES = 40;
     private static final int PARAMETERS = 6;
-
-    /** What may be larger, each with its reason. */
-    private static final Map<String, String> EXCEPTIONS =
 
     private final List<String> tooLarge = new ArrayList<>();
 
@@ -49,17 +43,7 @@ class SizeTest {
                 new Measure(unit, trees.getSourcePositions()).measure();
             }
         }
-        Set<String> needed = new TreeSet<>();
-        tooLarge.forEach(finding -> needed.add(finding.substring(0, finding.indexOf(' '))));
-        tooLarge.removeIf(finding -> EXCEPTIONS.containsKey(finding.substring(0, finding.indexOf(' '))));
         assertEquals(List.of(), tooLarge);
-        assertEquals(Set.of(), missing(EXCEPTIONS.keySet(), needed), "exceptions that nothing needs");
-    }
-
-    private static Set<String> missing(Set<String> wanted, Set<String> found) {
-        Set<String> missing = new TreeSet<>(wanted);
-        missing.removeAll(found);
-        return missing;
     }
 
     private static List<Path> sources() throws IOException {
