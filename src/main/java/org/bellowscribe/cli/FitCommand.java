@@ -30,7 +30,6 @@ import org.bellowscribe.report.FitText;
 import org.bellowscribe.report.FitWriter;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
-import org.bellowscribe.solver.manner.MannerLibrary;
 import org.jspecify.annotations.Nullable;
 
 /** Ranks instruments and keys for tunes. */
@@ -81,6 +80,7 @@ final class FitCommand implements Command {
                 BEST,
                 "N",
                 "How many trials of a tune to list; %d if not given, 0 for all.".formatted(USUAL_BEST));
+        MannerOption.addTo(options);
         ValueOption.add(options, FORMAT, "text|csv|json", "How to write them; text if not given.");
         ValueOption.add(options, OUT, "FILE", "Write into this file instead of the terminal.");
         LineOptions.addTo(options);
@@ -94,8 +94,7 @@ final class FitCommand implements Command {
         FitOptions options = new FitOptions(
                 SemitoneRanges.parse(line.getOptionValue(TRANSPOSE, "-12..12")),
                 number(line, SOLVE, USUAL_SOLVED),
-                new SolverOptions(
-                        MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT));
+                new SolverOptions(MannerOption.of(line), Times.AGAIN, true, FitOptions.CELL_LIMIT));
         FitWriter writer = writer(line);
         Sources sources = FileOptions.toRead(line, terminal);
         Path out = out(line, sources);

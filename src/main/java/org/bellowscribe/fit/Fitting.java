@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
@@ -131,7 +133,10 @@ public final class Fitting {
     private Trial solve(Trial trial) {
         Instrument instrument = trial.instrument();
         Tune moved = Transposition.of(tune, trial.semitones());
-        Outcome outcome = Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument), options.solver());
+        PatternChoice patterns =
+                PatternLibrary.usual().inManner(options.solver().manner().patterns());
+        Outcome outcome =
+                Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument, patterns), options.solver());
         if (outcome instanceof Outcome.Solved solved) {
             return new Trial(
                     instrument,

@@ -40,6 +40,20 @@ class FitCommandTest {
                 lines(run).get(3));
     }
 
+    /** In 4/4 the learner's manner names a pattern of its own too. */
+    @Test
+    void costIsThatOfMarkInTheSameManner() throws IOException {
+        String sample = "samples/down-the-cellar-steps.musicxml";
+        for (String manner : List.of("along-the-row", "learner")) {
+            CommandRun marked = CommandRun.of("mark", sample, "--out", folder + "/" + manner, "--manner", manner);
+            CommandRun fit = CommandRun.of(
+                    "fit", sample, "--instrument", "dg-21", "--transpose", "0", "--solve", "1", "--manner", manner);
+            String cost = lines(fit).get(1).replaceAll(".* cost (\\d+).*", "$1");
+            assertTrue(
+                    marked.out().matches("(?s).*Down the Cellar Steps .* " + cost + " .*"), marked.out() + fit.out());
+        }
+    }
+
     @Test
     void tableOfTheBookCountsTunesAndKeys() throws IOException {
         scale();
