@@ -103,15 +103,14 @@ final class SolutionBuilder {
                 airTaken);
     }
 
-    // A button that stays down while the bellows turn; true only if that is so on every pass.
+    // A button that stays down, under the same finger, while the bellows turn; true only if that is so on every pass.
     private boolean isHeld(int e, List<Choice> choices) {
         Choice choice = choices.get(e);
         boolean any = false;
         for (Problem.Edge edge : model.edges) {
             if (edge.to() == e) {
                 Choice before = choices.get(edge.from());
-                boolean held = before.direction() != choice.direction()
-                        && choice.buttons().stream().anyMatch(before.buttons()::contains);
+                boolean held = before.direction() != choice.direction() && staysDown(before, choice);
                 if (!held) {
                     return false;
                 }
@@ -119,6 +118,16 @@ final class SolutionBuilder {
             }
         }
         return any;
+    }
+
+    private static boolean staysDown(Choice before, Choice after) {
+        for (int i = 0; i < after.buttons().size(); i++) {
+            int at = before.buttons().indexOf(after.buttons().get(i));
+            if (at >= 0 && before.fingers().get(at).equals(after.fingers().get(i))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions, int unlike) {

@@ -31,14 +31,15 @@ class MannerReportTest {
 
     private static final double NANOSECONDS = 1e6;
     private static final String HEAD =
-            "| manner | tunes | least | within 2 % | largest gap | median ms | worst ms | points"
+            "| manner | tunes | proved | proved, alike | within 2 % | largest gap | median ms | worst ms | points"
                     + " | reversals a note | row changes a note | shifts a tune | air marks a minute | left hand silent"
-                    + " | left hand otherwise | equal measures that differ |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
+                    + " | left hand otherwise | equal measures that differ |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
 
     private static final class Sums {
         private final List<Double> times = new ArrayList<>();
         private final List<MarkFigures> figures = new ArrayList<>();
         private int proved;
+        private int provedAlike;
         private int near;
         private int points;
         private double worstGap;
@@ -47,7 +48,8 @@ class MannerReportTest {
             Cost cost = solution.cost();
             times.add(milliseconds);
             figures.add(tune);
-            proved += cost.isProved() ? 1 : 0;
+            proved += cost.apart().isProved() ? 1 : 0;
+            provedAlike += cost.isProved() ? 1 : 0;
             near += 50 * (cost.total() - cost.lowerBound()) <= cost.total() ? 1 : 0;
             points += cost.total();
             worstGap = Math.max(worstGap, 1 - (double) cost.lowerBound() / Math.max(1, cost.total()));
@@ -63,10 +65,11 @@ class MannerReportTest {
             double wanted = Math.max(1, sum(MarkFigures::wanted));
             return String.format(
                     Locale.ROOT,
-                    "| `%s` | %d | %.1f %% | %.1f %% | %.1f %% | %.0f | %.0f | %d | %.2f | %.2f | %.1f | %.1f | %.1f %% | %.1f %% | %.0f of %.0f |%n",
+                    "| `%s` | %d | %.1f %% | %.1f %% | %.1f %% | %.1f %% | %.0f | %.0f | %d | %.2f | %.2f | %.1f | %.1f | %.1f %% | %.1f %% | %.0f of %.0f |%n",
                     manner,
                     times.size(),
                     100.0 * proved / times.size(),
+                    100.0 * provedAlike / times.size(),
                     100.0 * near / times.size(),
                     100 * worstGap,
                     times.get(times.size() / 2),
@@ -121,7 +124,8 @@ class MannerReportTest {
                 solve(tune, instrument, manner, sums);
             }
             table.append(sums.line(manner.id()));
-            assertTrue(sums.near >= 0.8 * tunes.size(), () -> manner.id() + " is near the least in " + sums.near);
+            assertTrue(sums.near >= 0.9 * tunes.size(), () -> manner.id() + " is near the least in " + sums.near);
+            assertTrue(sums.proved >= 0.99 * tunes.size(), () -> manner.id() + " is proved in " + sums.proved);
         }
         Files.createDirectories(Path.of("target"));
         Files.writeString(Path.of("target", "manners-" + name + ".txt"), table);

@@ -9,8 +9,8 @@ import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
 
 /**
- * Charges the same finger on two different buttons in a row while the hand stays: it sounds choppy (published: S33,
- * sixstars-melodeon.blogspot.com, 2013).
+ * Charges the same finger on two different buttons in a row, whether the hand stays or moves: it sounds choppy (published:
+ * S33, sixstars-melodeon.blogspot.com, 2013).
  */
 public final class SameFinger implements PairRule {
 
@@ -31,7 +31,7 @@ public final class SameFinger implements PairRule {
 
     @Override
     public int points(Moment before, Choice from, Moment after, Choice to, Points points) {
-        if (before.isRest() || after.isRest() || from.handOn() != to.handOn()) {
+        if (before.isRest() || after.isRest()) {
             return 0;
         }
         int count = 0;

@@ -16,7 +16,8 @@ public final class Search {
     private static final int LARGE = 20_000;
     private static final int SMALL = 200;
     private static final int FIRST_GAP = 4;
-    private static final int GAP_SHARE = 256;
+    private static final int GAP_SHARE = 64;
+    private static final int LARGEST_STEP = 16;
     // A round that takes a larger part of the work than this is followed by a small step.
     private static final int LONG_ROUND = 8;
     // Rounds before answers are looked for from given starts.
@@ -99,7 +100,8 @@ public final class Search {
     // high costs much more than another round. Returns the lower bound.
     private int deepen(Node root, Limits limits) {
         int proved = root.bound;
-        int gap = Math.max(FIRST_GAP, root.bound / GAP_SHARE);
+        int step = Math.max(FIRST_GAP, Math.min(LARGEST_STEP, root.bound / GAP_SHARE));
+        int gap = step;
         for (int round = 1; proved < Math.min(best, Problem.NEVER); round++) {
             // With one anchor a given start is a single exact pass, and a good answer makes the slow rise needless.
             if (round > EASY_ROUNDS && graph.anchors.size() == 1 && found == null) {
@@ -117,14 +119,14 @@ public final class Search {
                 return Math.max(proved, Math.min(best, next));
             }
             proved = limit + 1;
-            gap = next(gap, root.bound, cells - before);
+            gap = next(gap, step, cells - before);
         }
         return best;
     }
 
-    private int next(int gap, int bound, long work) {
+    private int next(int gap, int step, long work) {
         if (work > cellLimit / LONG_ROUND) {
-            return gap + Math.max(FIRST_GAP, bound / GAP_SHARE);
+            return gap + step;
         }
         return gap + FIRST_GAP + (gap > SMALL ? gap : gap / 2);
     }

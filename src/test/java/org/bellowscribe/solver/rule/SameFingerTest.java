@@ -28,11 +28,15 @@ class SameFingerTest {
     }
 
     @Test
-    void handThatMovesBringsTheFingerAlong() {
+    void fingerThatTheHandCarriesAlongIsChoppyTooAnotherOneIsNot() {
+        assertEquals(
+                2,
+                rule.points(
+                        Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("F#4", 1), Scene.push(4, 1, 4), points));
         assertEquals(
                 0,
                 rule.points(
-                        Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("F#4", 1), Scene.push(4, 1, 4), points));
+                        Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.note("F#4", 1), Scene.push(3, 1, 4), points));
     }
 
     @Test
