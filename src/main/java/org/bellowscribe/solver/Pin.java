@@ -106,7 +106,8 @@ public record Pin(
         List<String> sounds = leftHand.values().stream()
                 .map(label -> label.equals(SILENCE) ? "silent" : label)
                 .toList();
-        add(words, "left hand", sounds);
+        boolean laterStroke = leftHand.size() == 1 && leftHand.firstKey() > 0;
+        add(words, laterStroke ? "stroke %d of the left hand".formatted(leftHand.firstKey() + 1) : "left hand", sounds);
         if (air != null) {
             words.add("air " + air.label());
         }

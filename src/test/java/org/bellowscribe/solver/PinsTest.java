@@ -155,4 +155,12 @@ class PinsTest {
                 "Maybe leave it out: without it the tune can be played. With these notes the hand can be on 1, 2, 3, 4, 5.",
                 error.advice().get(0));
     }
+
+    @Test
+    void laterStrokeOfTheLeftHandIsNamed() {
+        assertEquals("left hand D", Pin.at(3).leftHand(0, "D").describe());
+        assertEquals("stroke 2 of the left hand D", Pin.at(3).leftHand(1, "D").describe());
+        assertEquals(
+                "left hand G+g", Pin.at(3).leftHand(0, "G").leftHand(1, "g").describe());
+    }
 }
