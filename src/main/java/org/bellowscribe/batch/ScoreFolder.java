@@ -16,7 +16,10 @@ import java.util.TreeMap;
 import org.bellowscribe.musicxml.ScoreKind;
 import org.jspecify.annotations.Nullable;
 
-/** The scores in a folder and below it, by name; hidden files and folders do not count. */
+/**
+ * The scores in a folder and below it, by name; hidden files and folders, and other ways to play a tune from an earlier
+ * run, do not count.
+ */
 final class ScoreFolder {
 
     /** Bytes that hold the outermost tag of all but the strangest scores, behind a DOCTYPE and a comment. */
@@ -70,7 +73,11 @@ final class ScoreFolder {
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            if (Files.isRegularFile(file) && !isHidden(file) && hasScoreName(file) && !isOtherXml(file)) {
+            if (Files.isRegularFile(file)
+                    && !isHidden(file)
+                    && hasScoreName(file)
+                    && !isOtherXml(file)
+                    && !OtherWays.isOne(file)) {
                 scores.add(file);
             }
             return FileVisitResult.CONTINUE;

@@ -53,7 +53,7 @@ public record Source(
      */
     byte[] read() throws DiagnosedException {
         try {
-            return pipe == null ? readFile() : readPipe(pipe.in());
+            return pipe == null ? bytes(file) : readPipe(pipe.in());
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
@@ -63,7 +63,8 @@ public record Source(
         }
     }
 
-    private byte[] readFile() throws DiagnosedException, IOException {
+    /** Returns the bytes of a file that is no larger than a score may be. */
+    static byte[] bytes(Path file) throws DiagnosedException, IOException {
         if (Files.size(file) > ScoreDocument.MAX_BYTES) {
             throw tooLarge(String.valueOf(Files.size(file)));
         }

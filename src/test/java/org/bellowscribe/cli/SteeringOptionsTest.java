@@ -160,6 +160,18 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void otherWaysOfAFolderAreReplacedWhenItIsMarkedAgain() throws IOException {
+        Files.copy(Path.of("samples/two-ducks.musicxml"), folder.resolve("two-ducks.musicxml"));
+        String[] words = {"mark", folder.toString(), "--in-place", "--alternatives", "1"};
+        assertEquals(0, CommandRun.of(words).code());
+        String before = Files.readString(folder.resolve("two-ducks.2.musicxml"));
+        CommandRun again = CommandRun.of(words);
+        assertEquals(0, again.code(), again.err());
+        assertTrue(again.out().contains("1 tune marked, 0 not marked"), again.out());
+        assertEquals(before, Files.readString(folder.resolve("two-ducks.2.musicxml")));
+    }
+
+    @Test
     void numberOfOtherWaysIsOneDigit() throws IOException {
         CommandRun run = CommandRun.of("mark", scale(), "--out", out(), "--alternatives", "ten");
         assertEquals(2, run.code());
