@@ -165,7 +165,9 @@ final class MarkJob {
         }
         List<String> told = new ArrayList<>(SteeringText.ofPins(tune, steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune, steered.explanations()));
-        told.addAll(writeOtherWays(new Sheet(sheet, tune, from.signed()), inKey, solution, steered.alternatives()));
+        List<Alternative> sound = sound(steered.alternatives(), tune);
+        told.addAll(writeOtherWays(new Sheet(sheet, tune, from.signed()), inKey, solution, sound));
+        remarks.addAll(settings.steering().writes() ? OtherWays.remarks(source, sound.size()) : List.of());
         TuneSummary summary =
                 TuneSummary.of(tune, settings.instrument(), solution).inKey(inKey.semitones(), keepsNotes);
         return new Result(source, true, summary, remarks, told);
@@ -176,11 +178,14 @@ final class MarkJob {
         return new Arrangement(inKey.tune(), settings.instrument(), solution, settings.style(), above);
     }
 
-    private List<String> writeOtherWays(Sheet sheet, KeySearch.InKey inKey, Solution first, List<Alternative> found)
-            throws DiagnosedException {
-        List<Alternative> sound = found.stream()
-                .filter(way -> replay(inKey.tune(), way.solution()).isEmpty())
+    private List<Alternative> sound(List<Alternative> found, Tune tune) {
+        return found.stream()
+                .filter(way -> replay(tune, way.solution()).isEmpty())
                 .toList();
+    }
+
+    private List<String> writeOtherWays(Sheet sheet, KeySearch.InKey inKey, Solution first, List<Alternative> sound)
+            throws DiagnosedException {
         for (int i = 0; i < sound.size(); i++) {
             List<Annotation> marks =
                     Annotators.annotate(arrangement(inKey, sound.get(i).solution()), settings.marks(), sheet.signed());

@@ -3,9 +3,15 @@ package org.bellowscribe.batch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.solver.explain.Alternatives;
 
@@ -26,6 +32,50 @@ final class OtherWays {
                 && Integer.parseInt(name.group(2)) <= LAST
                 && Files.isRegularFile(file.resolveSibling(name.group(1) + name.group(3)))
                 && hasOurMarks(file);
+    }
+
+    /**
+     * Finds those that stand beside where a result goes.
+     *
+     * @param own tells of a place whether nothing but another way to play this tune can be there
+     */
+    static List<Path> besideResultOf(Source source, Predicate<Path> own) {
+        return IntStream.rangeClosed(2, LAST)
+                .mapToObj(source::alternativeTarget)
+                .filter(way -> Files.isRegularFile(way) && own.test(way) && hasOurMarks(way) && !isOfATune(way, source))
+                .toList();
+    }
+
+    // The result of a tune of its own that stands beside this one, from a run of both.
+    private static boolean isOfATune(Path way, Source source) {
+        Path tune = source.file().resolveSibling(way.getFileName());
+        return Files.isRegularFile(tune) && !isOne(tune);
+    }
+
+    /**
+     * Says which of them a run has left as they were.
+     *
+     * @param count how many ways it has written beside the first
+     */
+    static List<Diagnostic> remarks(Source source, int count) {
+        List<Path> written = IntStream.range(2, 2 + count)
+                .mapToObj(source::alternativeTarget)
+                .toList();
+        List<String> left = source.olderWays().stream()
+                .filter(way -> !written.contains(way))
+                .map(Path::toString)
+                .toList();
+        if (left.isEmpty()) {
+            return List.of();
+        }
+        return List.of(Diagnostic.warning(
+                DiagnosticCode.OLDER_RESULT,
+                Place.FILE,
+                left.size() == 1
+                        ? "This run did not write %s: it is of an earlier one.".formatted(left.get(0))
+                        : "This run did not write %s: they are of an earlier one.".formatted(String.join(", ", left)),
+                "Maybe delete %s, so that nobody plays from %s."
+                        .formatted(left.size() == 1 ? "it" : "them", left.size() == 1 ? "it" : "them")));
     }
 
     private static boolean hasOurMarks(Path file) {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -20,9 +21,10 @@ import org.jspecify.annotations.Nullable;
  * @param shown how to name it to the user
  * @param target where the result goes; for standard output its name only
  * @param pipe the streams that stand for file and target; null for files
+ * @param olderWays where other ways to play the tune stand since an earlier run, the first of them first
  */
 public record Source(
-        Path file, String shown, Path target, @Nullable Pipe pipe) {
+        Path file, String shown, Path target, @Nullable Pipe pipe, List<Path> olderWays) {
 
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
@@ -33,9 +35,19 @@ public record Source(
     /** Streams in place of files. */
     private record Pipe(InputStream in, PrintStream out) {}
 
-    /** Creates the source of a file. */
+    /** Copies the list. */
+    public Source {
+        olderWays = List.copyOf(olderWays);
+    }
+
+    /** Creates the source of a file beside whose result there is nothing yet. */
     public Source(Path file, String shown, Path target) {
-        this(file, shown, target, null);
+        this(file, shown, target, null, List.of());
+    }
+
+    /** Returns this source with what stands beside its result. */
+    Source with(List<Path> ways) {
+        return new Source(file, shown, target, pipe, ways);
     }
 
     /**
@@ -43,7 +55,8 @@ public record Source(
      * result.
      */
     public static Source piped(InputStream in, PrintStream out) {
-        return new Source(Path.of("standard input"), "standard input", Path.of("standard output"), new Pipe(in, out));
+        return new Source(
+                Path.of("standard input"), "standard input", Path.of("standard output"), new Pipe(in, out), List.of());
     }
 
     /**

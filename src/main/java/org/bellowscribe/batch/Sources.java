@@ -126,6 +126,12 @@ public final class Sources {
             targets.forEach(target -> taken.put(key(target), source.shown()));
             found.add(source);
         });
+        found.replaceAll(source -> source.with(OtherWays.besideResultOf(
+                source, way -> isResultOf(taken.get(key(way)), source) && !inputs.containsKey(real(way)))));
+    }
+
+    private static boolean isResultOf(@Nullable String taker, Source source) {
+        return taker == null || taker.equals(source.shown());
     }
 
     private List<Path> targets(Source source) {

@@ -44,7 +44,7 @@ public enum DiagnosticCode {
     UNREADABLE,
     /** A file or folder cannot be written. */
     UNWRITABLE,
-    /** Nothing was written, but the result of an earlier run still stands where it would be. */
+    /** A result of an earlier run, or another way to play the tune, still stands where this run has written nothing. */
     OLDER_RESULT,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,

@@ -57,4 +57,34 @@ class OtherWaysTest {
         file("reel.1.xml", MARKED);
         assertEquals(List.of("jig.2.xml", "reel.1.xml", "reel.2.musicxml", "reel.xml"), found(folder.toString()));
     }
+
+    @Test
+    void thoseBesideTheResultAreFound() throws IOException {
+        String tune = file("reel.xml", "<score-partwise/>").toString();
+        Path out = Files.createDirectories(folder.resolve("out"));
+        file("out/reel.3.xml", MARKED);
+        file("out/reel.4.xml", "<score-partwise/>");
+        Sources sources = Sources.find(List.of(tune), out, false);
+        assertEquals(List.of(out.resolve("reel.3.xml")), sources.found().get(0).olderWays());
+    }
+
+    @Test
+    void resultOfAnotherTuneIsNone() throws IOException {
+        file("reel.xml", "<score-partwise/>");
+        file("reel.2.xml", "<score-partwise/>");
+        Path out = Files.createDirectories(folder.resolve("out"));
+        file("out/reel.2.xml", MARKED);
+        Sources sources = Sources.find(List.of(folder.toString()), out, false);
+        assertEquals(List.of(), sources.found().get(1).olderWays());
+    }
+
+    @Test
+    void earlierResultOfAnotherTuneIsNone() throws IOException {
+        String tune = file("reel.xml", "<score-partwise/>").toString();
+        file("reel.2.xml", "<score-partwise/>");
+        Path out = Files.createDirectories(folder.resolve("out"));
+        file("out/reel.2.xml", MARKED);
+        Sources sources = Sources.find(List.of(tune), out, false);
+        assertEquals(List.of(), sources.found().get(0).olderWays());
+    }
 }

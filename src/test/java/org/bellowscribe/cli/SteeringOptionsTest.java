@@ -172,6 +172,20 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void otherWaysThatAnEarlierRunLeftAreNamed() throws IOException {
+        String tune = "samples/two-ducks.musicxml";
+        CommandRun.of("mark", tune, "--out", out(), "--alternatives", "2");
+        CommandRun fewer = CommandRun.of("mark", tune, "--out", out(), "--alternatives", "1");
+        assertEquals(0, fewer.code());
+        assertTrue(fewer.err().contains("warning [older-result]"), fewer.err());
+        assertTrue(fewer.err().contains("two-ducks.3.musicxml: it is of an earlier one."), fewer.err());
+        assertFalse(fewer.err().contains("two-ducks.2.musicxml"), fewer.err());
+        CommandRun none = CommandRun.of("mark", tune, "--out", out());
+        assertTrue(none.err().contains("two-ducks.3.musicxml: they are of an earlier one."), none.err());
+        assertTrue(none.err().contains("Maybe delete them"), none.err());
+    }
+
+    @Test
     void numberOfOtherWaysIsOneDigit() throws IOException {
         CommandRun run = CommandRun.of("mark", scale(), "--out", out(), "--alternatives", "ten");
         assertEquals(2, run.code());
