@@ -3,8 +3,10 @@ package org.bellowscribe.cli;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.ServiceConfigurationError;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -80,10 +82,12 @@ public final class Main {
     private static CommandLine parse(Command command, List<String> words) throws UsageException {
         Options options = command.options();
         try {
-            return DefaultParser.builder()
+            CommandLine line = DefaultParser.builder()
                     .setAllowPartialMatching(false)
                     .get()
                     .parse(options, words.toArray(String[]::new));
+            requireOnce(line);
+            return line;
         } catch (UnrecognizedOptionException e) {
             String given = e.getOption().replaceFirst("^-+", "").replaceFirst("=.*", "");
             List<String> near = NearestNames.of(
@@ -96,6 +100,19 @@ public final class Main {
             throw new UsageException("--%s needs a value (%s).".formatted(option.getLongOpt(), option.getArgName()));
         } catch (ParseException e) {
             throw new UsageException(e.getMessage() + ".");
+        }
+    }
+
+    // Of an option without a value a second one changes nothing.
+    private static void requireOnce(CommandLine line) throws UsageException {
+        Map<String, String> values = new HashMap<>();
+        for (Option option : line.getOptions()) {
+            String name = option.getLongOpt();
+            String earlier = option.hasArg() ? values.put(name, option.getValue()) : null;
+            if (earlier != null) {
+                throw new UsageException("--%s is given twice, as %s and as %s.%n  Maybe leave one of them out."
+                        .formatted(name, earlier, option.getValue()));
+            }
         }
     }
 

@@ -137,6 +137,18 @@ class WrongUseTest {
     }
 
     @Test
+    void optionGivenTwice() {
+        assertWrong(
+                mark("--manner", "learner", "--manner", "nope"), "--manner is given twice, as learner and as nope.");
+        assertWrong(mark("--out", folder + "/b"), "--out is given twice, as ", "/b.");
+    }
+
+    @Test
+    void optionOfAnyCommandGivenTwice() {
+        assertWrong(CommandRun.of("fit", TUNE, "--best=1", "--best", "2"), "--best is given twice, as 1 and as 2.");
+    }
+
+    @Test
     void helpAndVersionAreNotWrong() {
         for (String word : new String[] {"--help", "-h", "help"}) {
             CommandRun help = CommandRun.of(word);
