@@ -48,7 +48,7 @@ final class OtherWays {
 
     // The result of a tune of its own that stands beside this one, from a run of both.
     private static boolean isOfATune(Path way, Source source) {
-        Path tune = source.file().resolveSibling(way.getFileName());
+        Path tune = source.file().resolveSibling(String.valueOf(way.getFileName()));
         return Files.isRegularFile(tune) && !isOne(tune);
     }
 

@@ -30,6 +30,7 @@ final class ScoreFolder {
     private final Path folder;
     private final @Nullable Path results;
     private final List<Path> scores = new ArrayList<>();
+    private final List<Path> pins = new ArrayList<>();
     private final SortedMap<Path, IOException> unreadable = new TreeMap<>();
 
     private ScoreFolder(Path folder, @Nullable Path results) {
@@ -50,12 +51,18 @@ final class ScoreFolder {
             found.unreadable.put(folder, e);
         }
         Collections.sort(found.scores);
+        Collections.sort(found.pins);
         return found;
     }
 
     /** Returns the scores, sorted. */
     List<Path> scores() {
         return scores;
+    }
+
+    /** Returns the files that are named like pins and are no scores, sorted. */
+    List<Path> pins() {
+        return pins;
     }
 
     /** Returns the files and folders that could not be looked at. */
@@ -73,11 +80,14 @@ final class ScoreFolder {
 
         @Override
         public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            if (Files.isRegularFile(file)
-                    && !isHidden(file)
-                    && hasScoreName(file)
-                    && !isOtherXml(file)
-                    && !OtherWays.isOne(file)) {
+            if (!Files.isRegularFile(file) || isHidden(file) || !hasScoreName(file)) {
+                return FileVisitResult.CONTINUE;
+            }
+            if (isOtherXml(file)) {
+                if (name(file).endsWith(Source.PINS)) {
+                    pins.add(file);
+                }
+            } else if (!OtherWays.isOne(file)) {
                 scores.add(file);
             }
             return FileVisitResult.CONTINUE;

@@ -32,6 +32,9 @@ public record Source(
     /** How the name of a sheet for the left hand ends. */
     public static final String LEFT_HAND = ".left-hand.musicxml";
 
+    /** How the name of a file of pins ends. */
+    static final String PINS = ".pins.xml";
+
     /** Streams in place of files. */
     private record Pipe(InputStream in, PrintStream out) {}
 
@@ -162,7 +165,7 @@ public record Source(
     /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */
     @Nullable
     Path pinsFile() {
-        return pipe == null ? file.resolveSibling(stem() + ".pins.xml") : null;
+        return pipe == null ? file.resolveSibling(stem() + PINS) : null;
     }
 
     private static String stem(String name) {

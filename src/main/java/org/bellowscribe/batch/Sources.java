@@ -8,10 +8,13 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Obstacle;
@@ -30,6 +33,7 @@ public final class Sources {
     /** By its real path each file once, with its place below the folder for results. */
     private final Map<Path, Source> inputs = new LinkedHashMap<>();
 
+    private final Set<Path> pins = new LinkedHashSet<>();
     private final List<Source> found = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
 
@@ -107,6 +111,7 @@ public final class Sources {
             problem(input, DiagnosticCode.UNREADABLE, "The folder holds no score (.musicxml, .xml or .mxl).");
         }
         below.scores().forEach(file -> add(file, path.relativize(file)));
+        pins.addAll(below.pins());
     }
 
     private void add(Path file, Path relative) {
@@ -185,6 +190,16 @@ public final class Sources {
     /** Returns the files in the order of the inputs, those of a folder by name. */
     public List<Source> found() {
         return List.copyOf(found);
+    }
+
+    /** Returns what is to be said of files of pins in folders that belong to no score. */
+    public List<Problem> strayPins() {
+        Set<Path> used = new HashSet<>();
+        inputs.values().forEach(source -> used.add(real(source.file().resolveSibling(source.stem() + Source.PINS))));
+        return pins.stream()
+                .filter(file -> !used.contains(real(file)))
+                .map(file -> StrayPins.remark(file, inputs.values()))
+                .toList();
     }
 
     /** Returns the inputs that gave nothing. */

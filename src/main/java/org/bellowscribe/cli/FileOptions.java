@@ -80,8 +80,9 @@ final class FileOptions {
             terminal.progress(done.size(), files.size());
         });
         terminal.endProgress();
-        sources.problems()
-                .forEach(problem -> terminal.err().println(problem.diagnostic().print(problem.input())));
+        List<Sources.Problem> remarks = new ArrayList<>(report.needsPins() ? sources.strayPins() : List.of());
+        remarks.addAll(sources.problems());
+        remarks.forEach(remark -> terminal.err().println(remark.diagnostic().print(remark.input())));
         List<String> failed = new ArrayList<>();
         done.stream()
                 .filter(result -> !result.done())

@@ -92,7 +92,7 @@ final class MarkCommand implements Command {
         return FileOptions.run(
                 line,
                 Jobs.mark(settings(line), LeftHandOptions.of(line)),
-                new MarkReport(!SteeringOptions.onlyAsks(line)),
+                new MarkReport(!SteeringOptions.onlyAsks(line), !line.hasOption(SteeringOptions.PINS)),
                 terminal);
     }
 

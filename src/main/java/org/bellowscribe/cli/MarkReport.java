@@ -14,14 +14,22 @@ final class MarkReport implements Report {
     private static final int ORDER_WIDTH = 80;
 
     private final boolean writes;
+    private final boolean needsPins;
 
     /**
      * Creates a report.
      *
      * @param writes false if the tunes are only looked at
+     * @param needsPins false if the pins beside each score do not count
      */
-    MarkReport(boolean writes) {
+    MarkReport(boolean writes, boolean needsPins) {
         this.writes = writes;
+        this.needsPins = needsPins;
+    }
+
+    @Override
+    public boolean needsPins() {
+        return needsPins;
     }
 
     @Override

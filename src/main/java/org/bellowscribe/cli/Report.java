@@ -6,6 +6,11 @@ import org.bellowscribe.batch.Result;
 /** What a command prints about its files. */
 interface Report {
 
+    /** Tells whether the pins beside each score count in what is reported. */
+    default boolean needsPins() {
+        return false;
+    }
+
     /** Prints what stands above all lines. */
     void begin(Terminal terminal);
 

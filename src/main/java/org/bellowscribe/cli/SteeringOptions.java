@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /** What a teacher fixes and asks. */
 final class SteeringOptions {
 
-    private static final String PINS = "pins";
+    static final String PINS = "pins";
     private static final String KEEP_EDITS = "keep-edits";
     private static final String EXPLAIN = "explain";
     static final String ALTERNATIVES = "alternatives";

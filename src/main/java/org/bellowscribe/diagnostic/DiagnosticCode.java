@@ -48,7 +48,7 @@ public enum DiagnosticCode {
     OLDER_RESULT,
     /** An instrument or style file is wrong. */
     BAD_DEFINITION,
-    /** Nothing has the name that was given for an instrument, a style, a sort of marks, a part, a staff or a voice. */
+    /** Nothing has the name of an instrument, a style, a sort of marks, a part, a staff, a voice or a file of pins. */
     UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,

@@ -73,6 +73,28 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void pinsOfAFolderThatBelongToNoScoreAreNamed() throws IOException {
+        scale();
+        ScoreText.write(folder.resolve("scales.pins.xml"), "<pins/>");
+        pins("<pin measure='1' note='1' direction='push'/>");
+        CommandRun run = CommandRun.of("mark", folder.toString(), "--out", out());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.err().contains("scales.pins.xml: warning [unknown-name]"), run.err());
+        assertTrue(run.err().contains("No score beside these pins is called scales"), run.err());
+        assertTrue(run.err().contains("Maybe call it scale.pins.xml."), run.err());
+        assertFalse(run.err().contains("/scale.pins.xml"), run.err());
+    }
+
+    @Test
+    void pinsOfAFolderAreNotMissedWhereTheyDoNotCount() throws IOException {
+        ScoreText.write(folder.resolve("other.pins.xml"), "<pins/>");
+        CommandRun named = CommandRun.of("mark", scale(), "--out", out());
+        assertFalse(named.err().contains("other.pins.xml"), named.err());
+        CommandRun without = CommandRun.of("mark", folder.toString(), "--pins", "none", "--out", out());
+        assertFalse(without.err().contains("other.pins.xml"), without.err());
+    }
+
+    @Test
     void wrongPinIsNamedWithItsFileAndLine() throws IOException {
         pins("\n<pin measure='9' note='1' direction='push'/>");
         CommandRun run = CommandRun.of("mark", scale(), "--out", out());
