@@ -29,6 +29,7 @@ import org.xml.sax.XMLReader;
 public final class DefinitionSchema {
 
     private static final String FOLDER = "/org/bellowscribe/schemas/";
+    private static final String NORMALIZED = "http://apache.org/xml/features/validation/schema/normalized-value";
     private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
 
@@ -143,6 +144,8 @@ public final class DefinitionSchema {
     private static ValidatorHandler validating(Schema schema, ElementBuilder builder) throws SAXException {
         ValidatorHandler validator = schema.newValidatorHandler();
         validator.setProperty(LANGUAGE, Locale.ROOT);
+        // Values come as the schema reads them: of a token without the white space around it.
+        validator.setFeature(NORMALIZED, true);
         validator.setContentHandler(builder);
         validator.setErrorHandler(builder);
         return validator;

@@ -48,6 +48,16 @@ class PinFileTest {
     }
 
     @Test
+    void whiteSpaceAroundAValueDoesNotCount() throws DiagnosedException, IOException {
+        assertEquals(
+                List.of(Pin.at(2)
+                        .direction(BellowsDirection.PULL)
+                        .button(0, "2.3")
+                        .finger(0, 2)),
+                read("<pin measure=' 1 ' note=' 2' direction=' pull ' button=' 2.3 ' finger=' 2'/>"));
+    }
+
+    @Test
     void notesOfAMeasureAreCountedWithoutItsRests() throws DiagnosedException, IOException {
         assertEquals(
                 List.of(Pin.at(2)
