@@ -17,7 +17,8 @@ final class StartOption {
                 options,
                 START_OPEN,
                 "PERCENT",
-                "How far open the bellows are at the start, of the whole stroke; where it is cheapest if not given.");
+                "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in"
+                        + " reserve (8 to 92 on the usual box); where it is cheapest if not given.");
     }
 
     /** Returns a whole number of percent within the bellows, or null if any opening will do. */

@@ -48,4 +48,10 @@ class StartOptionTest {
             assertTrue(run.err().contains("--start-open takes a whole number of percent from 8 to 92"), run.err());
         }
     }
+
+    @Test
+    void helpSaysHowFarOneCanGo() {
+        String help = CommandRun.of("--help").out().replaceAll("\\s+", " ");
+        assertTrue(help.contains("the ends, which are kept in reserve (8 to 92 on the usual box)"), help);
+    }
 }
