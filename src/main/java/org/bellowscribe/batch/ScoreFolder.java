@@ -30,6 +30,7 @@ final class ScoreFolder {
     private final Path folder;
     private final @Nullable Path results;
     private final List<Path> scores = new ArrayList<>();
+    private final List<Path> otherWays = new ArrayList<>();
     private final List<Path> pins = new ArrayList<>();
     private final SortedMap<Path, IOException> unreadable = new TreeMap<>();
 
@@ -51,6 +52,7 @@ final class ScoreFolder {
             found.unreadable.put(folder, e);
         }
         Collections.sort(found.scores);
+        Collections.sort(found.otherWays);
         Collections.sort(found.pins);
         return found;
     }
@@ -58,6 +60,11 @@ final class ScoreFolder {
     /** Returns the scores, sorted. */
     List<Path> scores() {
         return scores;
+    }
+
+    /** Returns other ways to play one of the scores that an earlier run has written beside it, sorted. */
+    List<Path> otherWays() {
+        return otherWays;
     }
 
     /** Returns the files that are named like pins and are no scores, sorted. */
@@ -87,8 +94,8 @@ final class ScoreFolder {
                 if (name(file).endsWith(Source.PINS)) {
                     pins.add(file);
                 }
-            } else if (!OtherWays.isOne(file)) {
-                scores.add(file);
+            } else {
+                (OtherWays.isOne(file) ? otherWays : scores).add(file);
             }
             return FileVisitResult.CONTINUE;
         }

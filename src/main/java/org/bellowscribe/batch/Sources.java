@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Sources {
 
+    /** In place of a number of other ways to play: none are written, and a folder's own are files like all others. */
+    public static final int ALL_THERE_ARE = -1;
+
     private final @Nullable Path folder;
     private final List<String> beside;
     private final int alternatives;
@@ -68,7 +71,7 @@ public final class Sources {
      * @param inputs files and folders as the user wrote them
      * @param folder where results go; null to put each in place of its file
      * @param beside how the names of the files end that are written beside each result
-     * @param alternatives how many other ways to play a tune may be written beside each result
+     * @param alternatives how many other ways to play a tune may be written beside each result, or {@link #ALL_THERE_ARE}
      */
     public static Sources find(List<String> inputs, @Nullable Path folder, List<String> beside, int alternatives) {
         Sources sources = new Sources(folder, List.copyOf(beside), alternatives);
@@ -111,6 +114,9 @@ public final class Sources {
             problem(input, DiagnosticCode.UNREADABLE, "The folder holds no score (.musicxml, .xml or .mxl).");
         }
         below.scores().forEach(file -> add(file, path.relativize(file)));
+        if (alternatives == ALL_THERE_ARE) {
+            below.otherWays().forEach(file -> add(file, path.relativize(file)));
+        }
         pins.addAll(below.pins());
     }
 

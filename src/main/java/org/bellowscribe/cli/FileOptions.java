@@ -57,9 +57,10 @@ final class FileOptions {
     }
 
     /** Runs a job on the inputs of a line and reports. */
-    static ExitCode run(CommandLine line, Job job, Report report, Terminal given) throws UsageException {
+    static ExitCode run(CommandLine line, int alternatives, Job job, Report report, Terminal given)
+            throws UsageException {
         boolean piped = line.getArgList().contains(PIPE);
-        Sources sources = piped ? piped(line, given) : sources(line);
+        Sources sources = piped ? piped(line, given) : sources(line, alternatives);
         Terminal terminal = piped ? given.withoutOut() : given;
         int threads = threads(line);
         List<Source> files = sources.found();
@@ -118,7 +119,7 @@ final class FileOptions {
         return Sources.piped(terminal.in(), terminal.out());
     }
 
-    private static Sources sources(CommandLine line) throws UsageException {
+    private static Sources sources(CommandLine line, int alternatives) throws UsageException {
         if (line.getArgList().isEmpty()) {
             throw new UsageException("No file or folder is named.");
         }
@@ -144,7 +145,7 @@ final class FileOptions {
         if (LeftHandOptions.of(line).sheet()) {
             beside.add(Source.LEFT_HAND);
         }
-        return Sources.find(line.getArgList(), folder, beside, SteeringOptions.alternatives(line));
+        return Sources.find(line.getArgList(), folder, beside, alternatives);
     }
 
     /** Returns the files of a line that are only read. */

@@ -91,6 +91,7 @@ final class MarkCommand implements Command {
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
         return FileOptions.run(
                 line,
+                SteeringOptions.alternatives(line),
                 Jobs.mark(settings(line), LeftHandOptions.of(line)),
                 new MarkReport(!SteeringOptions.onlyAsks(line), !line.hasOption(SteeringOptions.PINS)),
                 terminal);

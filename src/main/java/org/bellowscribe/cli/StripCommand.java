@@ -3,6 +3,7 @@ package org.bellowscribe.cli;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
 import org.bellowscribe.batch.Jobs;
+import org.bellowscribe.batch.Sources;
 
 /** Takes our marks out of scores. */
 final class StripCommand implements Command {
@@ -31,6 +32,6 @@ final class StripCommand implements Command {
 
     @Override
     public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        return FileOptions.run(line, Jobs.strip(), new StripReport(), terminal);
+        return FileOptions.run(line, Sources.ALL_THERE_ARE, Jobs.strip(), new StripReport(), terminal);
     }
 }

@@ -194,6 +194,17 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void marksComeOutOfTheOtherWaysOfAFolderToo() throws IOException {
+        Path tune = folder.resolve("two-ducks.musicxml");
+        Files.copy(Path.of("samples/two-ducks.musicxml"), tune);
+        String bare = Files.readString(tune);
+        CommandRun.of("mark", folder.toString(), "--in-place", "--alternatives", "1");
+        assertEquals(0, CommandRun.of("strip", folder.toString(), "--in-place").code());
+        assertEquals(bare, Files.readString(tune));
+        assertEquals(bare, Files.readString(folder.resolve("two-ducks.2.musicxml")));
+    }
+
+    @Test
     void otherWaysThatAnEarlierRunLeftAreNamed() throws IOException {
         String tune = "samples/two-ducks.musicxml";
         CommandRun.of("mark", tune, "--out", out(), "--alternatives", "2");
