@@ -104,7 +104,7 @@ public final class Search {
         int gap = step;
         for (int round = 1; proved < Math.min(best, Problem.NEVER); round++) {
             // With one anchor a given start is a single exact pass, and a good answer makes the slow rise needless.
-            if (round > EASY_ROUNDS && graph.anchors.size() == 1 && found == null) {
+            if (round == EASY_ROUNDS + 1 && graph.anchors.size() == 1 && found == null) {
                 tryStarts(root, limits, STARTS);
                 gap = found == null ? gap : Math.max(gap, best - root.bound);
             }
