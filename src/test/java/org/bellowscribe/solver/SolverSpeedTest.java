@@ -80,7 +80,7 @@ class SolverSpeedTest {
 
     @ParameterizedTest
     @CsvSource({"40, true, false", "40, true, true", "40, false, true", "20, true, false", "20, true, true"})
-    void nearlyAllTunesAreProved(double capacity, boolean leftHand, boolean alike)
+    void allTunesAreProvedAndMostNearlyWithThePriceOfEqualMeasures(double capacity, boolean leftHand, boolean alike)
             throws DiagnosedException, IOException {
         Assumptions.assumeTrue(Boolean.getBoolean("solverSpeed"), "skipped: only in the profile solver-speed");
         Instrument instrument = withCapacity(InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID), capacity);
@@ -101,7 +101,8 @@ class SolverSpeedTest {
         String name = "solver-speed-%.0f-%s-%s.txt"
                 .formatted(capacity, leftHand ? "both-hands" : "right-hand", alike ? "alike" : "apart");
         Files.writeString(Path.of("target", name), table.toString());
-        assertTrue((alike ? table.near : table.proved) >= table.times.size() * 0.95, table::toString);
+        assertTrue(
+                alike ? table.near >= 0.9 * table.times.size() : table.proved == table.times.size(), table::toString);
     }
 
     // The best of some times, so that compiling and other programs count as little as can be.
