@@ -168,6 +168,16 @@ final class Bounds {
         }
     }
 
+    /** Returns the least from an event's child on, pair cost included, if the event takes an option. */
+    double leastOnward(int e, int f, int x, int c) {
+        double least = NEVER;
+        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
+        for (int j = 0; j < pair.length; j++) {
+            least = Math.min(least, pair[j] + ahead[f][heads.context(f, x, j)][j]);
+        }
+        return least;
+    }
+
     /** Returns the bound of the whole, or of one stretch alone, before what the constraints give back. */
     double total(int root) {
         double least = NEVER;

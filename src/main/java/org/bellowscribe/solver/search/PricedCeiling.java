@@ -4,28 +4,30 @@ package org.bellowscribe.solver.search;
 final class PricedCeiling implements Ceiling {
 
     private final Problem problem;
-    private final Limits limits;
+    private final Prices prices;
+    private final Surroundings bounds;
 
-    PricedCeiling(Problem problem, Limits limits) {
+    PricedCeiling(Problem problem, Prices prices, Surroundings bounds) {
         this.problem = problem;
-        this.limits = limits;
+        this.prices = prices;
+        this.bounds = bounds;
     }
 
     @Override
     public boolean allows(int e, int x, int c, int limit) {
-        return limits.through(e, x, c) <= limit + Limits.SLACK;
+        return bounds.through(e, x, c) <= limit + Limits.SLACK;
     }
 
     @Override
     public StepFunction clipEnding(int e, int x, int c, StepFunction ending, int limit) {
-        double own = problem.options().get(e).get(c).cost() + limits.prices.leastMove(e, c);
-        ending.clip(limits.outside(e, x, c) + own, limits.prices.price[e], limit);
+        double own = problem.options().get(e).get(c).cost() + prices.leastMove(e, c);
+        ending.clip(bounds.outside(e, x, c) + own, prices.price[e], limit);
         return ending;
     }
 
     @Override
     public StepFunction clipBeginning(int e, int x, int c, StepFunction beginning, int limit) {
-        beginning.clip(limits.outside(e, x, c), limits.prices.price[e], limit);
+        beginning.clip(bounds.outside(e, x, c), prices.price[e], limit);
         return beginning;
     }
 
@@ -37,11 +39,11 @@ final class PricedCeiling implements Ceiling {
 
     @Override
     public double spare(int e, int f, int x, int c, int limit) {
-        return limits.spare(e, f, x, c, limit);
+        return bounds.spare(e, f, x, c, limit);
     }
 
     @Override
     public double ahead(int e, int x, int c) {
-        return limits.ahead(e, x, c);
+        return bounds.ahead(e, x, c);
     }
 }

@@ -110,7 +110,7 @@ public final class Search {
             }
             long before = cells;
             int limit = gap > LARGE ? Problem.NEVER - 1 : Math.min(best - 1, root.bound + gap);
-            AirPass pass = pass(root, new PricedCeiling(problem, limits), limit);
+            AirPass pass = pass(root, limits.ceiling(), limit);
             if (pass != null) {
                 branch(root, pass, trace(pass), limit);
             }
@@ -163,7 +163,7 @@ public final class Search {
     private void dive(Node node, Limits limits) {
         boolean goesOn = true;
         while (goesOn && node.propagate(problem, graph)) {
-            AirPass pass = pass(node, new PricedCeiling(problem, limits), best - 1);
+            AirPass pass = pass(node, limits.ceiling(), best - 1);
             goesOn = false;
             if (pass != null) {
                 Trace trace = trace(pass);
@@ -213,7 +213,7 @@ public final class Search {
     // The root: a limit raised from the bounds, and where that does not do, from what each stretch costs by itself.
     private @Nullable AirPass rootPass(Node root, Limits limits) {
         int bound = limits.bound();
-        Ceiling ceiling = new PricedCeiling(problem, limits);
+        Ceiling ceiling = limits.ceiling();
         AirPass pass = pass(root, ceiling, bound);
         if (pass != null || (graph.segmentRoots.size() > 1 && !proveStretches(root, limits))) {
             return pass;
@@ -224,7 +224,7 @@ public final class Search {
     private boolean proveStretches(Node root, Limits limits) {
         Stretches stretches = limits.stretches();
         int room = Math.min(MOST_ROOM, LEAST_ROOM + graph.segmentRoots.size());
-        Ceiling ceiling = new StretchCeiling(problem, graph, limits.prices, stretches);
+        Ceiling ceiling = new PricedCeiling(problem, limits.prices, stretches);
         for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
             int stretch = s;
             IntFunction<@Nullable AirPass> passWithin =

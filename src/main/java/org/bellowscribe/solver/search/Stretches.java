@@ -5,7 +5,7 @@ package org.bellowscribe.solver.search;
  * stretch is done, the one before it knows exactly, or nearly, what going on to it costs. Then the least that the first
  * stretch costs is the least of the tune, as long as nothing is asked of the openings between the stretches.
  */
-final class Stretches {
+final class Stretches implements Surroundings {
 
     private final Graph graph;
     private final Prices prices;
@@ -28,7 +28,7 @@ final class Stretches {
     int look(int stretch) {
         bounds.look(stretch);
         int root = graph.segmentRoots.get(stretch);
-        return Limits.ceiling(bounds.total(root) - prices.refundLocal[root]);
+        return Limits.roundedUp(bounds.total(root) - prices.refundLocal[root]);
     }
 
     /** Learns from a pass over a stretch what it costs to go on to it. */
@@ -47,14 +47,14 @@ final class Stretches {
         return total;
     }
 
-    /** Returns the bound of everything in its stretch but an event and what follows it, with the price of air to add. */
-    double outside(int e, int x, int c) {
+    @Override
+    public double outside(int e, int x, int c) {
         int root = graph.segmentRoots.get(graph.segment[e]);
         return bounds.rest[e][x][c] - prices.refundLocal[root] + prices.refundLocal[e];
     }
 
-    /** Returns the bound of its stretch if an event takes an option. */
-    double through(int e, int x, int c) {
+    @Override
+    public double through(int e, int x, int c) {
         int root = graph.segmentRoots.get(graph.segment[e]);
         return bounds.ahead[e][x][c] + bounds.rest[e][x][c] - prices.refundLocal[root];
     }
@@ -64,11 +64,13 @@ final class Stretches {
         return graph.parent[graph.segmentRoots.get(graph.segment[e])] < 0 ? 0 : total;
     }
 
-    double ahead(int e, int x, int c) {
-        return bounds.ahead[e][x][c];
+    @Override
+    public double spare(int e, int f, int x, int c, int limit) {
+        return limit + Limits.SLACK - through(e, x, c) + bounds.leastOnward(e, f, x, c);
     }
 
-    double rest(int e, int x, int c) {
-        return bounds.rest[e][x][c];
+    @Override
+    public double ahead(int e, int x, int c) {
+        return bounds.ahead[e][x][c];
     }
 }
