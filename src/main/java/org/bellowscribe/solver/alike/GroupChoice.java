@@ -17,14 +17,28 @@ final class GroupChoice {
     private final List<int[]> group;
     private final boolean @Nullable [][] allowed;
     private final Marks marks;
+    private final boolean allMayDiffer;
 
-    /** Prepares the choice of a group that may have common marks of some kinds [event in order][kind], or any if null. */
-    GroupChoice(Tolls tolls, Kinds kinds, List<int[]> group, boolean @Nullable [][] allowed, Marks marks) {
+    /**
+     * Prepares the choice of a group.
+     *
+     * @param whole the group of which these measures are all or a part
+     * @param allowed kinds that the common marks may have [event in order][kind], or null for any
+     */
+    GroupChoice(
+            Tolls tolls,
+            Kinds kinds,
+            List<int[]> group,
+            List<int[]> whole,
+            boolean @Nullable [][] allowed,
+            Marks marks) {
         this.tolls = tolls;
         this.kinds = kinds;
         this.group = group;
         this.allowed = allowed;
         this.marks = marks;
+        // One measure of a group has the common marks, but it need not be in this part of it.
+        allMayDiffer = allowed != null && group.size() < whole.size();
     }
 
     /** Writes the cheapest choice down and returns its cost; of several as cheap, one near to what the tune plays. */
@@ -32,7 +46,8 @@ final class GroupChoice {
         long best = Long.MAX_VALUE;
         int bestSet = 0;
         int events = group.get(0).length;
-        for (int differ = 0; differ < (1 << group.size()) - 1; differ++) {
+        int sets = (1 << group.size()) - (allMayDiffer ? 0 : 1);
+        for (int differ = 0; differ < sets; differ++) {
             long cost = price(differ);
             for (int i = 0; i < events; i++) {
                 cost += choose(i, differ, whole.kind());

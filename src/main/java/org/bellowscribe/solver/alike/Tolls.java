@@ -151,7 +151,7 @@ final class Tolls {
             List<int[]> group = twins.groups().get(g);
             for (int from = 0; from < group.size() - 1 && !allowed.isSettled(g); from += GroupChoice.LARGEST) {
                 List<int[]> part = group.subList(from, Math.min(group.size(), from + GroupChoice.LARGEST));
-                cost += new GroupChoice(this, kinds, part, allowed.of(g), marks).choose(empty);
+                cost += new GroupChoice(this, kinds, part, group, allowed.of(g), marks).choose(empty);
             }
         }
         return new Whole(empty.kind(), empty.differs(), cost);
