@@ -53,7 +53,7 @@ final class Teacher {
     static Teacher of(Steering steering, Source source, HandEdits edits) throws DiagnosedException {
         Path given = steering.pins();
         Path path = given == null ? source.pinsFile() : given;
-        if (!steering.keepsPins() || path == null || given == null && !Files.exists(path)) {
+        if (!steering.keepsPins() || path == null || (given == null && !Files.exists(path))) {
             return new Teacher(steering, edits, null, null);
         }
         try (InputStream stream = Files.newInputStream(path)) {

@@ -80,7 +80,7 @@ final class Help {
     private static List<String> lines(String paragraph, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : paragraph.split("(?<=[ ,])")) {
+        for (String word : paragraph.split("(?<=[ ,])", -1)) {
             if (!line.isEmpty() && line.length() + word.stripTrailing().length() > width) {
                 lines.add(line.toString().stripTrailing());
                 line.setLength(0);
