@@ -3,7 +3,7 @@ package org.bellowscribe.solver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -106,6 +106,6 @@ public class SolverBenchmark {
 
     private Outcome outcome(Tune tune) {
         SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-        return Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        return Solver.solve(tune, box, UsualPlan.of(tune, box), options);
     }
 }

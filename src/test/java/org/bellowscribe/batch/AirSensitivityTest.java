@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
@@ -116,7 +116,7 @@ class AirSensitivityTest {
         boolean first = plain.isEmpty();
         for (int i = 0; i < tunes.size(); i++) {
             Tune tune = atTempo(tunes.get(i), each.tempo());
-            Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), SOLVER);
+            Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), SOLVER);
             String marks = "";
             if (outcome instanceof Outcome.Solved solved) {
                 marks = airMarks(solved.solution());

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.accompaniment.LeftHandFit;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -159,7 +159,7 @@ class LeftHandPresenceTest {
 
     private Outcome solve(Tune tune, Manner manner) {
         SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, CELL_LIMIT);
-        return Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        return Solver.solve(tune, box, UsualPlan.of(tune, box), options);
     }
 
     private void times(List<Tune> tunes) {

@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
@@ -141,7 +141,7 @@ class MannerReportTest {
 
     private static void solve(Tune tune, Instrument instrument, Manner manner, Sums sums) {
         SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-        List<WantedSound> wanted = Accompaniment.plan(tune, instrument);
+        List<WantedSound> wanted = UsualPlan.of(tune, instrument);
         long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Outcome outcome = Solver.solve(tune, instrument, wanted, options);
         long end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();

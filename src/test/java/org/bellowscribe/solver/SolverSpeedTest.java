@@ -11,7 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -105,11 +105,7 @@ class SolverSpeedTest {
             Tune tune = NearestKey.of(file, instrument);
             if (tune != null) {
                 Task task = new Task(
-                        tune,
-                        instrument,
-                        leftHand ? Accompaniment.plan(tune, instrument) : List.of(),
-                        options(alike),
-                        0);
+                        tune, instrument, leftHand ? UsualPlan.of(tune, instrument) : List.of(), options(alike), 0);
                 solve(String.valueOf(file.getFileName()), task, table, alike ? 1 : REPEATS);
             }
         }

@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -65,7 +65,7 @@ class TuneOracleTest {
                 new Instrument(usual.id(), usual.name(), usual.buttons(), usual.leftHand(), bellows, usual.air());
         SolverOptions options =
                 new SolverOptions(MannerLibrary.of(manner), again ? Times.AGAIN : Times.ONCE, true, Long.MAX_VALUE);
-        return new Model(tune, box, Accompaniment.plan(tune, box), options).problem(again);
+        return new Model(tune, box, UsualPlan.of(tune, box), options).problem(again);
     }
 
     private static Answer proved(Problem problem) {
