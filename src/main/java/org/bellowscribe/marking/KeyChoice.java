@@ -1,4 +1,4 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
 import org.jspecify.annotations.Nullable;
 

@@ -1,4 +1,4 @@
-package org.bellowscribe.fit;
+package org.bellowscribe.marking;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;

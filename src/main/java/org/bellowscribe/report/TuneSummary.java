@@ -1,8 +1,9 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.report;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandTally;
 import org.bellowscribe.score.Measure;
@@ -37,7 +38,11 @@ public record TuneSummary(
         String playOrder,
         String key) {
 
-    static TuneSummary of(Tune tune, Instrument instrument, Solution solution) {
+    /** Returns the figures of a tune. */
+    public static TuneSummary of(DecidedTune decided) {
+        Tune tune = decided.tune();
+        Instrument instrument = decided.instrument();
+        Solution solution = decided.solution();
         List<Integer> order = tune.eventOrder();
         int reversals = 0;
         Set<Integer> measures = new HashSet<>();
@@ -61,20 +66,14 @@ public record TuneSummary(
                 solution.cost(),
                 LeftHandTally.of(instrument, solution),
                 playOrder(tune),
-                keyName(tune));
+                key(decided));
     }
 
-    /**
-     * Returns these figures with a word about the key.
-     *
-     * @param semitones how much higher than in the file it sounds, lower if negative
-     * @param keepsNotes true if the sheet keeps its notes
-     */
-    TuneSummary inKey(int semitones, boolean keepsNotes) {
-        String words = semitones == 0
+    private static String key(DecidedTune decided) {
+        String how = decided.notesKept() ? "notes as written, sounds in" : "transposed to";
+        return decided.transposedBy() == 0
                 ? ""
-                : "%s %s (%+d)".formatted(keepsNotes ? "notes as written, sounds in" : "transposed to", key, semitones);
-        return new TuneSummary(title, measures, reversals, airMarks, startPercent, cost, leftHand, playOrder, words);
+                : "%s %s (%+d)".formatted(how, keyName(decided.tune()), decided.transposedBy());
     }
 
     private static String keyName(Tune tune) {

@@ -1,28 +1,20 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
-import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a teacher fixes and asks.
  *
- * @param pins where the pins of the one tune are; null for those beside each score
  * @param keepsPins false if all pins are passed over
  * @param keepsEdits true if every mark that was changed by hand is kept, false if only those with the sign
  * @param question what to explain; null for nothing
  * @param alternatives how many other ways to play each tune are to be looked for, 0 or more
- * @param writes false if no marked score is to be written
  */
 public record Steering(
-        @Nullable Path pins,
-        boolean keepsPins,
-        boolean keepsEdits,
-        @Nullable Question question,
-        int alternatives,
-        boolean writes) {
+        boolean keepsPins, boolean keepsEdits, @Nullable Question question, int alternatives) {
 
-    /** The pins beside each score, and no question. */
-    public static final Steering USUAL = new Steering(null, true, false, null, 0, true);
+    /** All pins, and no question. */
+    public static final Steering USUAL = new Steering(true, false, null, 0);
 
     /**
      * A question why something is played and nothing else.

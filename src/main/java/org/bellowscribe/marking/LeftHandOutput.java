@@ -1,4 +1,4 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.Tune;
 import org.jspecify.annotations.Nullable;
 
-/** Writes out the left hand of one tune, as far as that was asked for. */
+/** The left hand of one tune written out, as far as that was asked for. */
 final class LeftHandOutput {
 
     private static final String FINGERS = "left-hand-fingers";
@@ -59,7 +59,7 @@ final class LeftHandOutput {
                 DiagnosticCode.LEFT_HAND,
                 Place.FILE,
                 "The left hand plays nothing here, so that none is written out.",
-                "Maybe the instrument %s has no basses, or left-hand is missing in --marks."
+                "Maybe the instrument %s has no basses, or left-hand is missing in --play."
                         .formatted(arrangement.instrument().id()));
     }
 
@@ -71,16 +71,16 @@ final class LeftHandOutput {
     }
 
     /**
-     * Writes the sheet beside the result, if one is wanted.
+     * Returns the file of the sheet for the left hand alone; null if none is wanted or it would be silent.
      *
-     * @param sheet the score in the key in which it is written
+     * @param score the score in the key in which it is written
      */
-    void writeSheet(Source source, ScoreDocument sheet) throws DiagnosedException {
+    byte @Nullable [] sheet(ScoreDocument score) throws DiagnosedException {
         if (!choice.sheet() || part().isSilent()) {
-            return;
+            return null;
         }
         LeftHandPart alone = LeftHandScribe.alone(arrangement, sheetTune, withFingers());
-        AtomicFile.write(source.beside(Source.LEFT_HAND), LeftHandSheet.write(sheet, alone, sheetTune.title()));
+        return LeftHandSheet.write(score, alone, sheetTune.title());
     }
 
     private LeftHandPart part() {

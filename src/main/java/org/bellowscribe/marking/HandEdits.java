@@ -1,9 +1,7 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.Arrangement;
@@ -12,7 +10,6 @@ import org.bellowscribe.annotation.SignedMarks;
 import org.bellowscribe.annotation.edit.MarkReading;
 import org.bellowscribe.annotation.edit.ReadMark;
 import org.bellowscribe.annotation.mark.RowUse;
-import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -23,7 +20,6 @@ import org.bellowscribe.score.Whereabouts;
 import org.bellowscribe.solver.Pin;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.Solver;
 import org.bellowscribe.solver.Task;
 
 /**
@@ -44,25 +40,18 @@ final class HandEdits {
     }
 
     private final List<Annotation> found;
-    private final Style style;
-    private final List<String> ids;
-    private final boolean keepsAll;
-    // By the semitones that the tune was moved: a choice of key asks more than once.
-    private final SortedMap<Integer, Kept> kept = new TreeMap<>();
+    private final MarkSettings settings;
+    private final Playing playing;
 
     /**
      * Looks at marks.
      *
      * @param found marks of an earlier run
-     * @param style the style in which they are written
-     * @param ids ids of the marks to write
-     * @param keepsAll true if whatever differs from what we wrote is kept
      */
-    HandEdits(List<Annotation> found, Style style, List<String> ids, boolean keepsAll) {
+    HandEdits(List<Annotation> found, MarkSettings settings) {
         this.found = List.copyOf(found);
-        this.style = style;
-        this.ids = List.copyOf(ids);
-        this.keepsAll = keepsAll;
+        this.settings = settings;
+        playing = new Playing(settings.played());
     }
 
     /**
@@ -72,16 +61,12 @@ final class HandEdits {
      * @throws DiagnosedException if a mark that is to be kept cannot be; one remark for each
      */
     Kept of(Task task) throws DiagnosedException {
-        boolean asked = keepsAll ? !found.isEmpty() : found.stream().anyMatch(HandEdits::hasSign);
-        if (!asked) {
-            return Kept.NOTHING;
-        }
-        Kept known = kept.get(task.moved());
-        if (known == null) {
-            known = decide(task);
-            kept.put(task.moved(), known);
-        }
-        return known;
+        boolean asked = keepsAll() ? !found.isEmpty() : found.stream().anyMatch(HandEdits::hasSign);
+        return asked ? decide(task) : Kept.NOTHING;
+    }
+
+    private boolean keepsAll() {
+        return settings.steering().keepsEdits();
     }
 
     private static boolean hasSign(Annotation mark) {
@@ -101,7 +86,7 @@ final class HandEdits {
         }
         List<ReadMark> keep = new ArrayList<>(signed);
         List<Diagnostic> remarks = new ArrayList<>();
-        if (keepsAll) {
+        if (keepsAll()) {
             for (ReadMark mark : changed(task, marks, signed)) {
                 if (mark.isRead()) {
                     keep.add(mark);
@@ -137,18 +122,21 @@ final class HandEdits {
     }
 
     private List<ReadMark> written(Task task) throws DiagnosedException {
-        Solution solution = Solver.attempt(task);
+        Solution solution = playing.attempt(task);
         if (solution == null) {
             return List.of();
         }
-        return read(task, Annotators.annotate(new Arrangement(task.tune(), task.instrument(), solution, style), ids));
+        return read(
+                task,
+                Annotators.annotate(
+                        new Arrangement(task.tune(), task.instrument(), solution, settings.style()), settings.marks()));
     }
 
     private List<ReadMark> read(Task task, List<Annotation> marks) {
-        MarkReading reading = new MarkReading(task, style, marks);
+        MarkReading reading = new MarkReading(task, settings.style(), marks);
         int row = reading.mainRow();
         if (row == 0) {
-            Solution solution = Solver.attempt(task);
+            Solution solution = playing.attempt(task);
             row = solution == null ? 1 : RowUse.of(solution, task.instrument()).main();
         }
         return reading.read(row);

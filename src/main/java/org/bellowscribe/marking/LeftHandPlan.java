@@ -1,4 +1,4 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
 import java.util.List;
 import org.bellowscribe.accompaniment.Accompaniment;
@@ -39,15 +39,13 @@ final class LeftHandPlan {
     }
 
     /**
-     * Returns what the left hand should sound. A left hand that is not written is not played: its air would be missing
-     * from the sheet.
+     * Returns what the left hand should sound; nothing if it is not played.
      *
      * @param tune the tune as it sounds
      * @param moved semitones by which it was moved
      */
     List<WantedSound> wanted(Tune tune, int moved) {
-        if (!settings.marks().contains(MarkSettings.LEFT_HAND)
-                || settings.instrument().leftHand().isEmpty()) {
+        if (!settings.played().leftHand() || settings.instrument().leftHand().isEmpty()) {
             return List.of();
         }
         return written == null

@@ -1,4 +1,4 @@
-package org.bellowscribe.fit;
+package org.bellowscribe.marking;
 
 import java.util.ArrayList;
 import java.util.List;

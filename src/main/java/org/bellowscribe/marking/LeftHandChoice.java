@@ -1,4 +1,4 @@
-package org.bellowscribe.batch;
+package org.bellowscribe.marking;
 
 /**
  * What to write out of the left hand, besides its letters.

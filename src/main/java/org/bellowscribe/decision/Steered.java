@@ -1,4 +1,4 @@
-package org.bellowscribe.report;
+package org.bellowscribe.decision;
 
 import java.util.List;
 import org.bellowscribe.solver.explain.Alternative;
