@@ -1,4 +1,4 @@
-package org.bellowscribe.instrument.file;
+package org.bellowscribe.definition;
 
 import java.util.Collection;
 import java.util.List;
@@ -8,42 +8,42 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Place;
 
-/** Says that the library has no instrument of a name, and which it has. */
-final class UnknownInstrument {
+/** Says that a library has nothing of a name, and which of its names may be meant. */
+public final class UnknownName {
 
-    private static final int MOST = 6;
+    private static final int MOST = 3;
 
-    private UnknownInstrument() {}
+    private UnknownName() {}
 
     /**
      * Returns the remark.
      *
+     * @param thing what the library holds, such as {@code instrument}
      * @param id the name that is not there
      * @param known the names that are
      * @param place where the name stands, {@link Place#FILE} for the command line
      */
-    static Diagnostic diagnostic(String id, Collection<String> known, Place place) {
+    public static Diagnostic diagnostic(String thing, String id, Collection<String> known, Place place) {
         List<String> near = near(id, known);
-        String all = "The library has: %s.".formatted(String.join(", ", known));
-        String text = "The library has no instrument %s.".formatted(id);
+        String text = "The library has no %s %s.".formatted(thing, id);
+        String all = "The command %ss list shows all.".formatted(thing);
         return near.isEmpty()
                 ? Diagnostic.error(DiagnosticCode.UNKNOWN_NAME, place, text, all)
-                : Diagnostic.error(
-                        DiagnosticCode.UNKNOWN_NAME,
-                        place,
-                        text,
-                        "Maybe %s.".formatted(String.join(" or ", near)),
-                        all);
+                : Diagnostic.error(DiagnosticCode.UNKNOWN_NAME, place, text, "Maybe %s.".formatted(or(near)), all);
     }
 
-    /** Returns the known names that may be meant; empty if none is near. A player writes D/G where the library writes dg. */
+    /** Returns at most three known names that may be meant. A player writes D/G where the library writes dg. */
     static List<String> near(String id, Collection<String> known) {
         List<String> spelled = NearestNames.of(id, known);
-        return spelled.isEmpty() ? beginning(id, known) : spelled;
+        return spelled.isEmpty() ? beginning(letters(id), known) : spelled;
     }
 
-    private static List<String> beginning(String id, Collection<String> known) {
-        String letters = letters(id);
+    /** Returns names with the word between them. */
+    static String or(List<String> names) {
+        return String.join(" or ", names);
+    }
+
+    private static List<String> beginning(String letters, Collection<String> known) {
         return letters.isEmpty()
                 ? List.of()
                 : known.stream()
