@@ -2,6 +2,7 @@ package org.bellowscribe.annotation.mark;
 
 import static org.bellowscribe.instrument.BellowsDirection.PUSH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.bellowscribe.annotation.Arrangement;
@@ -79,6 +80,26 @@ class ButtonsTest {
     }
 
     @Test
+    void nothingIsHeldAtTheFirstNoteOfATuneThoughARepeatComesBackToIt() {
+        Sketch sketch =
+                new Sketch(1).pull("1.3").held().measure().push("1.3").held().order(1, 2, 1, 2);
+        assertEquals("(3) =3", line(sketch));
+    }
+
+    @Test
+    void aButtonIsHeldOnlyIfTheBellowsTurnOnEveryWayThere() {
+        Sketch sketch = new Sketch(1)
+                .push("1.3")
+                .measure()
+                .pull("1.3")
+                .held()
+                .measure()
+                .pull("1.3")
+                .order(1, 2, 3, 2);
+        assertEquals("3 (3) (3)", line(sketch));
+    }
+
+    @Test
     void aRestShowsNothing() {
         assertEquals("3 4", line(new Sketch(1).push("1.3").rest(PUSH).push("1.4")));
     }
@@ -99,6 +120,28 @@ class ButtonsTest {
         assertEquals(List.of("0: outer row"), words(new Sketch(2).push("1.3")));
         assertEquals(List.of("0: middle row"), words(new Sketch(3).push("2.3")));
         assertEquals(List.of("0: row 2"), words(new Sketch(4).push("2.3")));
+    }
+
+    @Test
+    void theRowSaidIsThatOfMostOfTheFirstNotesThoughLaterOnesAreElsewhere() {
+        Sketch sketch = new Sketch(2).push("2.1").push("1.2");
+        for (int i = 0; i < 6; i++) {
+            sketch.push("1.3");
+        }
+        for (int i = 0; i < 20; i++) {
+            sketch.push("2.4");
+        }
+        assertEquals(List.of("0: outer row"), words(sketch));
+        assertTrue(line(sketch).startsWith("1′ 2 3 3 3 3 3 3 4′ 4′"), line(sketch));
+    }
+
+    @Test
+    void ofRowsUsedAlikeByTheFirstNotesTheTuneDecides() {
+        Sketch sketch = new Sketch(2);
+        for (int i = 0; i < 4; i++) {
+            sketch.push("1.3").push("2.3");
+        }
+        assertEquals(List.of("0: inner row"), words(sketch.push("2.4")));
     }
 
     @Test
