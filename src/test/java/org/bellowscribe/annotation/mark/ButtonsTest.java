@@ -115,10 +115,9 @@ class ButtonsTest {
     @Test
     void theFirstNoteSaysWhichRowIsBare() {
         assertEquals(
-                List.of("1: inner row"),
-                words(new Sketch(2).rest(PUSH).push("2.3").push("2.4")));
-        assertEquals(List.of("0: outer row"), words(new Sketch(2).push("1.3")));
-        assertEquals(List.of("0: middle row"), words(new Sketch(3).push("2.3")));
+                List.of("1: inner"), words(new Sketch(2).rest(PUSH).push("2.3").push("2.4")));
+        assertEquals(List.of("0: outer"), words(new Sketch(2).push("1.3")));
+        assertEquals(List.of("0: middle"), words(new Sketch(3).push("2.3")));
         assertEquals(List.of("0: row 2"), words(new Sketch(4).push("2.3")));
     }
 
@@ -131,7 +130,7 @@ class ButtonsTest {
         for (int i = 0; i < 20; i++) {
             sketch.push("2.4");
         }
-        assertEquals(List.of("0: outer row"), words(sketch));
+        assertEquals(List.of("0: outer"), words(sketch));
         assertTrue(line(sketch).startsWith("1′ 2 3 3 3 3 3 3 4′ 4′"), line(sketch));
     }
 
@@ -141,7 +140,7 @@ class ButtonsTest {
         for (int i = 0; i < 4; i++) {
             sketch.push("1.3").push("2.3");
         }
-        assertEquals(List.of("0: inner row"), words(sketch.push("2.4")));
+        assertEquals(List.of("0: inner"), words(sketch.push("2.4")));
     }
 
     @Test
@@ -161,8 +160,8 @@ class ButtonsTest {
                 .push("2.7");
         assertEquals(
                 List.of(
-                        "3: button 3, inner row",
-                        "5′: button 5, outer row",
+                        "3: button 3, inner",
+                        "5′: button 5, outer",
                         "3: pushed",
                         "(3): pulled",
                         "5′/6: buttons pressed together",

@@ -27,7 +27,7 @@ class OpeningTest {
         "6000, open 1/2",
         "7500, open 2/3",
         "9000, open 3/4",
-        "11000, fully open"
+        "11000, wide open"
     })
     void theNearestFractionIsSaid(int opening, String text) {
         assertEquals(List.of("0: " + text), words(new Sketch(1).push("1.3").open(opening)));
