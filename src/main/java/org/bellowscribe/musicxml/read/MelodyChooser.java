@@ -105,7 +105,7 @@ final class MelodyChooser {
         if (sorts.isEmpty()) {
             return "it holds no notes at all.";
         }
-        if (sorts.contains(Sort.SILENT)) {
+        if (sorts.contains(Sort.SILENT) || sorts.contains(Sort.SLASHED)) {
             return "it holds only percussion, cue notes or slashes.";
         }
         return sorts.contains(Sort.HIDDEN) ? "all its notes are hidden." : "it holds only rests.";
