@@ -22,7 +22,7 @@ final class Vocabulary {
             score-part: part-name
             part: measure
             measure: note backup forward direction attributes harmony sound barline
-            note: grace cue chord pitch unpitched rest duration tie voice type dot time-modification notehead staff notations
+            note: grace cue chord pitch unpitched rest duration tie voice type dot time-modification notehead staff notations lyric
             pitch: step alter octave
             time-modification: actual-notes normal-notes
             notations: tied
