@@ -136,7 +136,7 @@ final class MelodyChooser {
                                     names.of(line.part()),
                                     line.homeStaff(),
                                     line.voice(),
-                                    severalParts ? why : "the highest",
+                                    severalParts ? why : "the highest of its staff",
                                     severalParts
                                             ? "the score has %d parts with notes".formatted(withNotes)
                                             : "the staff has %d voices".formatted(voices)),

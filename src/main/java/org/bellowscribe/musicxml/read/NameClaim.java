@@ -17,14 +17,13 @@ final class NameClaim {
     }
 
     private static final List<Words> WORDS = List.of(
-            new Words(6, "melod|\\blead|\\bsolo|\\btune|principal|haupt"),
             new Words(
                     4,
-                    "melod|voice|vocal|\\bvox|voix|voce|stimme|gesang|singer|canto|chant|sopran|cantus|di[sz]kant|discant"
+                    "voice|vocal|\\bvox|voix|voce|stimme|gesang|singer|canto|chant|sopran|cantus|di[sz]kant|discant"
                             + "|treble|\\blead|\\bsolo|\\btune|\\bair\\b|right|\\br\\.? ?h\\b|rechte|droite"),
             new Words(
                     2,
-                    "violin|violon\\b|geige|fiddle|flute|fl\u00f6te|flauto|flauta|oboe|clarinet|klarinette|recorder|whistle"
+                    "melodeon|violin|violon\\b|geige|fiddle|flute|fl\u00f6te|flauto|flauta|oboe|clarinet|klarinette|recorder|whistle"
                             + "|\\bpipe|trumpet|trompet|cornet|mandolin|accord[ei]on|akkordeon|concertina|harmonica|saxo"),
             new Words(-3, "\\balto?\\b|altus|contralto|tenor|viola|bratsche|descant|obbligato|counter"),
             new Words(-4, "second|backing|harmony|neben"),
@@ -35,6 +34,14 @@ final class NameClaim {
                             + "|linke|gauche"),
             new Words(-6, "bass|ba\u00df|cello|tuba|fagott|trombone|posaune|bassi\\b"));
 
+    /** What the part is, whatever plays it. */
+    private static final Pattern MELODY =
+            Pattern.compile("m[e\u00e9]lod(y|ie|ia)|\\blead|\\bsolo|\\btune|principal|haupt");
+
+    private static final double IS_MELODY = 7;
+    /** A part that is only counted has no name. */
+    private static final Pattern UNNAMED = Pattern.compile("(musicxml |midi )?(part|staff|track|instrument)?[ .]*\\d*");
+
     private static final Pattern LATER = Pattern.compile("\\b(?:([2-9])(?:nd|rd|th)?|(i{2,3}|iv))\\b");
     private static final double PER_NUMBER = -1.5;
 
@@ -43,9 +50,12 @@ final class NameClaim {
     /** Returns points for a name; less than 0 if it is rather that of an accompaniment. */
     static double points(String name) {
         String plain = name.toLowerCase(Locale.ROOT);
-        double points = 0;
+        if (UNNAMED.matcher(plain).matches()) {
+            return 0;
+        }
+        double points = MELODY.matcher(plain).find() ? IS_MELODY : 0;
         for (Words words : WORDS) {
-            points += words.pattern().matcher(plain).find() ? words.points() : 0;
+            points += points < IS_MELODY && words.pattern().matcher(plain).find() ? words.points() : 0;
         }
         // The second violin is not the first; a third is hardly less than a second.
         Matcher later = LATER.matcher(plain);
