@@ -3,7 +3,7 @@ package org.bellowscribe.cli;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
-import org.bellowscribe.batch.KeyChoice;
+import org.bellowscribe.marking.KeyChoice;
 
 /** In which key to play. */
 final class KeyOptions {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Options;
-import org.bellowscribe.batch.LeftHandChoice;
+import org.bellowscribe.marking.LeftHandChoice;
 
 /** What to write out of the left hand. */
 final class LeftHandOptions {

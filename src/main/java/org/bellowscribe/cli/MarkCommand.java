@@ -9,12 +9,14 @@ import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
-import org.bellowscribe.batch.MarkSettings;
+import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
 
@@ -57,9 +59,9 @@ final class MarkCommand implements Command {
                 options,
                 MARKS,
                 "LIST",
-                ("The marks to write, with commas between; %s if not given. Without air the air button is not used,"
-                                + " without left-hand the left hand rests.")
+                "The marks to print, with commas between; %s if not given. They change nothing of what is played."
                         .formatted(String.join(",", Annotators.defaultIds())));
+        PlayOption.addTo(options);
         MannerOption.addTo(options);
         PatternOption.addTo(options);
         LeftHandPartOption.addTo(options);
@@ -92,7 +94,7 @@ final class MarkCommand implements Command {
         return FileOptions.run(
                 line,
                 SteeringOptions.alternatives(line),
-                Jobs.mark(settings(line), LeftHandOptions.of(line)),
+                Jobs.mark(settings(line), outputs(line)),
                 new MarkReport(!SteeringOptions.onlyAsks(line), !line.hasOption(SteeringOptions.PINS)),
                 terminal);
     }
@@ -102,23 +104,22 @@ final class MarkCommand implements Command {
                 look(line, INSTRUMENT, InstrumentLibrary.DEFAULT_ID, InstrumentLibrary::find), margin(line));
         Style style = look(line, STYLE, StyleLibrary.DEFAULT_ID, StyleLibrary::find);
         List<String> marks = look(line, MARKS, String.join(",", Annotators.defaultIds()), MarkCommand::marks);
+        Played played = PlayOption.of(line);
         SolverOptions solver = new SolverOptions(
-                        MannerOption.of(line),
-                        times(line),
-                        marks.contains(MarkSettings.AIR),
-                        SolverOptions.USUAL_CELL_LIMIT)
+                        MannerOption.of(line), times(line), played.air(), SolverOptions.USUAL_CELL_LIMIT)
                 .startingAt(StartOption.of(line, instrument.bellows()));
-        return new MarkSettings(
-                        instrument,
-                        style,
-                        marks,
-                        solver,
-                        KeyOptions.of(line),
-                        LineOptions.of(line),
-                        line.hasOption(RECORD))
+        return new MarkSettings(instrument, style, marks, played, solver, KeyOptions.of(line), LineOptions.of(line))
                 .with(PatternOption.of(line).inManner(solver.manner().patterns()))
                 .withLeftHandOf(LeftHandPartOption.of(line))
                 .with(SteeringOptions.of(line));
+    }
+
+    private static Outputs outputs(CommandLine line) throws UsageException {
+        return new Outputs(
+                SteeringOptions.pins(line),
+                !SteeringOptions.onlyAsks(line),
+                line.hasOption(RECORD),
+                LeftHandOptions.of(line));
     }
 
     private static List<String> marks(String list) throws DiagnosedException {

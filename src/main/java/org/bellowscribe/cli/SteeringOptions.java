@@ -8,7 +8,7 @@ import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
 import org.bellowscribe.annotation.SignedMarks;
-import org.bellowscribe.batch.Steering;
+import org.bellowscribe.marking.Steering;
 import org.bellowscribe.solver.explain.Alternatives;
 import org.jspecify.annotations.Nullable;
 
@@ -86,8 +86,13 @@ final class SteeringOptions {
         if (onlyAsks(line) && alternatives > 0) {
             throw new UsageException("--%s needs a folder.%n  Maybe add --out and a folder.".formatted(ALTERNATIVES));
         }
-        Path path = pins == null || !keeps ? null : FileOptions.path(pins);
-        return new Steering(path, keeps, line.hasOption(KEEP_EDITS), question(line), alternatives, !onlyAsks(line));
+        return new Steering(keeps, line.hasOption(KEEP_EDITS), question(line), alternatives);
+    }
+
+    /** Returns where the pins of the one tune are; null if that is not said. */
+    static @Nullable Path pins(CommandLine line) throws UsageException {
+        String pins = line.getOptionValue(PINS);
+        return pins == null || NO_PINS.equals(pins) ? null : FileOptions.path(pins);
     }
 
     private static Steering.@Nullable Question question(CommandLine line) throws UsageException {

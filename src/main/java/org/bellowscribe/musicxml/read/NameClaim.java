@@ -38,7 +38,7 @@ final class NameClaim {
     private static final Pattern MELODY =
             Pattern.compile("m[e\u00e9]lod(y|ie|ia)|\\blead|\\bsolo|\\btune|principal|haupt");
 
-    private static final double IS_MELODY = 7;
+    private static final double IS_MELODY = 8;
     /** A part that is only counted has no name. */
     private static final Pattern UNNAMED = Pattern.compile("(musicxml |midi )?(part|staff|track|instrument)?[ .]*\\d*");
 
