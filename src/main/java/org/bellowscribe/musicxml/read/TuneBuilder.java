@@ -143,7 +143,7 @@ final class TuneBuilder {
             boolean free = part.measures().get(i).free();
             RoadSigns before = i == 0 ? RoadSigns.NONE : signs.get(i - 1);
             boolean section = signs.get(i).repeatStart()
-                    || signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i));
+                    || (signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i)));
             bars.add(new BarPlaces.Written(
                     lengths.get(i), free ? lengths.get(i) : times.get(i).measureLength(), section));
         }
