@@ -2,12 +2,12 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.bellowscribe.batch.KeyChoice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.NumberOr;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.KeyChoice;
 
 /** In which key to play. */
 final class KeyOptions {

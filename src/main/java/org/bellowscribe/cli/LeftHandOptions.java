@@ -3,11 +3,11 @@ package org.bellowscribe.cli;
 import java.util.List;
 import org.bellowscribe.accompaniment.PatternChoice;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
-import org.bellowscribe.batch.LeftHandChoice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.marking.LeftHandChoice;
 import org.jspecify.annotations.Nullable;
 
 /** What the left hand plays, and what to write out of it. */

@@ -6,13 +6,13 @@ import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
-import org.bellowscribe.batch.LeftHandChoice;
-import org.bellowscribe.batch.MarkSettings;
+import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Marks tunes. */
@@ -55,18 +55,17 @@ final class MarkCommand implements Command {
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
         MarkSettings settings = MarkOptions.settings(words);
-        LeftHandChoice leftHand = LeftHandOptions.written(words);
-        Sources sources = sources(words, leftHand, given);
+        Outputs outputs = MarkOptions.outputs(words);
+        Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
         return new BatchRun(words, sources, terminal)
                 .run(
-                        Jobs.mark(settings, leftHand),
+                        Jobs.mark(settings, outputs),
                         new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
     }
 
-    private static Sources sources(CommandWords words, LeftHandChoice leftHand, Terminal terminal)
-            throws UsageException {
+    private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
         FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
         SteeringOptions.requireFolder(words, MarkOptions.RECORD);
         SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
@@ -74,10 +73,10 @@ final class MarkCommand implements Command {
             return FileOptions.toRead(words, terminal);
         }
         List<String> beside = new ArrayList<>();
-        if (words.has(MarkOptions.RECORD)) {
+        if (outputs.record()) {
             beside.add(Source.RECORD);
         }
-        if (leftHand.sheet()) {
+        if (outputs.leftHand().sheet()) {
             beside.add(Source.LEFT_HAND);
         }
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);

@@ -5,7 +5,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.MarkSettings;
+import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -18,6 +18,8 @@ import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.instrument.file.LibraryEntry;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
@@ -42,10 +44,14 @@ final class MarkOptions {
     private static final CommandOption<List<String>> MARKS = new CommandOption<>(
             "marks",
             "LIST",
-            ("The marks to write, with commas between; %s if not given. Without air the air button is not used, without"
-                            + " left-hand the left hand rests.")
+            "The marks to print, with commas between; %s if not given. They change nothing of what is played."
                     .formatted(String.join(", ", Annotators.defaultIds())),
             MarkOptions::marks);
+    private static final CommandOption<Played> PLAY = new CommandOption<>(
+            "play",
+            "LIST",
+            "What is played, with commas between; all if not given. Without air the air button is left alone.",
+            new PlayedReader());
     static final CommandOption<Manner> MANNER = new CommandOption<>(
             "manner",
             "ID|FILE",
@@ -79,6 +85,7 @@ final class MarkOptions {
                 INSTRUMENT,
                 STYLE,
                 MARKS,
+                PLAY,
                 MANNER,
                 LeftHandOptions.PATTERN,
                 LeftHandOptions.LEFT_HAND_PART,
@@ -100,23 +107,23 @@ final class MarkOptions {
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
         Manner manner = manner(words);
+        Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
-                        manner,
-                        words.get(TIMES, Times.AGAIN),
-                        marks.contains(MarkSettings.AIR),
-                        SolverOptions.USUAL_CELL_LIMIT)
+                        manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
                 .startingAt(start(words, instrument.bellows()));
-        return new MarkSettings(
-                        instrument,
-                        style,
-                        marks,
-                        solver,
-                        KeyOptions.of(words),
-                        LineOptions.of(words),
-                        words.has(RECORD))
+        return new MarkSettings(instrument, style, marks, played, solver, KeyOptions.of(words), LineOptions.of(words))
                 .with(LeftHandOptions.patterns(words).inManner(manner.patterns()))
                 .withLeftHandOf(LeftHandOptions.part(words))
                 .with(SteeringOptions.of(words));
+    }
+
+    /** Returns what to write besides the sheet. */
+    static Outputs outputs(CommandWords words) throws UsageException {
+        return new Outputs(
+                SteeringOptions.pins(words),
+                !SteeringOptions.onlyAsks(words),
+                words.has(RECORD),
+                LeftHandOptions.written(words));
     }
 
     private static Instrument instrument(CommandWords words) {

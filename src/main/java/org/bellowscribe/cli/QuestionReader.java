@@ -1,9 +1,9 @@
 package org.bellowscribe.cli;
 
-import org.bellowscribe.batch.Steering;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.ValueReader;
 import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.Steering;
 
 /** Reads which note to explain: {@code 12} or {@code 12:3}. */
 record QuestionReader() implements ValueReader<Steering.Question> {

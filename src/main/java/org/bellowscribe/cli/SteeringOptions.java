@@ -4,13 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.bellowscribe.annotation.SignedMarks;
-import org.bellowscribe.batch.Steering;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.Steering;
 import org.bellowscribe.solver.explain.Alternatives;
+import org.jspecify.annotations.Nullable;
 
 /** What a teacher fixes and asks. */
 final class SteeringOptions {
@@ -67,13 +68,13 @@ final class SteeringOptions {
             throw new UsageException(
                     "--keep-edits keeps what --pins none passes over.%n  Maybe drop one of them.".formatted());
         }
-        return new Steering(
-                pins == null ? null : pins.orElse(null),
-                keeps,
-                words.has(KEEP_EDITS),
-                words.get(EXPLAIN),
-                alternatives(words),
-                !onlyAsks(words));
+        return new Steering(keeps, words.has(KEEP_EDITS), words.get(EXPLAIN), alternatives(words));
+    }
+
+    /** Returns where the pins of the one tune are; null if that is not said. */
+    static @Nullable Path pins(CommandWords words) {
+        Optional<Path> pins = words.get(PINS);
+        return pins == null ? null : pins.orElse(null);
     }
 
     /** Refuses what needs a folder where nothing is written. */
