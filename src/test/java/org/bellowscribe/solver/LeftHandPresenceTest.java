@@ -25,6 +25,8 @@ import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.manner.MannerLibrary;
+import org.bellowscribe.solver.model.Choices;
+import org.bellowscribe.solver.model.RuleBook;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

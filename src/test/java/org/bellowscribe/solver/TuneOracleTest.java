@@ -16,6 +16,7 @@ import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.TuneText;
 import org.bellowscribe.solver.manner.MannerLibrary;
+import org.bellowscribe.solver.model.Model;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.CpSatOracle;
 import org.bellowscribe.solver.search.Problem;
