@@ -113,7 +113,9 @@ class OptionPairsTest {
         Path score = Path.of(words.get(1));
         Path marked = folder.resolve("out").resolve(score.getFileName());
         assertEquals(
-                0, CommandRun.of("strip", marked.toString(), "--out", folder + "/bare").code());
+                0,
+                CommandRun.of("strip", marked.toString(), "--out", folder + "/bare")
+                        .code());
         assertEquals(
                 Files.readString(score), Files.readString(folder.resolve("bare").resolve(score.getFileName())));
     }

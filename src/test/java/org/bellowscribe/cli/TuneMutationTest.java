@@ -43,7 +43,7 @@ class TuneMutationTest {
             "--manner chords-first --marks chord-symbols,buttons,left-hand",
             "--transpose auto",
             "--transpose 5 --keep-notes",
-            "--bellows-margin 50 --start-open 20",
+            "--bellows-margin 50 --start-open 40",
             "--pattern sustained,2-3=off-beat",
             "--keep-edits",
             "--written-left-hand part --marks direction-changes,opening-at-repeat,opening,buttons,left-hand");
@@ -110,13 +110,16 @@ class TuneMutationTest {
     private void check(byte[] mutant, List<String> options) {
         long start = cpu();
         CommandRun run = mark(mutant, options);
-        String first = run.err().lines()
+        String first = run.err()
+                .lines()
                 .filter(line -> line.contains(": error ["))
                 .findFirst()
                 .orElse("");
         ends.merge(run.code() == 0 ? "marked" : first.replaceFirst(".*error \\[([a-z-]+)].*", "$1"), 1, Integer::sum);
         assertFalse(run.err().contains("[internal]") || run.err().contains("[replay]"), run.err());
-        assertFalse(run.err().matches("(?s).*[\\p{Cntrl}&&[^\\n\\r]].*|.*[\\u202E\\u2066-\\u2069\\u2028\\u2029].*"), run.err());
+        assertFalse(
+                run.err().matches("(?s).*[\\p{Cntrl}&&[^\\n\\r]].*|.*[\\u202E\\u2066-\\u2069\\u2028\\u2029].*"),
+                run.err());
         if (run.code() == 0) {
             assertEquals("", first);
             requireMarksComeOut(mutant, run, options);

@@ -132,8 +132,11 @@ final class TuneMutator {
         int first = random.nextInt(places.size() - 1);
         int[] a = places.get(first);
         int[] b = places.get(first + 1 + random.nextInt(places.size() - first - 1));
-        return score.substring(0, a[0]) + score.substring(b[0], b[1]) + score.substring(a[1], b[0])
-                + score.substring(a[0], a[1]) + score.substring(b[1]);
+        return score.substring(0, a[0])
+                + score.substring(b[0], b[1])
+                + score.substring(a[1], b[0])
+                + score.substring(a[0], a[1])
+                + score.substring(b[1]);
     }
 
     private static List<int[]> places(String score, Pattern what) {
