@@ -24,6 +24,9 @@ import org.bellowscribe.fit.Trial;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.instrument.file.LibraryEntry;
+import org.bellowscribe.marking.KeyChoice;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.musicxml.read.ScoreReader;
@@ -127,11 +130,11 @@ class LibraryTunesTest {
                 instrument,
                 StyleLibrary.find(StyleLibrary.DEFAULT_ID),
                 Annotators.defaultIds(),
+                Played.ALL,
                 SOLVER,
                 new KeyChoice(semitones, false),
-                ReadingOptions.DEFAULT,
-                false);
+                ReadingOptions.DEFAULT);
         Source source = new Source(score, score.toString(), folder.resolve("marked-" + score.getFileName()));
-        return Jobs.mark(settings).run(source);
+        return Jobs.mark(settings, Outputs.SCORE).run(source);
     }
 }

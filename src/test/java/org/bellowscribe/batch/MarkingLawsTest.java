@@ -20,6 +20,10 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.marking.KeyChoice;
+import org.bellowscribe.marking.LeftHandChoice;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
@@ -48,14 +52,15 @@ class MarkingLawsTest {
     }
 
     private static Job mark(List<String> marks, boolean tuneRecord, long cellLimit) throws DiagnosedException {
-        return Jobs.mark(new MarkSettings(
+        MarkSettings settings = new MarkSettings(
                 InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID),
                 StyleLibrary.find(StyleLibrary.DEFAULT_ID),
                 marks,
+                Played.ALL,
                 new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, cellLimit),
                 KeyChoice.AS_WRITTEN,
-                ReadingOptions.DEFAULT,
-                tuneRecord));
+                ReadingOptions.DEFAULT);
+        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, LeftHandChoice.NONE));
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {
@@ -88,17 +93,6 @@ class MarkingLawsTest {
             }
         }
         return results;
-    }
-
-    @Test
-    void leftHandThatIsNotWrittenIsNotPlayed() throws DiagnosedException, IOException {
-        Path sample = Path.of("samples", "nine-geese-over.musicxml");
-        run(sample, folder.resolve("both"), mark(Annotators.defaultIds(), true, LITTLE_WORK), 1);
-        run(sample, folder.resolve("right"), mark(List.of("buttons", "air"), true, LITTLE_WORK), 1);
-        assertTrue(Files.readString(folder.resolve("both/nine-geese-over.record.json"))
-                .contains("\"bass\""));
-        assertFalse(Files.readString(folder.resolve("right/nine-geese-over.record.json"))
-                .contains("\"bass\""));
     }
 
     @Test

@@ -28,6 +28,9 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.marking.KeyChoice;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
@@ -48,14 +51,15 @@ class MutationTest {
     private final Map<String, Integer> ends = new TreeMap<>();
 
     private static Job marking() throws DiagnosedException {
-        return Jobs.mark(new MarkSettings(
+        MarkSettings settings = new MarkSettings(
                 InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID),
                 StyleLibrary.find(StyleLibrary.DEFAULT_ID),
                 Annotators.defaultIds(),
+                Played.ALL,
                 new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, CELLS),
                 KeyChoice.AS_WRITTEN,
-                ReadingOptions.DEFAULT,
-                false));
+                ReadingOptions.DEFAULT);
+        return Jobs.mark(settings, Outputs.SCORE);
     }
 
     private static List<byte[]> originals() throws IOException {

@@ -54,7 +54,7 @@ final class DirectionReader {
     }
 
     private boolean read(Sound sound, Moment at, RoadSigns words) {
-        RoadSigns signs = signs(sound, words.jump());
+        RoadSigns signs = departing(signs(sound, words.jump()), words);
         if (sound.getForwardRepeat() == YesNo.YES) {
             road.change(at.start(), RoadSigns::withRepeatStart);
         }
@@ -70,6 +70,14 @@ final class DirectionReader {
         }
         readSigns(signs, early ? new Moment(at.measure() - 1, at.start(), false, 0) : at, true);
         return signs != RoadSigns.NONE;
+    }
+
+    // Some programs give the departure the sound of the coda itself; the words tell.
+    private static RoadSigns departing(RoadSigns signs, RoadSigns words) {
+        String coda = signs.coda();
+        return coda != null && words.toCoda() != null && signs.toCoda() == null
+                ? signs.withCoda(null).withToCoda(coda)
+                : signs;
     }
 
     private static RoadSigns signs(Sound sound, @Nullable Jump spelled) {
@@ -104,7 +112,7 @@ final class DirectionReader {
         }
         String coda = signs.coda();
         if (coda != null) {
-            road.coda(at.start(), coda);
+            road.coda(at.start(), coda, at.measure());
         }
         String segno = signs.segno();
         if (segno != null) {
