@@ -1,13 +1,15 @@
 package org.bellowscribe.solver.model;
 
+import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Task;
 import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.equal.Alike;
 import org.bellowscribe.solver.equal.AlikeSearch;
-import org.bellowscribe.solver.equal.Twins;
+import org.bellowscribe.solver.equal.EqualGroups;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Search;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One run of the search on a tune that has a choice for every event: again and again first if that is asked for, then for
@@ -47,9 +49,24 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
         return (int) (USUAL_START * task.instrument().bellows().capacity() * THOUSANDTHS);
     }
 
-    /** Returns the answer that was found, with equal measures played alike where that is worth it. */
-    public Alike alike(Task task) {
-        Twins twins = new EqualMeasures(task.tune(), model).twins();
+    /** Returns the marks of a task whose notes are all on the instrument; null if there are none. */
+    public static @Nullable Solution solution(Task task) {
+        Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
+        if (model.firstBlocked() >= 0) {
+            return null;
+        }
+        Attempt attempt = of(task, model);
+        return attempt.isFound() ? attempt.marks(task) : null;
+    }
+
+    /** Returns the marks that were found. */
+    public Solution marks(Task task) {
+        return new SolutionBuilder(task.tune(), task.instrument(), model).build(alike(task), again);
+    }
+
+    // With equal measures played alike where that is worth it.
+    private Alike alike(Task task) {
+        EqualGroups twins = new EqualMeasures(task.tune(), model).twins();
         return AlikeSearch.improve(problem, twins, task.options().cellLimit(), usualStart(task), answer);
     }
 

@@ -1,9 +1,7 @@
 package org.bellowscribe.solver.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.ServiceLoader;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.accompaniment.LeftHandFit;
@@ -21,7 +19,7 @@ import org.bellowscribe.solver.Rule;
 import org.bellowscribe.solver.StepRule;
 
 /** The rules with their points in one manner of playing. */
-public final class RuleBook {
+final class RuleBook {
 
     private record Priced<R extends Rule>(R rule, Points points) {}
 
@@ -35,8 +33,8 @@ public final class RuleBook {
     private boolean billing;
 
     /** Opens the book of a manner. */
-    public RuleBook(Manner manner) {
-        for (Rule rule : rules()) {
+    RuleBook(Manner manner) {
+        for (Rule rule : Rule.all()) {
             Points points = manner.points(rule);
             if (rule instanceof StepRule step) {
                 stepRules.add(new Priced<>(step, points));
@@ -50,14 +48,6 @@ public final class RuleBook {
                 measureRules.add(new Priced<>(measure, points));
             }
         }
-    }
-
-    /** Returns all rules on the class path, by id. */
-    public static List<Rule> rules() {
-        return ServiceLoader.load(Rule.class).stream()
-                .map(ServiceLoader.Provider::get)
-                .sorted(Comparator.comparing(Rule::id))
-                .toList();
     }
 
     int step(Moment moment, Choice choice) {

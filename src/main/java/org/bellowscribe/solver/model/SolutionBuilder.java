@@ -15,29 +15,28 @@ import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
-import org.bellowscribe.solver.UnlikeMeasure;
+import org.bellowscribe.solver.UnlikePlay;
 import org.bellowscribe.solver.equal.Alike;
-import org.bellowscribe.solver.equal.Difference;
+import org.bellowscribe.solver.equal.Outlier;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
 import org.jspecify.annotations.Nullable;
 
 /** Turns the search's answer back into music, and writes the bill. */
-public final class SolutionBuilder {
+final class SolutionBuilder {
 
     private final Tune tune;
     private final Instrument instrument;
     private final Model model;
 
-    /** Begins with a tune, an instrument and the model of both. */
-    public SolutionBuilder(Tune tune, Instrument instrument, Model model) {
+    SolutionBuilder(Tune tune, Instrument instrument, Model model) {
         this.tune = tune;
         this.instrument = instrument;
         this.model = model;
     }
 
     /** Returns the solution of an answer that was found. */
-    public Solution build(Alike alike, boolean again) {
+    Solution build(Alike alike, boolean again) {
         Answer answer = alike.answer();
         int[] option = found(answer.option());
         int[] move = found(answer.move());
@@ -75,9 +74,9 @@ public final class SolutionBuilder {
                 alike.differences().stream().map(this::unlike).toList());
     }
 
-    private UnlikeMeasure unlike(Difference difference) {
-        Integer dearer = difference.dearer() == Difference.IMPOSSIBLE ? null : difference.dearer();
-        return new UnlikeMeasure(measure(difference.measure()), measure(difference.fellow()), dearer);
+    private UnlikePlay unlike(Outlier difference) {
+        Integer dearer = difference.dearer() == Outlier.IMPOSSIBLE ? null : difference.dearer();
+        return new UnlikePlay(measure(difference.measure()), measure(difference.fellow()), dearer);
     }
 
     private int measure(int event) {

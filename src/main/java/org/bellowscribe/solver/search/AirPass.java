@@ -11,6 +11,7 @@ final class AirPass {
     // All stretches together, not one alone.
     private static final int ALL = -1;
 
+    private final Setting setting;
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
@@ -42,6 +43,7 @@ final class AirPass {
     }
 
     private AirPass(Setting setting, Node node, Ceiling ceiling, int only, @Nullable Beyond beyond, int limit) {
+        this.setting = setting;
         this.problem = setting.problem();
         this.graph = setting.graph();
         this.heads = setting.heads();
@@ -57,11 +59,11 @@ final class AirPass {
     /** Runs the pass and returns the least cost, or {@link Problem#NEVER} if it is above the limit. */
     int run() {
         for (int i = graph.size - 1; i >= 0; i--) {
-            if (only == ALL || graph.segment[graph.visit[i]] == only) {
+            if (only == ALL || graph.stretch[graph.visit[i]] == only) {
                 event(graph.visit[i]);
             }
         }
-        int root = only == ALL ? graph.visit[0] : graph.segmentRoots.get(only);
+        int root = only == ALL ? graph.visit[0] : graph.firsts.get(only);
         int least = Problem.NEVER;
         for (int x = 0; x < ahead[root].length; x++) {
             for (int c = 0; c < ahead[root][x].length; c++) {
@@ -170,7 +172,7 @@ final class AirPass {
     private int jumps(int e, int x, int c) {
         int sum = 0;
         for (int k : graph.jumpsFrom.get(e)) {
-            sum += Bounds.jumpCost(problem, heads, node, k, x, c);
+            sum += JumpCost.of(setting, node, k, x, c);
         }
         return sum;
     }
@@ -178,7 +180,7 @@ final class AirPass {
     // What follows an anchor begins at a fixed opening, so it is a number.
     private int atAnchor(int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        if (beyond != null && graph.segment[f] != only) {
+        if (beyond != null && graph.stretch[f] != only) {
             return beyond.least(f, x, pair);
         }
         int least = Problem.NEVER;

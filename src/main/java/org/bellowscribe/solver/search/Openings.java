@@ -96,7 +96,7 @@ final class Openings {
     private long path(int event, int[] rise) {
         long sum = 0;
         int e = event;
-        while (e >= 0 && graph.segment[e] == graph.segment[event]) {
+        while (e >= 0 && graph.stretch[e] == graph.stretch[event]) {
             sum += rise[e];
             e = graph.parent[e];
         }

@@ -28,7 +28,7 @@ class AlikeSearchTest {
     }
 
     // The sign is the option and whether the air button is pressed.
-    private static Twins twins(int seed, Problem problem) {
+    private static EqualGroups groups(int seed, Problem problem) {
         int[][][] signs = new int[problem.size()][2][];
         for (int[][] ofEvent : signs) {
             ofEvent[0] = new int[] {0, 1};
@@ -37,25 +37,25 @@ class AlikeSearchTest {
         List<int[]> group = seed % 2 == 0
                 ? List.of(new int[] {0, 1}, new int[] {2, 3}, new int[] {4, 5})
                 : List.of(new int[] {0, 1}, new int[] {4, 5});
-        return new Twins(List.of(group), signs, PRICE);
+        return new EqualGroups(List.of(group), signs, PRICE);
     }
 
-    private static Alike improve(Problem problem, Twins twins) {
-        return AlikeSearch.improve(problem, twins, 100_000, 10, Search.solve(problem, 100_000, 10));
+    private static Alike improve(Problem problem, EqualGroups groups) {
+        return AlikeSearch.improve(problem, groups, 100_000, 10, Search.solve(problem, 100_000, 10));
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void leastCostLiesBetweenBoundAndAnswer(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
-        Answer answer = improve(problem, twins).answer();
-        int least = BruteForce.cost(problem, (option, move) -> twins.cost(new Marks(option, move)));
+        EqualGroups groups = groups(seed, problem);
+        Answer answer = improve(problem, groups).answer();
+        int least = BruteForce.cost(problem, (option, move) -> groups.cost(new Marks(option, move)));
         assertTrue(answer.lowerBound() <= least, answer.lowerBound() + " against " + least);
         assertTrue(answer.cost() >= least, answer.cost() + " against " + least);
         if (answer.isFound()) {
             Marks marks = Marks.of(answer);
-            assertEquals(problem.cost(marks.option(), marks.move()) + twins.cost(marks), answer.cost());
+            assertEquals(problem.cost(marks.option(), marks.move()) + groups.cost(marks), answer.cost());
         }
     }
 
@@ -63,15 +63,15 @@ class AlikeSearchTest {
     @MethodSource("seeds")
     void givenPatternsAreWeighedExactly(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
+        EqualGroups groups = groups(seed, problem);
         int[] pattern = {seed % 4, seed / 4 % 4};
         PatternProblem stated = new PatternProblem(
                 problem,
-                twins.groups().get(0).stream()
-                        .map(measure -> new PatternProblem.Wanted(measure, PRICE, twins.keeps(measure, pattern)))
+                groups.list().get(0).stream()
+                        .map(measure -> new PatternProblem.Wanted(measure, PRICE, groups.keeps(measure, pattern)))
                         .toList());
         int least =
-                BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, twins, new Marks(option, move)));
+                BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, groups, new Marks(option, move)));
         assertEquals(least, Search.solve(stated.stated(), 100_000, 10).cost());
     }
 
@@ -79,26 +79,26 @@ class AlikeSearchTest {
     @MethodSource("seeds")
     void priceOfPlayingAMeasureAsItsFellowIsNeverUnderstated(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
-        Alike alike = improve(problem, twins);
-        for (Difference difference : alike.differences()) {
-            int[] pattern = twins.patterns(Marks.of(alike.answer()))[0];
+        EqualGroups groups = groups(seed, problem);
+        Alike alike = improve(problem, groups);
+        for (Outlier difference : alike.differences()) {
+            int[] pattern = groups.patterns(Marks.of(alike.answer()))[0];
             int[] measure = {difference.measure(), difference.measure() + 1};
             int least = BruteForce.cost(problem, (option, move) -> {
                 Marks marks = new Marks(option, move);
-                boolean same = Arrays.equals(pattern, twins.signs(measure, marks));
-                return same ? twins.cost(marks) : PatternProblem.FORBIDDEN;
+                boolean same = Arrays.equals(pattern, groups.signs(measure, marks));
+                return same ? groups.cost(marks) : PatternProblem.FORBIDDEN;
             });
             boolean impossible = least >= PatternProblem.FORBIDDEN;
-            assertEquals(impossible, difference.dearer() == Difference.IMPOSSIBLE);
+            assertEquals(impossible, difference.dearer() == Outlier.IMPOSSIBLE);
             assertTrue(
                     impossible || difference.dearer() >= least - alike.answer().cost());
         }
     }
 
-    private static int against(int[] pattern, Twins twins, Marks marks) {
-        return (int) twins.groups().get(0).stream()
-                .filter(measure -> !Arrays.equals(pattern, twins.signs(measure, marks)))
+    private static int against(int[] pattern, EqualGroups groups, Marks marks) {
+        return (int) groups.list().get(0).stream()
+                .filter(measure -> !Arrays.equals(pattern, groups.signs(measure, marks)))
                 .count();
     }
 }
