@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
@@ -81,28 +80,8 @@ public final class MissingNotes {
                 : Diagnostic.error(DiagnosticCode.NO_REACH, place(event.measure()), text, without);
     }
 
-    // The first two notes that cannot sound together, if two alone are the trouble.
     private String collision(Event event) {
-        List<Pitch> pitches = event.pitches();
-        for (int i = 0; i < pitches.size(); i++) {
-            for (int j = i + 1; j < pitches.size(); j++) {
-                if (!isPlayable(event, List.of(pitches.get(i), pitches.get(j)))) {
-                    return ": %s and %s %s"
-                            .formatted(pitches.get(i), pitches.get(j), apart(pitches.get(i), pitches.get(j)));
-                }
-            }
-        }
-        return "";
-    }
-
-    private String apart(Pitch one, Pitch other) {
-        for (BellowsDirection direction : BellowsDirection.values()) {
-            if (!choices.buttons(one, direction).isEmpty()
-                    && !choices.buttons(other, direction).isEmpty()) {
-                return "lie too far apart";
-            }
-        }
-        return "sound in opposite directions";
+        return ": " + new TooWide(choices, event.pitches()).words();
     }
 
     // Which note can be left out so that the hand reaches the others.
