@@ -29,8 +29,14 @@ public record Choice(BellowsDirection direction, int handOn, List<Button> button
         this(direction, handOn, buttons, fingers, Grip.MOVING);
     }
 
-    /** Returns true if a finger leaves its own button to reach one. */
+    /** Returns true if a finger leaves its own button to reach one, or lies across two and this is the second. */
     public boolean isStretched(int index) {
-        return !grip.isHome(buttons.get(index), handOn, fingers.get(index));
+        boolean across = !grip.strapped() && fingers.indexOf(fingers.get(index)) < index;
+        return across || !grip.isHome(buttons.get(index), handOn, fingers.get(index));
+    }
+
+    /** Returns true if beside a button of the group lies another of it. */
+    public boolean hasButtonBeside(int index) {
+        return buttons.stream().anyMatch(buttons.get(index)::isBeside);
     }
 }
