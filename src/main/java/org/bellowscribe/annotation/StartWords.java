@@ -52,11 +52,14 @@ final class StartWords {
         putWhatFits(start, waiting);
         int from = start;
         while (!waiting.isEmpty()) {
-            from = place(from, waiting);
-            if (from < 0) {
-                waiting.forEach((topic, texts) -> words.add(note(start), topic, texts));
-                return;
+            int to = place(from, waiting);
+            if (to < 0) {
+                // The hand moves at once; the others may find a place without it.
+                Topic stays = waiting.keySet().iterator().next();
+                words.add(note(start), stays, waiting.remove(stays));
+                continue;
             }
+            from = to;
             if (isFixedAt(from, waiting)) {
                 waiting.remove(Topic.HAND);
             }
@@ -103,7 +106,8 @@ final class StartWords {
             if (isFixedAt(at, waiting)) {
                 return at;
             }
-            if (!words.about(Topic.HAND, note(at)).isEmpty()) {
+            if (waiting.containsKey(Topic.HAND)
+                    && !words.about(Topic.HAND, note(at)).isEmpty()) {
                 break;
             }
             double room = Math.min(roomBefore(at), roomBehind(at) - own);
@@ -126,13 +130,11 @@ final class StartWords {
     }
 
     private double roomBefore(int at) {
-        double room = 0;
+        double way = 0;
+        double room = Double.POSITIVE_INFINITY;
         for (int i = at - 1; i >= 0; i--) {
-            room += width(i);
-            String text = words.text(note(i));
-            if (!text.isEmpty()) {
-                return room - CHARACTER * text.length();
-            }
+            way += width(i);
+            room = Math.min(room, way - CHARACTER * words.text(note(i)).length());
         }
         return room;
     }

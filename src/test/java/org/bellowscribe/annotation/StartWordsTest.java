@@ -60,6 +60,15 @@ class StartWordsTest {
     }
 
     @Test
+    void theRowNeedNotWaitForAHandThatMovesAtOnce() throws DiagnosedException {
+        Sketch sketch = quarters(1).push("2.7").hand(5);
+        for (int i = 0; i < 8; i++) {
+            sketch.push("2.7").hand(5);
+        }
+        assertEquals(List.of("0: push, open 1/2, hand 3", "1: hand 5", "5: inner"), words(sketch));
+    }
+
+    @Test
     void aTuneOfOneNoteSaysAllAboveIt() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, inner, hand 3"), words(quarters(1)));
     }
