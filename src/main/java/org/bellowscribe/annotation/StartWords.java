@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bellowscribe.score.Event;
 
 /**
@@ -17,7 +18,7 @@ final class StartWords {
     private static final int NEAR = 12;
 
     /** Room that a character takes; a quaver takes 1.5, a quarter 2 (measured in three programs). */
-    private static final double CHARACTER = 0.4;
+    private static final double CHARACTER = 0.43;
 
     // What may wait; what is wanted soonest comes first.
     private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
@@ -97,8 +98,9 @@ final class StartWords {
     /** Returns the nearest place with room before and behind, or the roomiest if none has enough; -1 if there is none. */
     private int place(int from, Map<Topic, Set<String>> waiting) {
         int length = waiting.values().stream()
-                .mapToInt(texts -> String.join("  ", texts).length() + 2)
-                .sum();
+                .map(texts -> String.join("  ", texts))
+                .collect(Collectors.joining("  "))
+                .length();
         double own = CHARACTER * Math.min(Mark.Words.LONGEST, length);
         int best = -1;
         double mostRoom = Double.NEGATIVE_INFINITY;

@@ -42,7 +42,7 @@ class StartWordsTest {
 
     @Test
     void whatDoesNotFitAboveTheFirstNoteStandsWhereThereIsRoomForIt() throws DiagnosedException {
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3"), words(quarters(8)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3"), words(quarters(8)));
     }
 
     @Test
@@ -76,7 +76,7 @@ class StartWordsTest {
     @Test
     void wordsThatAreFixedStayWhereTheyAre() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, hand 3!", "5: inner"), words(quarters(8), signed(0)));
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3!"), words(quarters(8), signed(3)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3!"), words(quarters(8), signed(4)));
     }
 
     @Test
