@@ -42,7 +42,7 @@ class StartWordsTest {
 
     @Test
     void whatDoesNotFitAboveTheFirstNoteStandsWhereThereIsRoomForIt() throws DiagnosedException {
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3"), words(quarters(8)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3"), words(quarters(8)));
     }
 
     @Test
@@ -60,6 +60,15 @@ class StartWordsTest {
     }
 
     @Test
+    void theRowNeedNotWaitForAHandThatMovesAtOnce() throws DiagnosedException {
+        Sketch sketch = quarters(1).push("2.7").hand(5);
+        for (int i = 0; i < 8; i++) {
+            sketch.push("2.7").hand(5);
+        }
+        assertEquals(List.of("0: push, open 1/2, hand 3", "1: hand 5", "5: inner"), words(sketch));
+    }
+
+    @Test
     void aTuneOfOneNoteSaysAllAboveIt() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, inner, hand 3"), words(quarters(1)));
     }
@@ -67,7 +76,7 @@ class StartWordsTest {
     @Test
     void wordsThatAreFixedStayWhereTheyAre() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, hand 3!", "5: inner"), words(quarters(8), signed(0)));
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3!"), words(quarters(8), signed(3)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3!"), words(quarters(8), signed(4)));
     }
 
     @Test

@@ -17,7 +17,6 @@ final class Beyond {
 
     /** Takes the potentials from bounds over the whole tune. */
     Beyond(Graph graph, Heads heads, double[][][] whole) {
-        this.graph = graph;
         this.heads = heads;
         potential = new int[graph.size][][];
         for (int e : graph.firsts) {
