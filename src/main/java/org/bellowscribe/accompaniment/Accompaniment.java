@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
@@ -35,18 +34,8 @@ public final class Accompaniment {
     }
 
     /**
-     * Returns the wanted sounds in score order: the pattern of the metre with the chord symbols of the score, and with a
+     * Returns the wanted sounds in score order: the patterns with the chord symbols of the score, and with a
      * simple harmony wherever it has none. Empty if the instrument has no left hand.
-     *
-     * @param tune the tune
-     * @param instrument the instrument, for what its left hand can sound at all
-     */
-    public static List<WantedSound> plan(Tune tune, Instrument instrument) {
-        return plan(tune, instrument, PatternLibrary.usual());
-    }
-
-    /**
-     * Returns the wanted sounds in score order, as above, with patterns that were chosen.
      *
      * @param tune the tune
      * @param instrument the instrument, for what its left hand can sound at all

@@ -217,7 +217,7 @@ public final class AlikeSearch {
                 List<int[]> bound = new ArrayList<>(fellows);
                 bound.add(measure);
                 int cost = keep(patterns, bound);
-                if (best != before) {
+                if (!best.equals(before)) {
                     return differences();
                 }
                 int dearer = cost == Integer.MAX_VALUE ? Difference.IMPOSSIBLE : cost - best.cost();
