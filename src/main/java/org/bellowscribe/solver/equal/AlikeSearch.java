@@ -165,12 +165,12 @@ public final class AlikeSearch {
         List<Integer> key =
                 Arrays.stream(patterns).flatMapToInt(Arrays::stream).boxed().toList();
         if (tried.add(key)) {
-            keep(patterns, new int[0]);
+            keep(patterns, List.of());
         }
     }
 
-    // Returns the cost of what the patterns lead to; keeps it if it is the best so far.
-    private int keep(int[][] patterns, int[] bound) {
+    // Returns the cost of what the patterns lead to if some measures must have them; keeps it if it is the best so far.
+    private int keep(int[][] patterns, List<int[]> bound) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
         Answer answer = Search.solve(stated.stated(), allowance(), wantedStart);
         count(answer);
@@ -182,11 +182,11 @@ public final class AlikeSearch {
         return found.cost();
     }
 
-    private List<PatternProblem.Wanted> wanted(int[][] patterns, int[] bound) {
+    private List<PatternProblem.Wanted> wanted(int[][] patterns, List<int[]> bound) {
         List<PatternProblem.Wanted> wanted = new ArrayList<>();
         for (int g = 0; g < patterns.length; g++) {
             for (int[] measure : groups.list().get(g)) {
-                int price = measure == bound ? PatternProblem.FORBIDDEN : groups.price();
+                int price = bound.contains(measure) ? PatternProblem.FORBIDDEN : groups.price();
                 wanted.add(new PatternProblem.Wanted(measure, price, groups.keeps(measure, patterns[g])));
             }
         }
@@ -199,8 +199,8 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played. Where that turns out cheaper after all,
-    // it is done, and the rest is asked again.
+    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow would
+    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
     private List<Outlier> differences() {
         List<Outlier> differences = new ArrayList<>();
         Answer before = best;
@@ -208,13 +208,14 @@ public final class AlikeSearch {
         int[][] patterns = groups.patterns(marks);
         for (int g = 0; g < patterns.length; g++) {
             int[] pattern = patterns[g];
-            int fellow = groups.list().get(g).stream()
+            List<int[]> fellows = groups.list().get(g).stream()
                     .filter(measure -> Arrays.equals(pattern, groups.signs(measure, marks)))
-                    .mapToInt(measure -> measure[0])
-                    .findFirst()
-                    .orElseThrow();
+                    .toList();
+            int fellow = fellows.get(0)[0];
             for (int[] measure : groups.differing(g, marks)) {
-                int cost = keep(patterns, measure);
+                List<int[]> bound = new ArrayList<>(fellows);
+                bound.add(measure);
+                int cost = keep(patterns, bound);
                 if (!best.equals(before)) {
                     return differences();
                 }
