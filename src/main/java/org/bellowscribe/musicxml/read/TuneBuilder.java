@@ -60,13 +60,7 @@ final class TuneBuilder {
      * @param tempos finds its tempo
      */
     Tune build(String title, TempoFinder tempos) throws DiagnosedException {
-        OddValue bad = part.bad();
-        if (bad != null) {
-            throw new DiagnosedException(bad.refusal());
-        }
-        if (part.assumption() != null) {
-            remarks.add(part.assumption());
-        }
+        requireReadable();
         List<TimeSignature> times = new TimeFinder(part.measures()).times(remarks);
         List<RoadSigns> signs = road.signs(times.size());
         PlayOrder order = playOrder(signs);
@@ -88,6 +82,16 @@ final class TuneBuilder {
         remarkUnplayed(order);
         return new Tune(
                 title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+    }
+
+    private void requireReadable() throws DiagnosedException {
+        OddValue bad = part.bad();
+        if (bad != null) {
+            throw new DiagnosedException(bad.refusal());
+        }
+        if (part.assumption() != null) {
+            remarks.add(part.assumption());
+        }
     }
 
     private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars, KeyFinder keys)
