@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.diagnostic.PlainText;
 
 /** One line a file, then totals. */
 final class StripReport implements Report {
@@ -13,7 +14,7 @@ final class StripReport implements Report {
 
     @Override
     public void each(Result result, Terminal terminal) {
-        terminal.out().println(result.source().shown() + (result.done() ? "" : ": not stripped"));
+        terminal.out().println(PlainText.line(result.source().shown()) + (result.done() ? "" : ": not stripped"));
     }
 
     @Override
