@@ -7,9 +7,9 @@ import java.util.ServiceLoader;
 /**
  * A soft preference: charges points, 0 or more, for what a player would rather avoid. Found through the service loader;
  * its points stand in the manner of playing, and a rule that a manner does not mention costs nothing. A rule implements
- * one of the five shapes below and keeps no state.
+ * one of the six shapes below and keeps no state.
  */
-public sealed interface Rule permits StepRule, PairRule, LeftHandRule, AirRule, MeasureRule {
+public sealed interface Rule permits StepRule, PairRule, LeftHandRule, AirRule, OpeningRule, MeasureRule {
 
     /** Returns the id in kebab-case. */
     String id();

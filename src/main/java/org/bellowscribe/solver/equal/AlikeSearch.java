@@ -36,7 +36,6 @@ public final class AlikeSearch {
     private final Problem problem;
     private final EqualGroups groups;
     private final Kinds kinds;
-    private final int wantedStart;
     private final Answer plain;
     private final Set<List<Integer>> tried = new HashSet<>();
     private Answer best;
@@ -47,10 +46,9 @@ public final class AlikeSearch {
     private long cells;
     private int nodes;
 
-    private AlikeSearch(Problem problem, EqualGroups groups, long cellLimit, int wantedStart, Answer plain) {
+    private AlikeSearch(Problem problem, EqualGroups groups, long cellLimit, Answer plain) {
         this.problem = problem;
         this.groups = groups;
-        this.wantedStart = wantedStart;
         this.plain = plain;
         kinds = new Kinds(groups);
         best = priced(plain, Marks.of(plain));
@@ -73,13 +71,12 @@ public final class AlikeSearch {
      * @param groups its equal measures
      * @param cellLimit states to expand for the problem without that price; as many are spent on it if that problem is easy,
      *     and few if it is hard
-     * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */
-    public static Alike improve(Problem problem, EqualGroups groups, long cellLimit, int wantedStart, Answer plain) {
+    public static Alike improve(Problem problem, EqualGroups groups, long cellLimit, Answer plain) {
         return groups.isEmpty() || !plain.isFound()
                 ? new Alike(plain, List.of(), plain)
-                : new AlikeSearch(problem, groups, cellLimit, wantedStart, plain).run();
+                : new AlikeSearch(problem, groups, cellLimit, plain).run();
     }
 
     private Alike run() {
@@ -123,7 +120,7 @@ public final class AlikeSearch {
         Marks marks = Marks.of(best);
         for (int round = 0; round < rounds && !isEnough(bound); round++) {
             PatternProblem tune = relaxation.tune();
-            Answer apart = Search.solve(tune.stated(), allowance(), wantedStart);
+            Answer apart = Search.solve(tune.stated(), allowance());
             count(apart);
             if (!apart.isFound()) {
                 return new Open(relaxation, apart.isProved() ? best.cost() : bound, marks);
@@ -151,7 +148,9 @@ public final class AlikeSearch {
     }
 
     private Answer priced(Answer answer, Marks marks) {
-        int cost = problem.cost(marks.option(), marks.move()) + groups.cost(marks);
+        int cost = problem.cost(marks.option(), marks.move())
+                + problem.openingCost(answer.openingsFound())
+                + groups.cost(marks);
         return new Answer(marks.option(), marks.move(), answer.openings(), cost, 0, 0, 0);
     }
 
@@ -172,7 +171,7 @@ public final class AlikeSearch {
     // Returns the cost of what the patterns lead to if some measures must have them; keeps it if it is the best so far.
     private int keep(int[][] patterns, List<int[]> bound) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
-        Answer answer = Search.solve(stated.stated(), allowance(), wantedStart);
+        Answer answer = Search.solve(stated.stated(), allowance());
         count(answer);
         if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
             return Integer.MAX_VALUE;

@@ -6,6 +6,7 @@ import java.util.List;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
+import org.bellowscribe.solver.search.Zones;
 
 /**
  * Lagrangian relaxation. The measures of a group go their own ways in the tune's subproblem; each group as a whole chooses
@@ -23,6 +24,7 @@ final class Relaxation {
     private final Block block;
     private final Multipliers multipliers;
     private final List<int[][]> scaledPairs;
+    private final List<Zones> scaledZones;
 
     /** Creates the relaxation of the whole problem, with multipliers of 0. */
     Relaxation(Problem problem, EqualGroups groups, Kinds kinds) {
@@ -36,6 +38,7 @@ final class Relaxation {
                         .map(row -> Arrays.stream(row).map(p -> SCALE * p).toArray())
                         .toArray(int[][]::new))
                 .toList();
+        scaledZones = problem.zones().stream().map(zones -> zones.times(SCALE)).toList();
     }
 
     private Relaxation(Relaxation wider, Block narrower) {
@@ -45,6 +48,7 @@ final class Relaxation {
         block = narrower;
         multipliers = wider.multipliers.copy();
         scaledPairs = wider.scaledPairs;
+        scaledZones = wider.scaledZones;
         for (int g = 0; g < groups.list().size(); g++) {
             boolean isNew = block.isNarrow(g) && !wider.block.isNarrow(g);
             for (int[] measure : groups.list().get(g)) {
@@ -93,7 +97,7 @@ final class Relaxation {
                 }
             }
         }
-        return new PatternProblem(problem.with(options, scaledPairs), wanted);
+        return new PatternProblem(problem.with(options, scaledPairs, scaledZones), wanted);
     }
 
     /** Returns by how much the tune's subproblem costs too much. */

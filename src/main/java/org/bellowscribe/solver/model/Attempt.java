@@ -23,30 +23,20 @@ import org.jspecify.annotations.Nullable;
  */
 public record Attempt(Model model, Problem problem, Answer answer, boolean again, Answer first) {
 
-    // Where the start is free, the bellows begin a little under half open: published range one third to one half (W005,
-    // "Concertutor", bellows page, concertutor.wordpress.com).
-    private static final double USUAL_START = 0.42;
-    private static final double THOUSANDTHS = 1000;
-
     /** Runs the search on the model of a task. */
     public static Attempt of(Task task, Model model) {
-        int start = usualStart(task);
         long limit = task.options().cellLimit();
         boolean again = task.options().times() == Times.AGAIN;
         Problem problem = model.problem(again);
-        Answer first = Search.solve(problem, limit, start);
+        Answer first = Search.solve(problem, limit);
         if (again && !first.isFound()) {
             Problem once = model.problem(false);
-            Answer answer = Search.solve(once, limit, start);
+            Answer answer = Search.solve(once, limit);
             if (answer.isFound()) {
                 return new Attempt(model, once, answer, false, first);
             }
         }
         return new Attempt(model, problem, first, again, first);
-    }
-
-    private static int usualStart(Task task) {
-        return (int) (USUAL_START * task.instrument().bellows().capacity() * THOUSANDTHS);
     }
 
     /** Returns the marks of a task whose notes are all on the instrument; null if there are none. */
@@ -61,13 +51,13 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
 
     /** Returns the marks that were found. */
     public Solution marks(Task task) {
-        return new SolutionBuilder(task.tune(), task.instrument(), model).build(alike(task), again);
+        return new SolutionBuilder(task.tune(), task.instrument(), model).build(problem, alike(task), again);
     }
 
     // With equal measures played alike where that is worth it.
     private Alike alike(Task task) {
-        EqualGroups twins = new EqualMeasures(task.tune(), model).twins();
-        return AlikeSearch.improve(problem, twins, task.options().cellLimit(), usualStart(task), answer);
+        EqualGroups groups = new EqualMeasures(task.tune(), model).groups();
+        return AlikeSearch.improve(problem, groups, task.options().cellLimit(), answer);
     }
 
     /** Returns true if the tune can be played. */

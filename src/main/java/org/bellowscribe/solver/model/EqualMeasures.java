@@ -31,7 +31,7 @@ final class EqualMeasures {
     }
 
     /** Returns the groups of equal measures with what their marks are. */
-    EqualGroups twins() {
+    EqualGroups groups() {
         Set<Problem.Edge> edges = new HashSet<>(model.edges);
         Map<String, List<int[]>> groups = new LinkedHashMap<>();
         for (List<Event> measure : measures()) {

@@ -13,6 +13,7 @@ import org.bellowscribe.solver.LeftHandRule;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.MeasureRule;
 import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.OpeningRule;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
@@ -27,6 +28,7 @@ final class RuleBook {
     private final List<Priced<PairRule>> pairRules = new ArrayList<>();
     private final List<Priced<LeftHandRule>> leftHandRules = new ArrayList<>();
     private final List<Priced<AirRule>> airRules = new ArrayList<>();
+    private final List<Priced<OpeningRule>> openingRules = new ArrayList<>();
     private final List<Priced<MeasureRule>> measureRules = new ArrayList<>();
     private final SortedMap<String, Integer> charged = new TreeMap<>();
     private final SortedMap<String, Integer> times = new TreeMap<>();
@@ -44,6 +46,8 @@ final class RuleBook {
                 leftHandRules.add(new Priced<>(leftHand, points));
             } else if (rule instanceof AirRule air) {
                 airRules.add(new Priced<>(air, points));
+            } else if (rule instanceof OpeningRule opening) {
+                openingRules.add(new Priced<>(opening, points));
             } else if (rule instanceof MeasureRule measure) {
                 measureRules.add(new Priced<>(measure, points));
             }
@@ -78,6 +82,14 @@ final class RuleBook {
         int sum = 0;
         for (Priced<AirRule> priced : airRules) {
             sum += charge(priced.rule, priced.rule.points(moment, air, priced.points));
+        }
+        return sum;
+    }
+
+    int opening(Moment moment, int percent) {
+        int sum = 0;
+        for (Priced<OpeningRule> priced : openingRules) {
+            sum += charge(priced.rule, priced.rule.points(moment, percent, priced.points));
         }
         return sum;
     }

@@ -22,21 +22,27 @@ public final class Search {
      *
      * @param problem the problem
      * @param cellLimit states to expand at most before giving up the proof
-     * @param wantedStart opening that the start should have if the cheapest marks leave it free
      */
-    public static Answer solve(Problem problem, long cellLimit, int wantedStart) {
+    public static Answer solve(Problem problem, long cellLimit) {
         Search search = new Search(Turned.of(problem), cellLimit);
         int bound = search.run();
         Work work = search.work;
         int lowerBound = bound >= Problem.NEVER ? Integer.MAX_VALUE : bound;
         Trace found = work.found();
-        if (found == null) {
+        int[] openings = work.openings();
+        if (found == null || openings == null) {
             return new Answer(null, null, null, Integer.MAX_VALUE, lowerBound, work.cells(), work.nodes());
         }
         int[] option = Turned.back(found.option, problem);
         int[] move = Turned.back(found.move, problem);
-        int[] openings = new Openings(problem, new Graph(problem), option, move).near(wantedStart);
-        return new Answer(option, move, openings, work.best(), lowerBound, work.cells(), work.nodes());
+        return new Answer(
+                option,
+                move,
+                Turned.backOpenings(openings, problem),
+                work.best(),
+                lowerBound,
+                work.cells(),
+                work.nodes());
     }
 
     // Returns the lower bound.

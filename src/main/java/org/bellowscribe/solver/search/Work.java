@@ -12,6 +12,7 @@ final class Work {
     private long cells;
     private int best = Problem.NEVER;
     private @Nullable Trace found;
+    private int @Nullable [] foundOpenings;
 
     Work(Setting setting, long cellLimit) {
         this.setting = setting;
@@ -40,13 +41,19 @@ final class Work {
 
     /** Keeps traced marks if they are the best so far; returns true if nothing in the pass's node can be cheaper. */
     boolean isExact(AirPass pass, Trace trace) {
-        int cost = setting.problem().cost(trace.option, trace.move);
-        boolean exists = new Openings(setting.problem(), setting.graph(), trace.option, trace.move).exist();
-        if (exists && cost < best) {
+        Placement placement = new Placement(setting, pass, trace);
+        int[] exact = placement.exact();
+        int[] openings = exact == null ? placement.any() : exact;
+        int cost = openings == null
+                ? Problem.NEVER
+                : setting.problem().cost(trace.option, trace.move)
+                        + setting.problem().openingCost(openings);
+        if (cost < best) {
             best = cost;
             found = trace;
+            foundOpenings = openings;
         }
-        return exists && cost <= pass.cost();
+        return cost <= pass.cost();
     }
 
     /** Returns the cost of the cheapest answer so far; {@link Problem#NEVER} if there is none. */
@@ -58,6 +65,11 @@ final class Work {
     @Nullable
     Trace found() {
         return found;
+    }
+
+    /** Returns the opening of each place at which the cheapest marks have their cost, or null if none were found. */
+    int @Nullable [] openings() {
+        return foundOpenings;
     }
 
     boolean isFound() {

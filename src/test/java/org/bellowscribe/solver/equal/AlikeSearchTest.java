@@ -25,7 +25,7 @@ class AlikeSearchTest {
     }
 
     private static Problem problem(int seed) {
-        return RandomProblem.of(seed, 6, 2, 2);
+        return seed % 3 == 0 ? RandomProblem.charged(seed, 6, 2, 2) : RandomProblem.of(seed, 6, 2, 2);
     }
 
     // The sign is the option and whether the air button is pressed.
@@ -42,7 +42,7 @@ class AlikeSearchTest {
     }
 
     private static Alike improve(Problem problem, EqualGroups groups) {
-        return AlikeSearch.improve(problem, groups, 100_000, 10, Search.solve(problem, 100_000, 10));
+        return AlikeSearch.improve(problem, groups, 100_000, Search.solve(problem, 100_000));
     }
 
     @ParameterizedTest
@@ -56,7 +56,8 @@ class AlikeSearchTest {
         assertTrue(answer.cost() >= least, answer.cost() + " against " + least);
         if (answer.isFound()) {
             Marks marks = Marks.of(answer);
-            assertEquals(problem.cost(marks.option(), marks.move()) + groups.cost(marks), answer.cost());
+            int openings = problem.openingCost(answer.openingsFound());
+            assertEquals(problem.cost(marks.option(), marks.move()) + openings + groups.cost(marks), answer.cost());
         }
     }
 
@@ -73,7 +74,7 @@ class AlikeSearchTest {
                         .toList());
         int least =
                 BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, groups, new Marks(option, move)));
-        assertEquals(least, Search.solve(stated.stated(), 100_000, 10).cost());
+        assertEquals(least, Search.solve(stated.stated(), 100_000).cost());
     }
 
     @ParameterizedTest

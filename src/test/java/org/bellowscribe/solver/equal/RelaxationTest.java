@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
+import org.bellowscribe.solver.search.Zones;
 import org.junit.jupiter.api.Test;
 
 /** Equal measures of two events with two options each; a measure that differs pays 3 points, 12 quarters. */
@@ -26,7 +28,7 @@ class RelaxationTest {
         List<Integer> order = IntStream.range(0, events).boxed().toList();
         List<List<Option>> options =
                 order.stream().map(e -> List.of(option, option)).toList();
-        return new Problem(order, edges, options, pairs, 0, 9, false, 0, 0, 9);
+        return new Problem(order, edges, options, pairs, Collections.nCopies(events, Zones.FREE), 0, 9, false, 0, 0, 9);
     }
 
     // The group may have option 0 at the first event of its measures only, all of them play option 1 there, and the
