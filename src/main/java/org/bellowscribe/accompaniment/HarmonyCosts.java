@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Sections;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.ChordSymbol;
 import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 
 /**
@@ -114,12 +117,29 @@ final class HarmonyCosts {
         for (int c = 0; lastOfMeasure && c < costs.length; c++) {
             int degree = degree(span, chords.get(span).get(c).chord());
             if (sections.ends(measure)) {
-                costs[c] = degree == 0 ? 0 : measure == closing ? AWAY_AT_CLOSE : AWAY_AT_END;
+                boolean fits = isClosing(measure, chords.get(span).get(c).chord(), degree);
+                costs[c] = fits ? 0 : measure == closing ? AWAY_AT_CLOSE : AWAY_AT_END;
             } else if (sections.ends(measure + 1)) {
                 costs[c] = degree == DOMINANT ? 0 : NO_DOMINANT_BEFORE_END;
             }
         }
         return costs;
+    }
+
+    // A section whose closing note is not in the home chord ends open, on a chord of that note.
+    private boolean isClosing(int measure, ChordSymbol chord, int degree) {
+        List<PitchClass> closing = new ArrayList<>();
+        for (Event event : tune.events()) {
+            if (event.measure() == measure && sections.closes(event)) {
+                event.pitches().stream().map(Pitch::pitchClass).forEach(closing::add);
+            }
+        }
+        List<ChordSymbol> fitting = KeyChords.of(keys.get(measure)).stream()
+                .map(KeyChords.Priced::chord)
+                .filter(each -> each.tones().containsAll(closing))
+                .toList();
+        boolean open = !fitting.isEmpty() && !fitting.get(0).root().equals(keys.get(measure).tonic());
+        return open ? fitting.contains(chord) : degree == 0;
     }
 
     /** Returns the points of going from a chord of the span before to a chord of a span. */
