@@ -72,7 +72,9 @@ final class RightHandCheck {
     }
 
     private void checkReach(Step step, Button button, int finger) {
-        int least = step.handOn() + finger - (finger == INDEX_FINGER ? 2 : 1);
+        // A hand that leans lies one button lower on the inner rows.
+        boolean lower = finger == INDEX_FINGER || button.row() > 1;
+        int least = step.handOn() + finger - (lower ? 2 : 1);
         int most = step.handOn() + finger - (finger == LITTLE_FINGER ? 0 : 1);
         findings.require(
                 finger >= INDEX_FINGER

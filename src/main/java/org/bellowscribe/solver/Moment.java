@@ -8,8 +8,14 @@ import org.bellowscribe.score.Event;
  * @param event the event
  * @param seconds how long it sounds
  * @param closing true for the last note of the tune
+ * @param homeRow the row of the instrument that is home in the key of its measure, from 1; 0 if none is
  */
-public record Moment(Event event, double seconds, boolean closing) {
+public record Moment(Event event, double seconds, boolean closing, int homeRow) {
+
+    /** Creates the moment of an event by itself, where no row is home. */
+    public Moment(Event event, double seconds, boolean closing) {
+        this(event, seconds, closing, RowOfKey.NONE);
+    }
 
     /** Returns true if nothing sounds. */
     public boolean isRest() {
