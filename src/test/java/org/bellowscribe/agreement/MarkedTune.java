@@ -8,22 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
-import org.bellowscribe.accompaniment.WantedSound;
-import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.musicxml.ScoreDocument;
-import org.bellowscribe.musicxml.read.ReadingOptions;
-import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Manner;
-import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.Solver;
-import org.bellowscribe.solver.SolverOptions;
-import org.bellowscribe.solver.Times;
 
 /**
  * A shared tune that two players have marked for the default instrument, each without seeing the other's marks or the
@@ -52,34 +40,14 @@ record MarkedTune(String name, Tune tune, Marking first, Marking second) {
     private static MarkedTune read(String name) {
         return new MarkedTune(
                 name,
-                score(name),
+                ReadTune.score(name),
                 Marking.read(Shared.path("facts/teachers/first/" + name + ".csv")),
                 Marking.read(Shared.path("facts/teachers/second/" + name + ".csv")));
     }
 
-    private static Tune score(String name) {
-        Path file = Shared.path("corpus/tunes/" + name + ".musicxml");
-        try {
-            String text = ScoreDocument.decode(Files.readAllBytes(file)).text();
-            return ScoreReader.read(text, name, ReadingOptions.DEFAULT);
-        } catch (IOException | DiagnosedException e) {
-            throw new IllegalStateException(name, e);
-        }
-    }
-
     /** Returns how the program plays it on the default instrument. */
     Solution played(Manner manner) {
-        try {
-            Instrument box = InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID);
-            List<WantedSound> wanted = Accompaniment.plan(tune, box);
-            SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-            if (Solver.solve(tune, box, wanted, options) instanceof Outcome.Solved solved) {
-                return solved.solution();
-            }
-            throw new IllegalStateException(name + " must be playable.");
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(name, e);
-        }
+        return ReadTune.play(tune, manner);
     }
 
     /** Returns when each event begins, in beats from the start of the sheet. */
