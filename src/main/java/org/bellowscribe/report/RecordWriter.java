@@ -1,8 +1,6 @@
 package org.bellowscribe.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -10,6 +8,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -33,10 +32,6 @@ public final class RecordWriter {
     // Far finer than any quantity means, and coarse enough to hide the last binary digits.
     private static final int DECIMALS = 9;
 
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .build();
-
     private final JsonGenerator json;
 
     private RecordWriter(JsonGenerator json) {
@@ -46,7 +41,7 @@ public final class RecordWriter {
     /** Returns the record as JSON, ending in a line end. */
     public static String write(TuneRecord tuneRecord) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator json = FACTORY.createGenerator(text).setPrettyPrinter(new RecordLines())) {
+        try (JsonGenerator json = JsonLines.into(text)) {
             new RecordWriter(json).writeRecord(tuneRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -59,7 +54,7 @@ public final class RecordWriter {
         json.writeNumberField("recordVersion", VERSION);
         json.writeStringField("file", tuneRecord.file());
         if (tuneRecord instanceof TuneRecord.Marked marked) {
-            writeMarked(marked);
+            writeMarked(marked.tune());
         } else if (tuneRecord instanceof TuneRecord.Unmarked unmarked) {
             json.writeStringField("outcome", unmarked.empty() ? "nothing-to-mark" : "refused");
             json.writeStringField("instrument", unmarked.instrument());
@@ -68,7 +63,7 @@ public final class RecordWriter {
         json.writeEndObject();
     }
 
-    private void writeMarked(TuneRecord.Marked marked) throws IOException {
+    private void writeMarked(DecidedTune marked) throws IOException {
         json.writeStringField("title", marked.tune().title());
         json.writeStringField("outcome", "marked");
         json.writeStringField("instrument", marked.instrument().id());
