@@ -8,13 +8,16 @@ import org.bellowscribe.score.Event;
  * @param event the event
  * @param seconds how long it sounds
  * @param closing true for the last note of the tune
- * @param homeRow the row of the instrument that is home in the key of its measure, from 1; 0 if none is
+ * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
  */
 public record Moment(Event event, double seconds, boolean closing, int homeRow) {
 
+    /** No row is home. */
+    public static final int NO_ROW = 0;
+
     /** Creates the moment of an event by itself, where no row is home. */
     public Moment(Event event, double seconds, boolean closing) {
-        this(event, seconds, closing, RowOfKey.NONE);
+        this(event, seconds, closing, NO_ROW);
     }
 
     /** Returns true if nothing sounds. */

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
 import org.bellowscribe.Shared;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -50,7 +50,7 @@ record ReadTune(Tune tune, Solution solution) {
         try {
             Instrument box = InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID);
             SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-            if (Solver.solve(tune, box, Accompaniment.plan(tune, box), options) instanceof Outcome.Solved solved) {
+            if (Solver.solve(tune, box, UsualPlan.of(tune, box), options) instanceof Outcome.Solved solved) {
                 return solved.solution();
             }
             throw new IllegalStateException(tune.title() + " must be playable.");

@@ -31,8 +31,8 @@ public final class HomeRow implements StepRule {
 
     @Override
     public int points(Moment moment, Choice choice, Points points) {
-        boolean away =
-                moment.homeRow() > 0 && choice.buttons().stream().anyMatch(button -> button.row() != moment.homeRow());
+        boolean away = moment.homeRow() != Moment.NO_ROW
+                && choice.buttons().stream().anyMatch(button -> button.row() != moment.homeRow());
         return away ? points.of(EACH) : 0;
     }
 }

@@ -1,10 +1,11 @@
-package org.bellowscribe.solver;
+package org.bellowscribe.solver.model;
 
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.instrument.HomeKeys;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.solver.Moment;
 import org.bellowscribe.theory.Key;
 
 /**
@@ -17,9 +18,6 @@ import org.bellowscribe.theory.Key;
  */
 final class RowOfKey {
 
-    /** No row is home. */
-    static final int NONE = 0;
-
     private static final int OCTAVE = 12;
 
     // A fifth is its own inverse: 7 times 7 is 1 in steps of an octave.
@@ -31,27 +29,27 @@ final class RowOfKey {
         HomeKeys.of(instrument).forEach((row, tonic) -> fifths.put(row, FIFTH * tonic.semitone()));
     }
 
-    /** Returns the row that is home in a key, from 1, or {@link #NONE}. */
+    /** Returns the row that is home in a key, from 1, or {@link Moment#NO_ROW}. */
     int of(Key key) {
         for (int away = 0; away <= 1; away++) {
             int row = only(key, away);
-            if (row != NONE) {
+            if (row != Moment.NO_ROW) {
                 return row;
             }
         }
-        return NONE;
+        return Moment.NO_ROW;
     }
 
     // Of several rows in one key the outer one is home.
     private int only(Key key, int away) {
-        int found = NONE;
+        int found = Moment.NO_ROW;
         for (Map.Entry<Integer, Integer> row : fifths.entrySet()) {
             int distance = Math.floorMod(row.getValue() - key.fifths(), OCTAVE);
             if (Math.min(distance, OCTAVE - distance) == away) {
-                if (found == NONE) {
+                if (found == Moment.NO_ROW) {
                     found = row.getKey();
                 } else if (away > 0) {
-                    return NONE;
+                    return Moment.NO_ROW;
                 }
             }
         }

@@ -1,4 +1,4 @@
-package org.bellowscribe.solver;
+package org.bellowscribe.solver.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
