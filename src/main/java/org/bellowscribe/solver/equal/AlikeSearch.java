@@ -198,7 +198,8 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow would
+    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
+    // would
     // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
     private List<Outlier> differences() {
         List<Outlier> differences = new ArrayList<>();

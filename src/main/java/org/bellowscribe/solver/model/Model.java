@@ -64,9 +64,11 @@ public final class Model {
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
+        RowOfKey home = new RowOfKey(instrument);
         for (Event event : tune.events()) {
-            Moment moment = new Moment(
-                    event, tune.seconds(event), event.index() == closing || sections.closes(event));
+            int row = home.of(tune.measureOf(event).key());
+            boolean closes = event.index() == closing || sections.closes(event);
+            Moment moment = new Moment(event, tune.seconds(event), closes, row);
             moments.add(moment);
             add(
                     moment,
