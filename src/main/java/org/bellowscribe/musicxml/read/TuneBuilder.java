@@ -78,12 +78,7 @@ final class TuneBuilder {
         KeyFinder keys = new KeyFinder(part.measures(), lastNote(events, order));
         List<BarPlaces.Written> bars = bars(lengths, times, signs);
         List<Fraction> places = BarPlaces.find(bars, order);
-        List<Measure> measures = new ArrayList<>();
-        List<Key> keyOf = keys.keys();
-        for (int i = 0; i < times.size(); i++) {
-            String number = part.measures().get(i).number();
-            measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keyOf.get(i)));
-        }
+        List<Measure> measures = measures(lengths, places, times, keys.keys());
         List<Harmony> harmonies = harmonies(measures, bars);
         if (harmonies.isEmpty()) {
             keys.remark(remarks);
@@ -91,6 +86,16 @@ final class TuneBuilder {
         remarkUnplayed(order);
         return new Tune(
                 title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+    }
+
+    private List<Measure> measures(
+            List<Fraction> lengths, List<Fraction> places, List<TimeSignature> times, List<Key> keys) {
+        List<Measure> measures = new ArrayList<>();
+        for (int i = 0; i < times.size(); i++) {
+            String number = part.measures().get(i).number();
+            measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keys.get(i)));
+        }
+        return measures;
     }
 
     private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars) throws DiagnosedException {

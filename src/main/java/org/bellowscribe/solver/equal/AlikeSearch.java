@@ -199,22 +199,24 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && twins.cost(Marks.of(found)) < twins.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
-    // would
-    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
+    // What it would cost to play each measure that differs as most are played, while all that are played so stay as
+    // they
+    // are: else another would only differ in its place. Where that turns out to cost nothing, it is done, and the rest
+    // is asked again.
     private List<Difference> differences() {
         List<Difference> differences = new ArrayList<>();
         Answer before = best;
         Marks marks = Marks.of(best);
         int[][] patterns = twins.patterns(marks);
+        List<int[]> agreeing = agreeing(patterns, marks);
         for (int g = 0; g < patterns.length; g++) {
-            int[] pattern = patterns[g];
-            List<int[]> fellows = twins.groups().get(g).stream()
-                    .filter(measure -> Arrays.equals(pattern, twins.signs(measure, marks)))
-                    .toList();
-            int fellow = fellows.get(0)[0];
+            int fellow = twins.groups().get(g).stream()
+                    .filter(agreeing::contains)
+                    .mapToInt(measure -> measure[0])
+                    .findFirst()
+                    .orElseThrow();
             for (int[] measure : twins.differing(g, marks)) {
-                List<int[]> bound = new ArrayList<>(fellows);
+                List<int[]> bound = new ArrayList<>(agreeing);
                 bound.add(measure);
                 int cost = keep(patterns, bound);
                 if (!best.equals(before)) {
@@ -225,5 +227,17 @@ public final class AlikeSearch {
             }
         }
         return differences;
+    }
+
+    private List<int[]> agreeing(int[][] patterns, Marks marks) {
+        List<int[]> agreeing = new ArrayList<>();
+        for (int g = 0; g < patterns.length; g++) {
+            for (int[] measure : twins.groups().get(g)) {
+                if (Arrays.equals(patterns[g], twins.signs(measure, marks))) {
+                    agreeing.add(measure);
+                }
+            }
+        }
+        return agreeing;
     }
 }
