@@ -12,6 +12,7 @@ import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.NamedPins;
+import org.bellowscribe.marking.ReadTune;
 import org.bellowscribe.marking.TuneDecider;
 import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
@@ -39,14 +40,17 @@ final class MarkJob {
     }
 
     Result run(Source source, byte[] bytes) {
+        String title = "";
         try {
             NamedPins pins = settings.steering().keepsPins() ? PinsBeside.read(outputs.pins(), source) : null;
-            Decision decision = decider.decide(reader.read(bytes, source.stem(), pins));
+            ReadTune read = reader.read(bytes, source.stem(), pins);
+            title = read.tune().title();
+            Decision decision = decider.decide(read);
             return decision instanceof Decision.Decided decided
                     ? write(source, marker.mark(decided))
-                    : refuse(source, decision.remarks());
+                    : refuse(source, decision.remarks()).titled(title);
         } catch (DiagnosedException e) {
-            return refuse(source, e.diagnostics());
+            return refuse(source, e.diagnostics()).titled(title);
         }
     }
 

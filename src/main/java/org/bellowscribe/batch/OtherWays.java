@@ -2,6 +2,7 @@ package org.bellowscribe.batch;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
@@ -30,8 +31,17 @@ final class OtherWays {
         Matcher name = NAME.matcher(String.valueOf(file.getFileName()));
         return name.matches()
                 && Integer.parseInt(name.group(2)) <= LAST
-                && Files.isRegularFile(file.resolveSibling(name.group(1) + name.group(3)))
+                && hasSibling(file, name.group(1) + name.group(3))
                 && hasOurMarks(file);
+    }
+
+    private static boolean hasSibling(Path file, String name) {
+        try {
+            return Files.isRegularFile(file.resolveSibling(name));
+        } catch (InvalidPathException e) {
+            // A name that is no text here is told elsewhere.
+            return false;
+        }
     }
 
     /**

@@ -83,6 +83,13 @@ public record Source(
         try {
             return pipe == null ? bytes(file) : readPipe(pipe.in());
         } catch (IOException e) {
+            if (pipe != null) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNREADABLE,
+                        Place.FILE,
+                        "Standard input cannot be read (%s).".formatted(Obstacle.of(e)),
+                        "Maybe name a file instead of -."));
+            }
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
@@ -93,10 +100,22 @@ public record Source(
 
     /** Returns the bytes of a file that is no larger than a score may be. */
     static byte[] bytes(Path file) throws DiagnosedException, IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new DiagnosedException(noFile());
+        }
         if (Files.size(file) > ScoreDocument.MAX_BYTES) {
             throw tooLarge(String.valueOf(Files.size(file)));
         }
         return Files.readAllBytes(file);
+    }
+
+    /** Returns what to say about a device or a pipe, which may never end. */
+    static Diagnostic noFile() {
+        return Diagnostic.error(
+                DiagnosticCode.UNREADABLE,
+                Place.FILE,
+                "It is no file but a device or a pipe.",
+                "Maybe - is meant, which reads a score from standard input.");
     }
 
     private static byte[] readPipe(InputStream in) throws DiagnosedException, IOException {
@@ -132,6 +151,11 @@ public record Source(
                     "Standard output cannot be written.",
                     "Maybe the program that reads it has ended."));
         }
+    }
+
+    /** Tells whether the score comes from standard input and goes to standard output. */
+    public boolean isPiped() {
+        return pipe != null;
     }
 
     /** Tells whether something stands already where the result goes, other than the file itself. */

@@ -41,7 +41,9 @@ final class MovingHandCheck {
 
     private void checkReach(Step step, Button button, int finger) {
         boolean crowded = step.buttons().stream().anyMatch(other -> areSideBySide(button, other));
-        int least = step.handOn() + finger - (finger == INDEX_FINGER || crowded ? 2 : 1);
+        // A hand that leans lies one button lower on the inner rows.
+        boolean lower = finger == INDEX_FINGER || crowded || button.row() > 1;
+        int least = step.handOn() + finger - (lower ? 2 : 1);
         int most = step.handOn() + finger - (finger == LITTLE_FINGER || crowded ? 0 : 1);
         findings.require(
                 finger >= INDEX_FINGER

@@ -114,7 +114,7 @@ class ReasonsTest {
         assertTrue(
                 error.text()
                         .contains(
-                                "The repeat from measure 1 to measure 1 closes the bellows of one reed by at least 4.0"),
+                                "The repeat from measure 1 to measure 1 closes the bellows of one reed by at least the air of an A4 of 4.0"),
                 error.text());
     }
 
@@ -124,7 +124,10 @@ class ReasonsTest {
         Diagnostic note =
                 assertInstanceOf(Outcome.Solved.class, outcome).diagnostics().get(0);
         assertEquals(DiagnosticCode.ONCE_ONLY, note.code());
-        assertTrue(note.text().contains("(one time through closes the bellows by at least 4.0 RU·s)"), note.text());
+        assertTrue(
+                note.text()
+                        .contains("(one time through closes the bellows by at least the air of an A4 of 4.0 seconds)"),
+                note.text());
     }
 
     @Test

@@ -62,6 +62,12 @@ final class Scene {
         return new Choice(direction, handOn, List.of(button), List.of(finger));
     }
 
+    /** Returns a pushed button under a hand that leans. */
+    static Choice leaning(int handOn, int row, int number) {
+        Choice level = choice(BellowsDirection.PUSH, row > 1 ? handOn - 1 : handOn, row, number);
+        return new Choice(level.direction(), handOn, true, level.buttons(), level.fingers(), Grip.MOVING);
+    }
+
     /** Returns button 3 of row 2 and button 4 of row 1, pushed together. */
     static Choice overTwoRows() {
         Button inner = new Button(2, 3, new Pitch(60), new Pitch(62));

@@ -10,5 +10,4 @@ import org.jspecify.annotations.Nullable;
  * @param dearer points that the tune would cost more if it were played as its fellow, 1 or more; null if no such marks
  *     were found
  */
-public record UnlikeMeasure(
-        int measure, int fellow, @Nullable Integer dearer) {}
+public record UnlikePlay(int measure, int fellow, @Nullable Integer dearer) {}

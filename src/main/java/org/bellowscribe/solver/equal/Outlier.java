@@ -8,7 +8,7 @@ package org.bellowscribe.solver.equal;
  * @param dearer points that the tune would cost more with this measure played as its fellows, which stay; more than 0, or {@link
  *     #IMPOSSIBLE} if no such marks were found
  */
-public record Difference(int measure, int fellow, int dearer) {
+public record Outlier(int measure, int fellow, int dearer) {
 
     /** No marks were found that play the measure as its fellow. */
     public static final int IMPOSSIBLE = -1;
