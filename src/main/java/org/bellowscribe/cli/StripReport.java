@@ -3,6 +3,7 @@ package org.bellowscribe.cli;
 import java.util.List;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.diagnostic.PlainText;
 
 /** One line a file, then totals. */
 final class StripReport implements Report {
@@ -15,7 +16,7 @@ final class StripReport implements Report {
     @Override
     public void each(Result result, Terminal terminal) {
         String told = result.done() ? String.join(", ", result.told()) : "not stripped";
-        terminal.out().println(result.source().shown() + ": " + told);
+        terminal.out().println(PlainText.line(result.source().shown()) + ": " + told);
     }
 
     @Override

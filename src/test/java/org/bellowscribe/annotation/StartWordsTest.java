@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.SortedSet;
@@ -48,8 +49,11 @@ class StartWordsTest {
     @Test
     void aSheetWithFewerMarksHasItsWordsWhereTheFullOneHasThem() throws DiagnosedException {
         Sketch sketch = quarters(8);
-        List<Annotation> marks = Annotators.annotate(sketch.arrangement(), List.of("hand", "direction"));
-        assertEquals(List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(3, true, "hand 3")), marks);
+        List<Annotation> full = Annotators.annotate(sketch.arrangement(), Annotators.defaultIds());
+        List<Annotation> fewer = Annotators.annotate(sketch.arrangement(), List.of("hand", "direction"));
+        assertTrue(full.contains(new Annotation.Words(0, true, "push, open 1/2")), full.toString());
+        assertTrue(full.contains(new Annotation.Words(4, true, "inner, hand 3")), full.toString());
+        assertEquals(List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(4, true, "hand 3")), fewer);
     }
 
     @Test
