@@ -16,19 +16,21 @@ public final class PlainText {
         return filtered(text, false);
     }
 
-    /** Returns a text whose line feeds are its own. */
+    /** Returns a text whose lines, ended as on this or another system, are its own. */
     public static String lines(String text) {
         return filtered(text, true);
     }
 
     private static String filtered(String text, boolean keepsLines) {
-        if (text.chars().noneMatch(c -> isUnsafe(c) || !keepsLines && c == '\n')) {
+        if (text.chars().noneMatch(c -> isUnsafe(c) || c == '\n')) {
             return text;
         }
         StringBuilder plain = new StringBuilder(text.length());
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean keeps = keepsLines && (c == '\n' || c == '\r' && text.startsWith("\n", i + 1));
             boolean space = c == '\t' || !keepsLines && isLineEnd(c);
-            plain.append(space ? ' ' : isUnsafe(c) ? HIDDEN : c);
+            plain.append(keeps ? c : space ? ' ' : isUnsafe(c) ? HIDDEN : c);
         }
         return plain.toString();
     }

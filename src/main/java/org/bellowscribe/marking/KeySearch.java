@@ -80,9 +80,7 @@ public final class KeySearch {
         }
         List<Diagnostic> why = ((Outcome.Unplayable) written.outcome()).diagnostics();
         // What a hand has written is told once: it is no matter of keys.
-        return why.get(0).code() == DiagnosticCode.HAND_EDIT
-                ? written
-                : new InKey(tune, 0, withoutWayOut(why));
+        return why.get(0).code() == DiagnosticCode.HAND_EDIT ? written : new InKey(tune, 0, withoutWayOut(why));
     }
 
     private static InKey cheaper(InKey up, InKey down) {

@@ -81,6 +81,16 @@ class FitCommandTest {
     }
 
     @Test
+    void textThatASpreadsheetWouldTakeForAFormulaIsMadeText() throws IOException {
+        for (String title : List.of("=1+2", "+A1", "-x", "@SUM(A1)")) {
+            String score = ScoreText.write(folder.resolve("in/formula.xml"), ScoreText.of(title, "D5 E5"));
+            CommandRun run = CommandRun.of(
+                    "fit", score, "--instrument", "d-10", "--transpose", "-1", "--best", "0", "--format", "csv");
+            assertTrue(run.out().contains(",'" + title + ",1,d-10,-1,"), run.out());
+        }
+    }
+
+    @Test
     void jsonHoldsTunesAndBook() throws IOException {
         CommandRun run =
                 CommandRun.of("fit", scale(), "--instrument", "c-10,d-10", "--transpose", "0", "--format", "json");
