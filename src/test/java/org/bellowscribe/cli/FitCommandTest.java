@@ -43,7 +43,7 @@ class FitCommandTest {
     /** In 4/4 the learner's manner names a pattern of its own too. */
     @Test
     void costIsThatOfMarkInTheSameManner() throws IOException {
-        String sample = "samples/down-the-cellar-steps.musicxml";
+        String sample = "samples/book/down-the-cellar-steps.musicxml";
         for (String manner : List.of("along-the-row", "learner")) {
             CommandRun marked = CommandRun.of("mark", sample, "--out", folder + "/" + manner, "--manner", manner);
             CommandRun fit = CommandRun.of(
