@@ -28,7 +28,7 @@ final class PinsBeside {
      */
     static @Nullable NamedPins read(@Nullable Path given, Source source) throws DiagnosedException {
         Path path = given == null ? source.pinsFile() : given;
-        if (path == null || given == null && !Files.exists(path)) {
+        if (path == null || (given == null && !Files.exists(path))) {
             return null;
         }
         String name = String.valueOf(path.getFileName());

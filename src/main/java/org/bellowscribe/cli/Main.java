@@ -20,6 +20,8 @@ public final class Main {
     private Main() {}
 
     /** Runs the tool and ends the process with its exit code. */
+    // From JDK 22 on there is a console also where nobody watches: then progress is written to it in vain.
+    @SuppressWarnings("SystemConsoleNull")
     public static void main(String[] args) {
         // What a library logs is not for the user: what matters to them is a remark of ours.
         LIBRARIES.setLevel(Level.OFF);

@@ -77,8 +77,8 @@ final class HandEdits {
     }
 
     private static boolean hasSign(Annotation mark) {
-        return mark instanceof Annotation.Syllable syllable && syllable.text().contains(SignedMarks.SIGN)
-                || mark instanceof Annotation.Words words && words.text().contains(SignedMarks.SIGN);
+        return (mark instanceof Annotation.Syllable syllable && syllable.text().contains(SignedMarks.SIGN))
+                || (mark instanceof Annotation.Words words && words.text().contains(SignedMarks.SIGN));
     }
 
     private Kept decide(Task task) throws DiagnosedException {

@@ -86,7 +86,7 @@ public final class KeySearch {
     private static InKey cheaper(InKey up, InKey down) {
         Integer above = up.cost();
         Integer below = down.cost();
-        return above == null || below != null && below < above ? down : up;
+        return above == null || (below != null && below < above) ? down : up;
     }
 
     private static Outcome withoutWayOut(List<Diagnostic> written) {

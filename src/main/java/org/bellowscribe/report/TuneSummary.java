@@ -2,7 +2,6 @@ package org.bellowscribe.report;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandTally;
@@ -18,7 +17,7 @@ import org.bellowscribe.theory.Key;
  * The figures of a marked tune.
  *
  * @param title its title
- * @param measures written measures with music in them
+ * @param measures written measures, those of rests and held notes too; those of nothing but a bar line are no measures
  * @param reversals changes of bellows direction in one playing, with all repeats
  * @param airMarks places of the sheet where the air button is pressed
  * @param startPercent how far open the bellows are at the start, in percent of the capacity
@@ -46,10 +45,8 @@ public record TuneSummary(
         Solution solution = decided.solution();
         List<Integer> order = tune.eventOrder();
         int reversals = 0;
-        Set<Integer> measures = new HashSet<>();
         for (int i = 0; i < order.size(); i++) {
             Step step = solution.steps().get(order.get(i));
-            measures.add(step.event().measure());
             boolean turns = i > 0 && solution.steps().get(order.get(i - 1)).direction() != step.direction();
             reversals += turns ? 1 : 0;
         }
@@ -60,7 +57,9 @@ public record TuneSummary(
         int percent = (int) Math.round(100 * start / instrument.bellows().capacity());
         return new TuneSummary(
                 tune.title(),
-                measures.size(),
+                (int) tune.measures().stream()
+                        .filter(measure -> measure.length().isPositive())
+                        .count(),
                 reversals,
                 airMarks,
                 percent,

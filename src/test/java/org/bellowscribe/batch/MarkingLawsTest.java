@@ -28,6 +28,7 @@ import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.manner.MannerLibrary;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -105,16 +106,24 @@ class MarkingLawsTest {
                         result.summary() == null || result.summary().cost().isNearlyProved()));
     }
 
-    /** Every fourth tune; all of them in the profile {@code whole-library}. */
+    @Test
+    void everyFourthSharedTuneKeepsTheLaws() throws DiagnosedException, IOException {
+        requireLawsOfSharedTunes(4, 30);
+    }
+
+    @Tag("whole-library")
     @Test
     void sharedTunesKeepTheLaws() throws DiagnosedException, IOException {
-        boolean all = Boolean.getBoolean("wholeLibrary");
+        requireLawsOfSharedTunes(1, 100);
+    }
+
+    private void requireLawsOfSharedTunes(int step, int least) throws DiagnosedException, IOException {
         List<Path> tunes = Shared.scores("corpus/tunes");
         Path some = Files.createDirectories(folder.resolve("some"));
-        for (int i = 0; i < tunes.size(); i += all ? 1 : 4) {
+        for (int i = 0; i < tunes.size(); i += step) {
             Files.copy(tunes.get(i), some.resolve(tunes.get(i).getFileName()));
         }
         List<Result> results = checkLaws(some, mark(Annotators.defaultIds(), false, LITTLE_WORK));
-        assertTrue(results.stream().filter(Result::done).count() > (all ? 100 : 30), results.size() + " tunes");
+        assertTrue(results.stream().filter(Result::done).count() > least, results.size() + " tunes");
     }
 }

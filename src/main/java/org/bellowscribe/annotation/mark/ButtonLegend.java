@@ -72,7 +72,7 @@ final class ButtonLegend {
     }
 
     private void addHeld() {
-        if (arrangement.pressed().stream().anyMatch(Step::held)) {
+        if (new ButtonText(arrangement).holdsAny()) {
             String sign = labels.held().with("button", example());
             entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
         }

@@ -215,7 +215,7 @@ public final class AlikeSearch {
                     .orElseThrow();
             for (int[] measure : twins.differing(g, marks)) {
                 int cost = keep(patterns, measure);
-                if (best != before) {
+                if (!best.equals(before)) {
                     return differences();
                 }
                 int dearer = cost == Integer.MAX_VALUE ? Difference.IMPOSSIBLE : cost - best.cost();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -63,7 +64,7 @@ public final class MissingNotes {
         return errors.isEmpty() ? errors : withAdvice(errors);
     }
 
-    private Diagnostic noButton(Pitch pitch, TreeSet<Integer> measures) {
+    private Diagnostic noButton(Pitch pitch, SortedSet<Integer> measures) {
         int first = measures.first();
         String more = measures.size() == 1 ? "" : " (and in %d more measures)".formatted(measures.size() - 1);
         return Diagnostic.error(
