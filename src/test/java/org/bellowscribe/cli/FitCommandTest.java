@@ -43,7 +43,7 @@ class FitCommandTest {
     /** In 4/4 the learner's manner names a pattern of its own too. */
     @Test
     void costIsThatOfMarkInTheSameManner() throws IOException {
-        String sample = "samples/down-the-cellar-steps.musicxml";
+        String sample = "samples/book/down-the-cellar-steps.musicxml";
         for (String manner : List.of("along-the-row", "learner")) {
             CommandRun marked = CommandRun.of("mark", sample, "--out", folder + "/" + manner, "--manner", manner);
             CommandRun fit = CommandRun.of(
@@ -78,6 +78,16 @@ class FitCommandTest {
                         + "\"No button of one-row C, 10 buttons, 2 spoons gives F#4.\"",
                 rows[1]);
         assertEquals(2, rows.length);
+    }
+
+    @Test
+    void textThatASpreadsheetWouldTakeForAFormulaIsMadeText() throws IOException {
+        for (String title : List.of("=1+2", "+A1", "-x", "@SUM(A1)")) {
+            String score = ScoreText.write(folder.resolve("in/formula.xml"), ScoreText.of(title, "D5 E5"));
+            CommandRun run = CommandRun.of(
+                    "fit", score, "--instrument", "d-10", "--transpose", "-1", "--best", "0", "--format", "csv");
+            assertTrue(run.out().contains(",'" + title + ",1,d-10,-1,"), run.out());
+        }
     }
 
     @Test
