@@ -3,7 +3,6 @@ package org.bellowscribe.accompaniment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Sections;
@@ -138,7 +137,8 @@ final class HarmonyCosts {
                 .map(KeyChords.Priced::chord)
                 .filter(each -> each.tones().containsAll(closing))
                 .toList();
-        boolean open = !fitting.isEmpty() && !fitting.get(0).root().equals(keys.get(measure).tonic());
+        boolean open = !fitting.isEmpty()
+                && !fitting.get(0).root().equals(keys.get(measure).tonic());
         return open ? fitting.contains(chord) : degree == 0;
     }
 

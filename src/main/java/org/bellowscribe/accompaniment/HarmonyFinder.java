@@ -22,7 +22,8 @@ import org.bellowscribe.theory.PitchClass;
  */
 final class HarmonyFinder {
 
-    // Where the finder is sure it is right far more often than the buttons that lie handy, so another chord is dear: at each
+    // Where the finder is sure it is right far more often than the buttons that lie handy, so another chord is dear: at
+    // each
     // stroke three times what the whole harmony loses by it. Next to nothing where two chords suit almost equally.
     private static final double PER_STROKE = 3;
     private static final int MOST_MISFIT = 8;

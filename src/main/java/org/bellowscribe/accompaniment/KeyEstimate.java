@@ -103,7 +103,8 @@ final class KeyEstimate {
         return KeyProfile.sum(part);
     }
 
-    // The modes of the signature, and major and minor of a neighboring one whose own note is heard more than the written.
+    // The modes of the signature, and major and minor of a neighboring one whose own note is heard more than the
+    // written.
     private static List<Key> others(int fifths, Melody melody) {
         List<Key> others = new ArrayList<>();
         MODES.forEach(mode -> others.add(new Key(fifths, mode)));

@@ -74,7 +74,9 @@ public enum LeftHandFit {
 
     private static boolean isRelative(ChordSymbol harmony, LeftHandSound sound) {
         return harmony.isMinor()
-                ? sound.third() != Third.MINOR && sound.root().equals(harmony.root().plus(MINOR_THIRD))
-                : sound.third() != Third.MAJOR && sound.root().equals(harmony.root().plus(-MINOR_THIRD));
+                ? sound.third() != Third.MINOR
+                        && sound.root().equals(harmony.root().plus(MINOR_THIRD))
+                : sound.third() != Third.MAJOR
+                        && sound.root().equals(harmony.root().plus(-MINOR_THIRD));
     }
 }

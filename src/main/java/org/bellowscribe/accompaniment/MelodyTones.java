@@ -94,7 +94,9 @@ record MelodyTones(List<Double> weights) {
         // A note that is struck again is left by no leap either. Of notes struck together the lowest counts.
         private boolean isLeftByStep(Event event) {
             int next = event.index() + 1;
-            if (event.isRest() || next == tune.events().size() || tune.events().get(next).isRest()) {
+            if (event.isRest()
+                    || next == tune.events().size()
+                    || tune.events().get(next).isRest()) {
                 return false;
             }
             int here = event.pitches().get(0).midiNumber();

@@ -107,7 +107,8 @@ class HarmonyFinderTest {
     @Test
     void lostSignatureIsHeard() {
         Key called = new Key(0, Mode.MAJOR);
-        Tune tune = TuneText.of("F4 A4 C5 A4 | Bb4 D5 F5 D5 | C5 Bb4 G4 E4 | F4*4", 120, new TimeSignature(4, 4), called);
+        Tune tune =
+                TuneText.of("F4 A4 C5 A4 | Bb4 D5 F5 D5 | C5 Bb4 G4 E4 | F4*4", 120, new TimeSignature(4, 4), called);
         assertEquals("F Bb C F", best(tune));
     }
 

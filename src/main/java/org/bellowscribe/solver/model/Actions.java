@@ -127,7 +127,8 @@ final class Actions {
         return List.copyOf(cheapest.values());
     }
 
-    // Where the direction has the very sound, nothing stands in for it only to take more air or less; and nothing goes with
+    // Where the direction has the very sound, nothing stands in for it only to take more air or less; and nothing goes
+    // with
     // the melody alone where something goes with the harmony.
     private List<LeftHandPlay> sounding(
             WantedSound want, HarmonyOption harmony, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {

@@ -60,8 +60,7 @@ public final class Model {
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
         for (Event event : tune.events()) {
-            Moment moment = new Moment(
-                    event, tune.seconds(event), event.index() == closing || sections.closes(event));
+            Moment moment = new Moment(event, tune.seconds(event), event.index() == closing || sections.closes(event));
             moments.add(moment);
             add(
                     moment,

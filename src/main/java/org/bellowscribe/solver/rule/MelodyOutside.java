@@ -48,9 +48,10 @@ public final class MelodyOutside implements LeftHandRule {
         if (sound == null || event.isRest() || !HARMONIES.contains(fit)) {
             return 0;
         }
-        boolean fits = event.pitches().stream().anyMatch(pitch -> fit == LeftHandFit.FIFTH
-                ? DOMINANT_SEVENTH.contains(pitch.pitchClass().above(sound.root()))
-                : relative(play.harmony()).tones().contains(pitch.pitchClass()));
+        boolean fits = event.pitches().stream()
+                .anyMatch(pitch -> fit == LeftHandFit.FIFTH
+                        ? DOMINANT_SEVENTH.contains(pitch.pitchClass().above(sound.root()))
+                        : relative(play.harmony()).tones().contains(pitch.pitchClass()));
         return fits ? 0 : points.of(EACH);
     }
 
