@@ -44,9 +44,16 @@ public record Choice(
         this(direction, handOn, buttons, fingers, Grip.MOVING);
     }
 
-    /** Returns true if a finger leaves its own button to reach one. */
+    /** Returns true if a finger leaves its own button to reach one, or lies across two and this is the second. */
     public boolean isStretched(int index) {
-        return !grip.isHome(buttons.get(index), handOn - lean(buttons.get(index)), fingers.get(index));
+        Button button = buttons.get(index);
+        boolean across = !grip.strapped() && fingers.indexOf(fingers.get(index)) < index;
+        return across || !grip.isHome(button, handOn - lean(button), fingers.get(index));
+    }
+
+    /** Returns true if beside a button of the group lies another of it. */
+    public boolean hasButtonBeside(int index) {
+        return buttons.stream().anyMatch(buttons.get(index)::isBeside);
     }
 
     /** Returns by how many buttons the hand lies lower on a button's row than on the outer row. */

@@ -7,7 +7,7 @@ import org.bellowscribe.score.Event;
  *
  * @param event the event
  * @param seconds how long it sounds
- * @param closing true for the last note of the tune
+ * @param closing true for the note on which a section of the tune closes, and for the last note
  * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
  */
 public record Moment(Event event, double seconds, boolean closing, int homeRow) {

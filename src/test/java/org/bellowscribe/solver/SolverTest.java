@@ -72,14 +72,11 @@ class SolverTest {
     }
 
     @Test
-    void missingNoteIsNamedWithTheNearestWayOut() throws DiagnosedException {
+    void missingNoteIsNamed() throws DiagnosedException {
         Tune tune = TuneText.of("D4 E4 F4 G4");
         List<Diagnostic> errors = errors(solve(tune, InstrumentLibrary.find("dg-21"), options(Times.AGAIN, true)));
         assertEquals(DiagnosticCode.NO_BUTTON, errors.get(0).code());
         assertTrue(errors.get(0).text().contains("F4"), errors.get(0).text());
-        assertTrue(
-                errors.get(0).advice().get(0).contains("transpose"),
-                errors.get(0).advice().toString());
     }
 
     @Test

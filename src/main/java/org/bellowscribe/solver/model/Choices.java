@@ -120,12 +120,24 @@ public final class Choices {
             }
             return;
         }
-        Button next = chosen.get(fingers.size());
-        for (int finger : grip.fingers(next, partial.place().on(next))) {
+        for (int finger : fingers(chosen, fingers.size(), partial.place())) {
             fingers.add(finger);
             finger(moment, partial, chosen, fingers, choices);
             fingers.remove(fingers.size() - 1);
         }
+    }
+
+    // To one of two buttons side by side the finger next to theirs may come.
+    private List<Integer> fingers(List<Button> chosen, int index, Place place) {
+        Button button = chosen.get(index);
+        List<Integer> own = grip.fingers(button, place.on(button));
+        if (grip.strapped() || own.isEmpty() || chosen.stream().noneMatch(button::isBeside)) {
+            return own;
+        }
+        return IntStream.of(own.get(0), own.get(0) - 1, own.get(0) + 1)
+                .filter(finger -> finger >= 1 && finger <= FINGERS)
+                .boxed()
+                .toList();
     }
 
     /** Returns the buttons that give a pitch in a direction. */

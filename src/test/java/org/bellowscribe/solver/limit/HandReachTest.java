@@ -27,6 +27,14 @@ class HandReachTest {
         assertEquals(reached, new HandReach().allows(MOMENT, choice));
     }
 
+    @ParameterizedTest(name = "hand on 3, fingers {0} and {1} on buttons 4 of two rows: {2}")
+    @CsvSource({"2,2,true", "2,3,true", "1,2,true", "1,3,true", "2,4,false"})
+    void fingerComesToAButtonBesideItsOwnWhereTwoLieSideBySide(int one, int other, boolean reached) {
+        List<Button> buttons = List.of(new Button(1, 4, new Pitch(60), null), new Button(2, 4, new Pitch(64), null));
+        Choice choice = new Choice(BellowsDirection.PUSH, 3, buttons, List.of(one, other));
+        assertEquals(reached, new HandReach().allows(MOMENT, choice));
+    }
+
     @ParameterizedTest(name = "hand leaning on 3, finger {2} on button {1} of row {0}: {3}")
     @CsvSource({
         "1,3,1,true",

@@ -29,6 +29,13 @@ final class Scene {
         return new Moment(event(List.of(Pitch.parse(pitch))), seconds, false);
     }
 
+    /** Returns a note that is tied to the one before. */
+    static Moment heldOver(String pitch) {
+        Event struck = event(List.of(Pitch.parse(pitch)));
+        Event held = new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true);
+        return new Moment(held, 1, false);
+    }
+
     static Moment closingNote(String pitch) {
         return new Moment(event(List.of(Pitch.parse(pitch))), 1, true);
     }
