@@ -55,7 +55,8 @@ final class MarkOptions {
     static final CommandOption<Manner> MANNER = new CommandOption<>(
             "manner",
             "ID|FILE",
-            "The manner of playing: what each rule charges; %s if not given.".formatted(MannerLibrary.DEFAULT_ID),
+            "The manner of playing: what each rule charges; if not given, the one that is usual on the instrument, most"
+                    + " often %s.".formatted(MannerLibrary.DEFAULT_ID),
             new LibraryName<>(MannerLibrary.library()));
     private static final CommandOption<Times> TIMES = CommandOption.choice(
             "times",
@@ -103,10 +104,11 @@ final class MarkOptions {
 
     /** Returns the settings of a line. */
     static MarkSettings settings(CommandWords words) throws UsageException {
-        Instrument instrument = BellowsMargin.on(instrument(words), words.get(BELLOWS_MARGIN, 0));
+        LibraryEntry entry = words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
+        Instrument instrument = BellowsMargin.on(entry.instrument(), words.get(BELLOWS_MARGIN, 0));
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
-        Manner manner = manner(words);
+        Manner manner = words.has(MANNER) ? manner(words) : usual(entry);
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
@@ -126,9 +128,11 @@ final class MarkOptions {
                 LeftHandOptions.written(words));
     }
 
-    private static Instrument instrument(CommandWords words) {
-        return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID))
-                .instrument();
+    private static Manner usual(LibraryEntry entry) throws UsageException {
+        String id = entry.manner();
+        return id == null
+                ? MannerLibrary.of(MannerLibrary.DEFAULT_ID)
+                : LibraryName.find(MannerLibrary.library()::find, INSTRUMENT.name(), id);
     }
 
     /** Returns the manner of playing of a line. */
