@@ -27,7 +27,7 @@ final class Model {
     private final @Nullable Integer startPercent;
     final RuleBook rules;
     final Apart apart;
-    final List<Moment> moments = new ArrayList<>();
+    final List<Moment> moments;
     final List<List<Choice>> choices = new ArrayList<>();
     private final List<Map<BellowsDirection, List<Action>>> actions = new ArrayList<>();
     /** For each event what the left hand should sound during it. */
@@ -46,20 +46,27 @@ final class Model {
         rules = new RuleBook(options.manner());
         order = tune.eventOrder();
         edges = edges(order);
-        int closing = closing(tune, order);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
-        for (Event event : tune.events()) {
-            Moment moment = new Moment(event, tune.seconds(event), event.index() == closing);
-            moments.add(moment);
+        moments = moments(tune);
+        for (Moment moment : moments) {
+            Event event = moment.event();
             add(
                     moment,
                     hand.of(moment),
                     wanted.get(event.index()),
                     options.pins().at(event.index()));
         }
+    }
+
+    /** Returns the events of a tune as the rules see them. */
+    static List<Moment> moments(Tune tune) {
+        int closing = closing(tune, tune.eventOrder());
+        return tune.events().stream()
+                .map(event -> new Moment(event, tune.seconds(event), event.index() == closing))
+                .toList();
     }
 
     private void add(Moment moment, List<Choice> possible, List<WantedSound> wanted, Pins pins) {
@@ -114,7 +121,8 @@ final class Model {
         return order.get(last);
     }
 
-    private static List<Problem.Edge> edges(List<Integer> order) {
+    /** Returns the flow edges of an order of play. */
+    static List<Problem.Edge> edges(List<Integer> order) {
         Set<Problem.Edge> edges = new LinkedHashSet<>();
         for (int i = 1; i < order.size(); i++) {
             edges.add(new Problem.Edge(order.get(i - 1), order.get(i)));

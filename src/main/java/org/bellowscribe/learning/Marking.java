@@ -1,0 +1,94 @@
+package org.bellowscribe.learning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import org.bellowscribe.solver.CaseCounts;
+import org.bellowscribe.solver.Manner;
+import org.bellowscribe.solver.Pins;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Solver;
+import org.bellowscribe.solver.Task;
+import org.bellowscribe.solver.Times;
+import org.jspecify.annotations.Nullable;
+
+/** A marked tune under trial: what the search makes of it in a manner, with its marks and without them. */
+final class Marking {
+
+    // Learning asks often; a tune that is not decided by then teaches with what was found.
+    private static final long CELL_LIMIT = 20_000;
+
+    private final int index;
+    private final Task task;
+    private final Pins marks;
+    private final Table table;
+
+    /**
+     * Takes a tune.
+     *
+     * @param index 0-based place among those marked
+     * @param tune the tune, all of whose marks can be kept together
+     * @param table the order of the cases
+     */
+    Marking(int index, MarkedTune tune, Table table) {
+        this.index = index;
+        this.table = table;
+        marks = tune.marks();
+        task = bounded(tune.task());
+    }
+
+    /** Returns a task with the bound of learning on its work. */
+    static Task bounded(Task task) {
+        return task.with(task.options().withCellLimit(Math.min(CELL_LIMIT, task.options().cellLimit())));
+    }
+
+    /**
+     * What became of a tune in a manner.
+     *
+     * @param meant the counts of the cheapest marks that keep what was marked
+     * @param free the cheapest marks of all
+     * @param rivals the cheapest marks at each place where they are not as they were marked
+     */
+    record Found(double[] meant, Solution free, List<Rival> rivals) {}
+
+    /** Tries a manner; null if the search finds no marks for its bound on the work. */
+    @Nullable
+    Found tryOut(Manner manner) {
+        Task now = task.with(task.options().with(manner));
+        Solution meant = Solver.attempt(now.with(marks));
+        if (meant == null) {
+            return null;
+        }
+        Task lasting = meant.again() ? now : now.with(now.options().with(Times.ONCE));
+        Solution free = Solver.attempt(lasting);
+        if (free == null) {
+            return null;
+        }
+        List<Rival> rivals = new ArrayList<>();
+        SortedSet<Integer> measures = Agreement.measuresThatDiffer(marks, free);
+        if (!measures.isEmpty()) {
+            rivals.add(rival(Place.whole(index), free));
+        }
+        for (int measure : measures) {
+            Solution other = Solver.attempt(lasting.with(marksBut(measure)));
+            if (other != null && Agreement.measuresThatDiffer(marks, other).contains(measure)) {
+                rivals.add(rival(new Place(index, measure), other));
+            }
+        }
+        return new Found(counts(meant), free, rivals);
+    }
+
+    private Rival rival(Place place, Solution solution) {
+        return new Rival(place, solution, counts(solution));
+    }
+
+    private double[] counts(Solution solution) {
+        return table.row(CaseCounts.of(task, solution));
+    }
+
+    private Pins marksBut(int measure) {
+        return new Pins(marks.list().stream()
+                .filter(pin -> task.tune().events().get(pin.event()).measure() != measure)
+                .toList());
+    }
+}
