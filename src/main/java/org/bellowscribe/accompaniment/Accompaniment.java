@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
@@ -30,22 +29,13 @@ public final class Accompaniment {
         int closingMeasure = order.isEmpty()
                 ? -1
                 : tune.events().get(order.get(order.size() - 1)).measure();
-        finder = tune.harmonies().isEmpty() ? new HarmonyFinder(tune, roots(instrument), closingMeasure) : null;
+        boolean finds = tune.harmonies().isEmpty() || tune.harmonies().stream().anyMatch(Harmony::unwritten);
+        finder = finds ? new HarmonyFinder(tune, roots(instrument), closingMeasure) : null;
     }
 
     /**
-     * Returns the wanted sounds in score order: the pattern of the metre with the chord symbols of the score, or with a
-     * simple harmony where it has none. Empty if the instrument has no left hand.
-     *
-     * @param tune the tune
-     * @param instrument the instrument, for what its left hand can sound at all
-     */
-    public static List<WantedSound> plan(Tune tune, Instrument instrument) {
-        return plan(tune, instrument, PatternLibrary.usual());
-    }
-
-    /**
-     * Returns the wanted sounds in score order, as above, with patterns that were chosen.
+     * Returns the wanted sounds in score order: the patterns with the chord symbols of the score, and with a
+     * simple harmony wherever it has none. Empty if the instrument has no left hand.
      *
      * @param tune the tune
      * @param instrument the instrument, for what its left hand can sound at all
@@ -111,14 +101,14 @@ public final class Accompaniment {
     }
 
     private List<HarmonyOption> harmonies(Measure measure, Fraction onset) {
-        if (finder != null) {
-            return finder.options(measure, onset);
-        }
         Harmony holding = null;
         for (Harmony harmony : tune.harmonies()) {
             boolean begun = harmony.measure() < measure.index()
                     || (harmony.measure() == measure.index() && harmony.onset().compareTo(onset) <= 0);
             holding = begun ? harmony : holding;
+        }
+        if (finder != null && (holding == null || holding.unwritten())) {
+            return finder.options(measure, onset);
         }
         return holding == null || holding.chord() == null ? List.of() : List.of(new HarmonyOption(holding.chord(), 0));
     }

@@ -2,6 +2,7 @@ package org.bellowscribe.annotation;
 
 import java.util.List;
 import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Solution;
@@ -31,7 +32,19 @@ public record Arrangement(Tune tune, Instrument instrument, Solution solution, S
         this(tune, instrument, solution, style, 0);
     }
 
-    /** Returns the steps at which the melody sounds, in score order. */
+    /** Creates the arrangement of a tune that was decided. */
+    public static Arrangement of(DecidedTune decided, Style style) {
+        return new Arrangement(decided.tune(), decided.instrument(), decided.solution(), style, decided.above());
+    }
+
+    /** Returns the steps at which the right hand presses buttons, in score order; none if the melody is not played. */
+    public List<Step> pressed() {
+        return solution.steps().stream()
+                .filter(step -> !step.buttons().isEmpty())
+                .toList();
+    }
+
+    /** Returns the steps at the notes of the melody, played or not, in score order. */
     public List<Step> notes() {
         return solution.steps().stream().filter(step -> !step.event().isRest()).toList();
     }

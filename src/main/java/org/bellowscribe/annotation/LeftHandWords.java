@@ -22,7 +22,7 @@ final class LeftHandWords {
         PlayNeighbors neighbors =
                 PlayNeighbors.of(arrangement.tune(), event -> isStruck(arrangement.step(event.index())));
         SortedSet<Integer> starts = neighbors.sectionStarts();
-        MergedWords words = new MergedWords();
+        MergedWords words = new MergedWords(labels);
         for (Step step : arrangement.solution().steps()) {
             int event = step.event().index();
             boolean told = isStruck(step)
@@ -30,7 +30,7 @@ final class LeftHandWords {
                             || neighbors.before(event).stream()
                                     .anyMatch(before -> arrangement.step(before).direction() != step.direction()));
             boolean air = step.air() != AirUse.NONE;
-            if (told || air && !isStruck(step)) {
+            if (told || (air && !isStruck(step))) {
                 words.add(event, new Mark.Words(event, Topic.DIRECTION, labels.direction(step.direction())));
             }
             if (air) {
@@ -38,7 +38,7 @@ final class LeftHandWords {
             }
         }
         SortedMap<Integer, String> texts = new TreeMap<>();
-        words.annotations(labels).forEach(each -> texts.put(each.noteIndex(), ((Annotation.Words) each).text()));
+        words.annotations().forEach(each -> texts.put(each.noteIndex(), ((Annotation.Words) each).text()));
         return texts;
     }
 

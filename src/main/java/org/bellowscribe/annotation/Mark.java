@@ -32,6 +32,13 @@ public sealed interface Mark {
      * @param text text, never empty
      */
     record Words(int event, Topic topic, String text) implements Mark {
+
+        /**
+         * So many characters words at one place should have: they are read at a glance, stand above a measure of quavers,
+         * and are not cut at the end of a line.
+         */
+        public static final int LONGEST = 15;
+
         /** Checks that there is a text. */
         public Words {
             checkText(text);

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,12 @@ import org.bellowscribe.annotation.style.WordLabels;
 /** Words above the staff, one text for each note: one renderer keeps only the last of several directions at a note. */
 final class MergedWords {
 
+    private final WordLabels labels;
     private final SortedMap<Integer, SortedMap<Topic, Set<String>>> texts = new TreeMap<>();
+
+    MergedWords(WordLabels labels) {
+        this.labels = labels;
+    }
 
     /**
      * Adds words.
@@ -20,19 +26,46 @@ final class MergedWords {
      * @param note place of the note or rest in the file
      */
     void add(int note, Mark.Words words) {
+        add(note, words.topic(), Set.of(words.text()));
+    }
+
+    /** Adds words about a topic. */
+    void add(int note, Topic topic, Set<String> words) {
         texts.computeIfAbsent(note, key -> new TreeMap<>())
-                .computeIfAbsent(words.topic(), key -> new LinkedHashSet<>())
-                .add(words.text());
+                .computeIfAbsent(topic, key -> new LinkedHashSet<>())
+                .addAll(words);
+    }
+
+    /** Returns the words about a topic at a note; empty if there are none. */
+    Set<String> about(Topic topic, int note) {
+        SortedMap<Topic, Set<String>> topics = texts.getOrDefault(note, Collections.emptySortedMap());
+        return Collections.unmodifiableSet(new LinkedHashSet<>(topics.getOrDefault(topic, Set.of())));
+    }
+
+    /** Takes the words about a topic away from a note. */
+    void remove(Topic topic, int note) {
+        SortedMap<Topic, Set<String>> topics = texts.get(note);
+        if (topics != null) {
+            topics.remove(topic);
+            if (topics.isEmpty()) {
+                texts.remove(note);
+            }
+        }
+    }
+
+    /** Returns the text at a note; empty if there is none. */
+    String text(int note) {
+        return text(texts.getOrDefault(note, Collections.emptySortedMap()));
     }
 
     /** Returns the words in the order of the notes. */
-    List<Annotation> annotations(WordLabels labels) {
+    List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>();
-        texts.forEach((note, topics) -> annotations.add(new Annotation.Words(note, true, text(topics, labels))));
+        texts.forEach((note, topics) -> annotations.add(new Annotation.Words(note, true, text(topics))));
         return annotations;
     }
 
-    private static String text(SortedMap<Topic, Set<String>> topics, WordLabels labels) {
+    private String text(SortedMap<Topic, Set<String>> topics) {
         List<String> parts = new ArrayList<>();
         for (Map.Entry<Topic, Set<String>> topic : topics.entrySet()) {
             String part = String.join(labels.between(), topic.getValue());

@@ -18,7 +18,7 @@ final class SheetMarks {
     private final Style style;
     private final SignedMarks signed;
     private final LyricLines lyrics = new LyricLines();
-    private final MergedWords words = new MergedWords();
+    private final MergedWords words;
     private final List<Annotation> fingers = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
@@ -26,6 +26,7 @@ final class SheetMarks {
         this.tune = tune;
         this.style = style;
         this.signed = signed;
+        this.words = new MergedWords(style.words());
     }
 
     /** Adds a mark, with the sign if it is fixed. Words at a rest that is not written go to the next event that is; other marks there are left out. */
@@ -87,7 +88,8 @@ final class SheetMarks {
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(fingers);
         annotations.addAll(symbols);
-        annotations.addAll(words.annotations(style.words()));
+        StartWords.spread(words, tune.events());
+        annotations.addAll(words.annotations());
         annotations.addAll(lyrics.annotations(style.filler()));
         annotations.sort(DOCUMENT_ORDER);
         return List.copyOf(annotations);

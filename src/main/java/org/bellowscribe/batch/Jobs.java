@@ -1,6 +1,7 @@
 package org.bellowscribe.batch;
 
 import java.util.List;
+import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.musicxml.SchemaCheck;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ScoreReader;
@@ -11,14 +12,10 @@ public final class Jobs {
     private Jobs() {}
 
     /** Returns the job that marks a tune. Our earlier marks are taken out first, so marking again changes nothing. */
-    public static Job mark(MarkSettings settings) {
-        return mark(settings, LeftHandChoice.NONE);
-    }
-
-    /** Returns the job that marks a tune and writes out of the left hand what is asked for. */
-    public static Job mark(MarkSettings settings, LeftHandChoice leftHand) {
+    public static Job mark(MarkSettings settings, Outputs outputs) {
         warm();
-        return new SafeJob((source, bytes) -> new MarkJob(settings, leftHand, source).run(bytes));
+        MarkJob job = new MarkJob(settings, outputs);
+        return new SafeJob(job::run);
     }
 
     // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.Severity;
+import org.bellowscribe.report.TuneSummary;
 import org.jspecify.annotations.Nullable;
 
 /**

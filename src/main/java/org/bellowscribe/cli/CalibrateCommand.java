@@ -3,9 +3,12 @@ package org.bellowscribe.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
 import org.bellowscribe.batch.AtomicFile;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.FilePath;
+import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.Severity;
@@ -15,21 +18,29 @@ import org.bellowscribe.instrument.Timings;
 import org.bellowscribe.instrument.file.InstrumentCopy;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.theory.Pitch;
-import org.jspecify.annotations.Nullable;
 
 /** Makes an instrument file of stop-watch timings. */
 final class CalibrateCommand implements Command {
 
-    private static final String INSTRUMENT = "instrument";
-    private static final String PITCH = "pitch";
-    private static final String NOTE = "note";
-    private static final String WITH_BASS = "with-bass";
-    private static final String WITH_CHORD = "with-chord";
-    private static final String AIR = "air";
-    private static final String LIGHT_AIR = "light-air";
-    private static final String OUT = "out";
-    private static final List<String> OTHERS = List.of(WITH_BASS, WITH_CHORD, AIR, LIGHT_AIR);
-    private static final double LONGEST = 600;
+    private static final Seconds SECONDS = new Seconds();
+
+    private static final CommandOption<String> INSTRUMENT =
+            CommandOption.text("instrument", "ID|FILE", "The instrument to start from.");
+    private static final CommandOption<Pitch> PITCH =
+            new CommandOption<>("pitch", "NOTE", "The note that is held; A4 if not given.", new PitchName());
+    private static final CommandOption<Double> NOTE = timing("note", "That note alone.");
+    private static final CommandOption<Double> WITH_BASS = timing("with-bass", "The same note with a bass.");
+    private static final CommandOption<Double> WITH_CHORD = timing("with-chord", "The same note with a chord.");
+    private static final CommandOption<Double> AIR = timing("air", "The air button fully pressed, no note.");
+    private static final CommandOption<Double> LIGHT_AIR =
+            timing("light-air", "The air button lightly pressed, no note.");
+    private static final CommandOption<Path> OUT =
+            new CommandOption<>("out", "FILE", "The instrument file to write.", new FilePath());
+    private static final List<CommandOption<Double>> OTHERS = List.of(WITH_BASS, WITH_CHORD, AIR, LIGHT_AIR);
+
+    private static CommandOption<Double> timing(String name, String description) {
+        return new CommandOption<>(name, "SECONDS", description, SECONDS);
+    }
 
     @Override
     public String name() {
@@ -48,32 +59,23 @@ final class CalibrateCommand implements Command {
     }
 
     @Override
-    public Options options() {
-        Options options = new Options();
-        ValueOption.add(options, INSTRUMENT, "ID|FILE", "The instrument to start from.");
-        ValueOption.add(options, PITCH, "NOTE", "The note that is held; A4 if not given.");
-        ValueOption.add(options, NOTE, "SECONDS", "That note alone.");
-        ValueOption.add(options, WITH_BASS, "SECONDS", "The same note with a bass.");
-        ValueOption.add(options, WITH_CHORD, "SECONDS", "The same note with a chord.");
-        ValueOption.add(options, AIR, "SECONDS", "The air button fully pressed, no note.");
-        ValueOption.add(options, LIGHT_AIR, "SECONDS", "The air button lightly pressed, no note.");
-        ValueOption.add(options, OUT, "FILE", "The instrument file to write.");
-        return options;
+    public List<CommandOption<?>> options() {
+        return List.of(INSTRUMENT, PITCH, NOTE, WITH_BASS, WITH_CHORD, AIR, LIGHT_AIR, OUT);
     }
 
     @Override
-    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        if (!line.getArgList().isEmpty()) {
+    public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
+        if (!words.rest().isEmpty()) {
             throw new UsageException("calibrate takes options only, not %s."
-                    .formatted(line.getArgList().get(0)));
+                    .formatted(words.rest().get(0)));
         }
-        String name = required(line, INSTRUMENT, "Maybe add --instrument and the box of the library most like yours.");
-        Instrument instrument = MarkCommand.look(name, INSTRUMENT, InstrumentLibrary::find);
-        Timings timings = timings(line);
-        Path out = FileOptions.path(required(line, OUT, "Maybe add --out my-box.xml."));
+        String name = required(words, INSTRUMENT, "Maybe add --instrument and the box of the library most like yours.");
+        Instrument instrument = LibraryName.find(InstrumentLibrary::find, INSTRUMENT.name(), name);
+        Timings timings = timings(words);
+        Path out = required(words, OUT, "Maybe add --out my-box.xml.");
         if (out.toAbsolutePath()
                 .normalize()
-                .equals(Path.of(name).toAbsolutePath().normalize())) {
+                .equals(FilePath.of(name).toAbsolutePath().normalize())) {
             throw new UsageException("The result would take the place of the input %s.".formatted(name));
         }
         Calibration calibration = Calibration.of(instrument, timings);
@@ -89,7 +91,7 @@ final class CalibrateCommand implements Command {
             }
             return ExitCode.SOME_FAILED;
         }
-        report(line, calibration, out, terminal);
+        report(words, calibration, out, terminal);
         return ExitCode.ALL_DONE;
     }
 
@@ -101,7 +103,7 @@ final class CalibrateCommand implements Command {
         AtomicFile.write(out, copy.text().getBytes(StandardCharsets.UTF_8));
     }
 
-    private static void report(CommandLine line, Calibration calibration, Path out, Terminal terminal) {
+    private static void report(CommandWords words, Calibration calibration, Path out, Terminal terminal) {
         for (Calibration.Figure figure : calibration.figures()) {
             terminal.out()
                     .printf(
@@ -114,8 +116,9 @@ final class CalibrateCommand implements Command {
                             figure.why());
         }
         OTHERS.stream()
-                .filter(option -> !line.hasOption(option))
-                .forEach(option -> terminal.out().println("not timed: --" + option + "; its figure stays as it was"));
+                .filter(option -> !words.has(option))
+                .forEach(option ->
+                        terminal.out().println("not timed: --" + option.name() + "; its figure stays as it was"));
         terminal.out().println(out + " written. Use it: mark ... --instrument " + out);
     }
 
@@ -123,50 +126,21 @@ final class CalibrateCommand implements Command {
         return "%.2f".formatted(figure);
     }
 
-    private static Timings timings(CommandLine line) throws UsageException {
-        required(line, NOTE, "Maybe hold A4 from fully open to closed and time it.");
-        Double note = seconds(line, NOTE);
-        if (note == null) {
-            throw new IllegalStateException("The option (note) must be there.");
-        }
+    private static Timings timings(CommandWords words) throws UsageException {
         return new Timings(
-                pitch(line.getOptionValue(PITCH, "A4")),
-                note,
-                seconds(line, WITH_BASS),
-                seconds(line, WITH_CHORD),
-                seconds(line, AIR),
-                seconds(line, LIGHT_AIR));
+                words.get(PITCH, Pitch.parse("A4")),
+                required(words, NOTE, "Maybe hold A4 from fully open to closed and time it."),
+                words.get(WITH_BASS),
+                words.get(WITH_CHORD),
+                words.get(AIR),
+                words.get(LIGHT_AIR));
     }
 
-    private static String required(CommandLine line, String option, String advice) throws UsageException {
-        String value = line.getOptionValue(option);
+    private static <T> T required(CommandWords words, CommandOption<T> option, String advice) throws UsageException {
+        T value = words.get(option);
         if (value == null) {
-            throw new UsageException("calibrate needs --%s.%n  %s".formatted(option, advice));
+            throw new UsageException("calibrate needs --%s.%n  %s".formatted(option.name(), advice));
         }
         return value;
-    }
-
-    private static Pitch pitch(String name) throws UsageException {
-        try {
-            return Pitch.parse(name);
-        } catch (IllegalArgumentException e) {
-            throw new UsageException(
-                    "--pitch takes a note with its octave, such as A4 or F#4, not %s.".formatted(name));
-        }
-    }
-
-    private static @Nullable Double seconds(CommandLine line, String option) throws UsageException {
-        String text = line.getOptionValue(option);
-        if (text == null) {
-            return null;
-        }
-        if (text.matches("\\d{1,3}([.,]\\d{1,3})?")) {
-            double seconds = Double.parseDouble(text.replace(',', '.'));
-            if (seconds >= 1 && seconds <= LONGEST) {
-                return seconds;
-            }
-        }
-        throw new UsageException(
-                "--%s takes seconds from 1 to 600, such as 17 or 17.5, not %s.".formatted(option, text));
     }
 }

@@ -1,7 +1,9 @@
 package org.bellowscribe.cli;
 
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
+import java.util.List;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.UsageException;
 
 /** One command of the tool. */
 interface Command {
@@ -16,12 +18,17 @@ interface Command {
     String usage();
 
     /** Returns its options, in the order in which to list them. */
-    Options options();
+    List<CommandOption<?>> options();
+
+    /** Adds to its help what stands below the options. */
+    default void addTo(HelpPage page) {
+        // Mostly nothing.
+    }
 
     /**
      * Does it.
      *
      * @throws UsageException if the line is wrong; then nothing was done
      */
-    ExitCode run(CommandLine line, Terminal terminal) throws UsageException;
+    ExitCode run(CommandWords words, Terminal terminal) throws UsageException;
 }

@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.NearestNames;
 
 /** All commands, in the order in which to list them. */
@@ -12,6 +13,7 @@ final class Commands {
             new FitCommand(),
             new CalibrateCommand(),
             new InstrumentsCommand(),
+            new StylesCommand(),
             new MannersCommand(),
             new PatternsCommand());
 

@@ -1,93 +1,45 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.apache.commons.cli.Option;
-import org.bellowscribe.annotation.Annotator;
-import org.bellowscribe.annotation.Annotators;
-import org.bellowscribe.annotation.style.Style;
-import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.solver.Manner;
-import org.bellowscribe.solver.manner.MannerLibrary;
+import org.bellowscribe.cli.option.CommandOption;
 
-/** The help text, made from the commands and catalogues themselves. */
+/** The help, made from the commands and their options. */
 final class Help {
 
-    private static final int INDENT = 28;
-    private static final int WIDTH = 100;
+    private static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
+    private static final String CAUTION =
+            "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
+                    + " teacher or a health professional.";
 
     private Help() {}
 
+    /** Returns what the tool can do. */
     static String text() {
-        StringBuilder text = new StringBuilder();
-        text.append("Marks button, bellows direction, left hand and air on tunes for the melodeon.\n");
+        HelpPage page = new HelpPage();
+        page.line("Marks button, bellows direction, left hand and air on tunes for the melodeon.");
         for (Command command : Commands.ALL) {
-            text.append("\nbellowscribe %s %s\n".formatted(command.name(), command.usage()));
-            text.append(wrap("  ", command.summary()));
-            for (Option option : command.options().getOptions()) {
-                text.append(entry(label(option), option.getDescription()));
-            }
+            page.line("").line("bellowscribe " + command.name() + " " + command.usage());
+            page.indented(command.summary());
         }
-        text.append(
-                "\nINPUT is a score (.musicxml, .xml, .mxl), a folder of scores, or - alone: a score comes from\nstandard input, the result goes to standard output and the report to standard error.\n");
-        text.append("\nMarks\n");
-        for (Annotator annotator : Annotators.all()) {
-            text.append(entry(annotator.id() + (annotator.byDefault() ? " *" : ""), annotator.summary()));
-        }
-        text.append("  * written unless --marks says otherwise\n");
-        text.append("\nStyles\n");
-        for (Style style : StyleLibrary.all()) {
-            text.append(entry(style.id(), style.name()));
-        }
-        text.append("\nManners of playing\n");
-        for (Manner manner : MannerLibrary.all()) {
-            text.append(entry(manner.id(), manner.summary()));
-        }
-        text.append("\nInstruments\n");
-        text.append(wrap(
-                "  ",
-                String.join(
-                        ", ",
-                        InstrumentLibrary.all().stream()
-                                .map(entry -> entry.instrument().id())
-                                .toList())));
-        text.append("""
-
-                Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.
-
-                Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a teacher or a
-                health professional.
-                """);
-        return text.toString();
+        return page.paragraph(HelpPage.INPUT)
+                .paragraph("bellowscribe COMMAND --help lists the options of a command, such as mark --help;"
+                        + " --version prints the version.")
+                .paragraph(EXIT_CODES)
+                .paragraph(CAUTION)
+                .text();
     }
 
-    private static String label(Option option) {
-        return "--" + option.getLongOpt() + (option.hasArg() ? " " + option.getArgName() : "");
-    }
-
-    private static String entry(String label, String description) {
-        String padded = "  " + label + " ".repeat(Math.max(1, INDENT - 2 - label.length()));
-        List<String> lines = lines(description, WIDTH - INDENT);
-        return padded + String.join("\n" + " ".repeat(INDENT), lines) + "\n";
-    }
-
-    private static String wrap(String indent, String paragraph) {
-        return indent + String.join("\n" + indent, lines(paragraph, WIDTH - indent.length())) + "\n";
-    }
-
-    // Breaks at spaces; a list of marks without spaces breaks at its commas.
-    private static List<String> lines(String paragraph, int width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : paragraph.split("(?<=[ ,])")) {
-            if (!line.isEmpty() && line.length() + word.stripTrailing().length() > width) {
-                lines.add(line.toString().stripTrailing());
-                line.setLength(0);
-            }
-            line.append(word);
+    /** Returns what one command can do, with its options. */
+    static String of(Command command) {
+        HelpPage page = new HelpPage();
+        page.line("bellowscribe " + command.name() + " " + command.usage());
+        page.indented(command.summary());
+        if (!command.options().isEmpty()) {
+            page.heading("Options");
         }
-        lines.add(line.toString().stripTrailing());
-        return lines;
+        for (CommandOption<?> option : command.options()) {
+            page.entry(option.label(), option.help());
+        }
+        command.addTo(page);
+        return page.paragraph(EXIT_CODES).paragraph(CAUTION).text();
     }
 }

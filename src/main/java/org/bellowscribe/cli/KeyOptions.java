@@ -1,49 +1,39 @@
 package org.bellowscribe.cli;
 
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Option;
-import org.apache.commons.cli.Options;
-import org.bellowscribe.batch.KeyChoice;
+import java.util.List;
+import java.util.OptionalInt;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.NumberOr;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.KeyChoice;
 
 /** In which key to play. */
 final class KeyOptions {
 
-    private static final String TRANSPOSE = "transpose";
-    private static final String KEEP_NOTES = "keep-notes";
+    private static final CommandOption<OptionalInt> TRANSPOSE = new CommandOption<>(
+            "transpose",
+            "N|auto",
+            "Write the score N semitones higher, lower if negative; auto: in the nearest key that can be played.",
+            new NumberOr("auto", new WholeNumber(-KeyChoice.MOST_SEMITONES, KeyChoice.MOST_SEMITONES)));
+    private static final CommandOption<Boolean> KEEP_NOTES = CommandOption.flag(
+            "keep-notes", "With --transpose: leave the notes of the sheet, and say which key sounds.");
+
+    static final List<CommandOption<?>> ALL = List.of(TRANSPOSE, KEEP_NOTES);
 
     private KeyOptions() {}
 
-    static void addTo(Options options) {
-        options.addOption(Option.builder()
-                .longOpt(TRANSPOSE)
-                .hasArg()
-                .argName("N|auto")
-                .desc("Write the score N semitones higher, lower if negative; auto: in the nearest key that can be"
-                        + " played.")
-                .get());
-        options.addOption(Option.builder()
-                .longOpt(KEEP_NOTES)
-                .desc("With --transpose: leave the notes of the sheet, and say which key sounds.")
-                .get());
-    }
-
-    static KeyChoice of(CommandLine line) throws UsageException {
-        String text = line.getOptionValue(TRANSPOSE);
-        boolean keepsNotes = line.hasOption(KEEP_NOTES);
-        if (text == null) {
+    static KeyChoice of(CommandWords words) throws UsageException {
+        OptionalInt semitones = words.get(TRANSPOSE);
+        boolean keepsNotes = words.has(KEEP_NOTES);
+        if (semitones == null) {
             if (keepsNotes) {
-                throw new UsageException("--keep-notes goes with --transpose.\n  Maybe add --transpose auto.");
+                throw new UsageException(
+                        "--keep-notes goes with --transpose.%n  Maybe add --transpose auto.".formatted());
             }
             return KeyChoice.AS_WRITTEN;
         }
-        if (text.equals("auto")) {
-            return new KeyChoice(null, keepsNotes);
-        }
-        int most = KeyChoice.MOST_SEMITONES;
-        if (!text.matches("[+-]?\\d{1,2}") || Math.abs(Integer.parseInt(text)) > most) {
-            throw new UsageException(
-                    "--transpose takes auto or a whole number from -%d to %d, not %s.".formatted(most, most, text));
-        }
-        return new KeyChoice(Integer.valueOf(text), keepsNotes);
+        return new KeyChoice(semitones.isPresent() ? semitones.getAsInt() : null, keepsNotes);
     }
 }

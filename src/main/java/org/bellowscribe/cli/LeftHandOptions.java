@@ -1,40 +1,66 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
-import org.bellowscribe.batch.LeftHandChoice;
+import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.marking.LeftHandChoice;
+import org.jspecify.annotations.Nullable;
 
-/** What to write out of the left hand. */
+/** What the left hand plays, and what to write out of it. */
 final class LeftHandOptions {
 
-    static final String WRITTEN = "written-left-hand";
     private static final String PART = "part";
     private static final String SHEET = "sheet";
 
+    static final CommandOption<List<PatternChoice.Named>> PATTERN = new CommandOption<>(
+            "pattern",
+            "LIST",
+            "Patterns of the left hand, ids or files with commas between; before one may stand a time (3/4=) or measures"
+                    + " (17-24=) for which it holds. As the manner says or by time and tempo if not given.",
+            new PatternList());
+    static final CommandOption<String> LEFT_HAND_PART = CommandOption.text(
+            "left-hand-part",
+            "NAME|ID|N",
+            "The part, in it the lowest staff, that has the left hand written out: a note alone is a bass, notes together"
+                    + " are a chord. If not given, patterns and harmony decide.");
+    static final CommandOption<List<String>> WRITTEN = new CommandOption<>(
+            "written-left-hand",
+            "LIST",
+            "part: add a part in the bass clef with the notes that the left hand sounds; sheet: write them as a score of"
+                    + " their own, NAME.left-hand.musicxml; or part,sheet.",
+            new WordList(List.of(PART, SHEET)));
+
     private LeftHandOptions() {}
 
-    static void addTo(Options options) {
-        ValueOption.add(
-                options,
-                WRITTEN,
-                "LIST",
-                "part: add a part in the bass clef with the notes that the left hand sounds; sheet: write them as a score"
-                        + " of their own, NAME.left-hand.musicxml; or part,sheet.");
+    static PatternChoice patterns(CommandWords words) {
+        return new PatternChoice(PatternLibrary.all(), words.get(PATTERN, List.of()));
     }
 
-    static LeftHandChoice of(CommandLine line) throws UsageException {
-        String text = line.getOptionValue(WRITTEN);
-        if (text == null) {
-            return LeftHandChoice.NONE;
+    /** Returns what the user calls the part that has the left hand; null if patterns decide. */
+    static @Nullable String part(CommandWords words) throws UsageException {
+        if (words.has(LEFT_HAND_PART) && words.has(PATTERN)) {
+            throw new UsageException(
+                    "--left-hand-part leaves nothing for --pattern to decide.%n  Maybe leave one out.".formatted());
         }
-        List<String> words = Stream.of(text.split(",")).map(String::strip).toList();
-        for (String word : words) {
-            if (!word.equals(PART) && !word.equals(SHEET)) {
-                throw new UsageException("--%s takes part, sheet or part,sheet, not %s.".formatted(WRITTEN, text));
-            }
+        return words.get(LEFT_HAND_PART);
+    }
+
+    static LeftHandChoice written(CommandWords words) throws UsageException {
+        List<String> written = words.get(WRITTEN, List.of());
+        boolean sheet = written.contains(SHEET);
+        if (sheet && FileOptions.isPiped(words)) {
+            throw new UsageException(
+                    "--%s sheet needs files: the result of the input - goes to standard output.%n  Maybe ask for part."
+                            .formatted(WRITTEN.name()));
         }
-        return new LeftHandChoice(words.contains(PART), words.contains(SHEET));
+        if (sheet && words.has(FileOptions.IN_PLACE)) {
+            throw new UsageException("--%s sheet goes with --out: beside your scores it would be taken for one of them."
+                    .formatted(WRITTEN.name()));
+        }
+        return new LeftHandChoice(written.contains(PART), sheet);
     }
 }

@@ -3,21 +3,13 @@ package org.bellowscribe.cli;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.ServiceConfigurationError;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.DefaultParser;
-import org.apache.commons.cli.MissingArgumentException;
-import org.apache.commons.cli.Option;
-import org.apache.commons.cli.Options;
-import org.apache.commons.cli.ParseException;
-import org.apache.commons.cli.UnrecognizedOptionException;
-import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.UsageException;
 
 /** The command line. */
 public final class Main {
@@ -27,6 +19,8 @@ public final class Main {
     private Main() {}
 
     /** Runs the tool and ends the process with its exit code. */
+    // From JDK 22 on there is a console also where nobody watches: then progress is written to it in vain.
+    @SuppressWarnings("SystemConsoleNull")
     public static void main(String[] args) {
         // What a library logs is not for the user: what matters to them is a remark of ours.
         LIBRARIES.setLevel(Level.OFF);
@@ -67,7 +61,8 @@ public final class Main {
         if (words.isEmpty()) {
             throw new UsageException("No command is given.");
         }
-        if (words.contains("--help") || List.of("-h", "help").contains(words.get(0))) {
+        boolean asksForHelp = words.contains("--help") || words.contains("-h");
+        if (List.of("--help", "-h", "help").contains(words.get(0))) {
             terminal.out().print(Help.text());
             return ExitCode.ALL_DONE;
         }
@@ -76,44 +71,12 @@ public final class Main {
             return ExitCode.ALL_DONE;
         }
         Command command = Commands.find(words.get(0));
-        return command.run(parse(command, words.subList(1, words.size())), terminal);
-    }
-
-    private static CommandLine parse(Command command, List<String> words) throws UsageException {
-        Options options = command.options();
-        try {
-            CommandLine line = DefaultParser.builder()
-                    .setAllowPartialMatching(false)
-                    .get()
-                    .parse(options, words.toArray(String[]::new));
-            requireOnce(line);
-            return line;
-        } catch (UnrecognizedOptionException e) {
-            String given = e.getOption().replaceFirst("^-+", "").replaceFirst("=.*", "");
-            List<String> near = NearestNames.of(
-                    given, options.getOptions().stream().map(Option::getLongOpt).toList());
-            String advice = near.isEmpty() ? "" : "\n  Maybe --" + String.join(" or --", near) + " is meant.";
-            throw new UsageException(
-                    "The command %s has no option %s.%s".formatted(command.name(), e.getOption(), advice));
-        } catch (MissingArgumentException e) {
-            Option option = e.getOption();
-            throw new UsageException("--%s needs a value (%s).".formatted(option.getLongOpt(), option.getArgName()));
-        } catch (ParseException e) {
-            throw new UsageException(e.getMessage() + ".");
+        if (asksForHelp) {
+            terminal.out().print(Help.of(command));
+            return ExitCode.ALL_DONE;
         }
-    }
-
-    // Of an option without a value a second one changes nothing.
-    private static void requireOnce(CommandLine line) throws UsageException {
-        Map<String, String> values = new HashMap<>();
-        for (Option option : line.getOptions()) {
-            String name = option.getLongOpt();
-            String earlier = option.hasArg() ? values.put(name, option.getValue()) : null;
-            if (earlier != null) {
-                throw new UsageException("--%s is given twice, as %s and as %s.%n  Maybe leave one of them out."
-                        .formatted(name, earlier, option.getValue()));
-            }
-        }
+        return command.run(
+                CommandWords.parse(command.name(), command.options(), words.subList(1, words.size())), terminal);
     }
 
     private static String version() {

@@ -5,8 +5,8 @@ import java.util.List;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
-import org.bellowscribe.solver.RuleBook;
 import org.bellowscribe.solver.manner.MannerLibrary;
+import org.bellowscribe.solver.model.RuleBook;
 
 /** Manners of playing as text. */
 final class MannerTable {

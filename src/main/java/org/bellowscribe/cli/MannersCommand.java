@@ -1,41 +1,33 @@
 package org.bellowscribe.cli;
 
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
+import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Shows manners of playing. */
-final class MannersCommand implements Command {
+final class MannersCommand extends LibraryCommand<Manner> {
 
-    @Override
-    public String name() {
-        return "manners";
+    MannersCommand() {
+        super(MannerLibrary.library());
     }
 
     @Override
     public String summary() {
         return "Alone or with list it lists the manners of playing; show tells what each rule charges in one of them, or"
-                + " in a manner file.";
+                + " in a manner file; check looks for what is wrong in a file.";
     }
 
     @Override
-    public String usage() {
-        return "[list | show ID|FILE]";
+    String list() {
+        return MannerTable.list();
     }
 
     @Override
-    public Options options() {
-        return new Options();
+    String show(Manner shown) {
+        return MannerTable.show(shown);
     }
 
     @Override
-    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        String shown = ListOrShow.shown(line, name(), "manner");
-        terminal.out()
-                .print(
-                        shown == null
-                                ? MannerTable.list()
-                                : MannerTable.show(MarkCommand.look(shown, "manner", MannerLibrary::find)));
-        return ExitCode.ALL_DONE;
+    String title(Manner shown) {
+        return shown.id();
     }
 }

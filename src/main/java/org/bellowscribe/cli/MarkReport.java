@@ -2,9 +2,9 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import org.bellowscribe.batch.Result;
-import org.bellowscribe.batch.TuneSummary;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.lefthand.LeftHandTally;
+import org.bellowscribe.report.TuneSummary;
 
 /** One line a tune, under it the order of play if there are repeats or jumps, then totals. */
 final class MarkReport implements Report {

@@ -2,48 +2,34 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
 import org.bellowscribe.accompaniment.Pattern;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.theory.Fraction;
 
 /** Shows patterns of the left hand. */
-final class PatternsCommand implements Command {
+final class PatternsCommand extends LibraryCommand<Pattern> {
 
     private static final List<TimeSignature> TIMES =
             List.of(new TimeSignature(2, 4), new TimeSignature(3, 4), new TimeSignature(4, 4), new TimeSignature(6, 8));
 
-    @Override
-    public String name() {
-        return "patterns";
+    PatternsCommand() {
+        super(PatternLibrary.library());
     }
 
     @Override
     public String summary() {
         return "Alone or with list it lists the patterns of the left hand; show tells what one of them, or a pattern"
-                + " file, plays in the usual times.";
+                + " file, plays in the usual times; check looks for what is wrong in a file.";
     }
 
     @Override
-    public String usage() {
-        return "[list | show ID|FILE]";
+    String title(Pattern shown) {
+        return shown.id();
     }
 
     @Override
-    public Options options() {
-        return new Options();
-    }
-
-    @Override
-    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        String shown = ListOrShow.shown(line, name(), "pattern");
-        terminal.out().print(shown == null ? list() : show(MarkCommand.look(shown, "pattern", PatternLibrary::find)));
-        return ExitCode.ALL_DONE;
-    }
-
-    private static String list() {
+    String list() {
         StringBuilder text = new StringBuilder();
         for (Pattern pattern : PatternLibrary.all()) {
             text.append("  %-20s %s%n".formatted(pattern.id(), pattern.summary()));
@@ -51,7 +37,8 @@ final class PatternsCommand implements Command {
         return text.toString();
     }
 
-    private static String show(Pattern pattern) {
+    @Override
+    String show(Pattern pattern) {
         StringBuilder text = new StringBuilder("%s%n  %s%n".formatted(pattern.id(), pattern.summary()));
         for (TimeSignature time : TIMES) {
             String strokes = pattern.strokes(time).stream()

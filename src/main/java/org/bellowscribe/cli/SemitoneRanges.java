@@ -2,43 +2,46 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.ValueReader;
+import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.cli.option.WordList;
 import org.bellowscribe.fit.FitOptions;
 
-/** Reads transpositions such as {@code -5..7,12}. */
-final class SemitoneRanges {
+/** Reads transpositions such as {@code -5..7,12}: semitones, rising, each once. */
+record SemitoneRanges() implements ValueReader<List<Integer>> {
 
-    private static final Pattern RANGE = Pattern.compile("\\s*([+-]?\\d{1,2})(?:\\.\\.([+-]?\\d{1,2}))?\\s*");
+    private static final WholeNumber SEMITONES = new WholeNumber(-FitOptions.MOST_SEMITONES, FitOptions.MOST_SEMITONES);
+    private static final String TO = "..";
 
-    private SemitoneRanges() {}
-
-    /** Returns the semitones, rising, each once. */
-    static List<Integer> parse(String text) throws UsageException {
-        TreeSet<Integer> semitones = new TreeSet<>();
-        for (String part : text.split(",", -1)) {
-            Matcher range = RANGE.matcher(part);
-            if (!range.matches()) {
-                throw wrong(text);
-            }
-            int from = Integer.parseInt(range.group(1));
-            int to = range.group(2) == null ? from : Integer.parseInt(range.group(2));
-            int most = FitOptions.MOST_SEMITONES;
-            if (from > to || from < -most || to > most) {
-                throw wrong(text);
-            }
-            for (int each = from; each <= to; each++) {
-                semitones.add(each);
-            }
-        }
-        return List.copyOf(semitones);
+    @Override
+    public String takes() {
+        return "whole numbers and rising ranges from %d to %d with commas between, such as -5..7,12"
+                .formatted(SEMITONES.least(), SEMITONES.most());
     }
 
-    private static UsageException wrong(String text) {
-        int most = FitOptions.MOST_SEMITONES;
-        return new UsageException(
-                ("--transpose takes whole numbers and rising ranges from -%d to %d with commas between,"
-                                + " such as -5..7,12, not %s.")
-                        .formatted(most, most, text));
+    @Override
+    public List<Integer> read(String option, String text) throws UsageException {
+        try {
+            TreeSet<Integer> semitones = new TreeSet<>();
+            for (String range : WordList.split(text)) {
+                int between = range.indexOf(TO);
+                int from = SEMITONES.read(option, between < 0 ? range : range.substring(0, between));
+                int to = between < 0 ? from : SEMITONES.read(option, range.substring(between + TO.length()));
+                if (from > to) {
+                    throw wrong(option, text);
+                }
+                for (int each = from; each <= to; each++) {
+                    semitones.add(each);
+                }
+            }
+            return List.copyOf(semitones);
+        } catch (UsageException e) {
+            throw wrong(option, text);
+        }
+    }
+
+    private UsageException wrong(String option, String text) {
+        return UsageException.notTaken(option, takes(), text);
     }
 }

@@ -2,116 +2,99 @@ package org.bellowscribe.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Option;
-import org.apache.commons.cli.Options;
+import java.util.Optional;
 import org.bellowscribe.annotation.SignedMarks;
-import org.bellowscribe.batch.Steering;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.FilePath;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.Steering;
 import org.bellowscribe.solver.explain.Alternatives;
 import org.jspecify.annotations.Nullable;
 
 /** What a teacher fixes and asks. */
 final class SteeringOptions {
 
-    static final String PINS = "pins";
-    private static final String KEEP_EDITS = "keep-edits";
-    private static final String EXPLAIN = "explain";
-    static final String ALTERNATIVES = "alternatives";
     private static final String NO_PINS = "none";
 
-    /** The options that are about one tune. */
-    static final List<String> FOR_ONE_TUNE = List.of(PINS, EXPLAIN);
+    static final CommandOption<Optional<Path>> PINS = new CommandOption<>(
+            "pins",
+            "FILE|none",
+            "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.",
+            (option, text) -> text.equals(NO_PINS) ? Optional.empty() : Optional.of(new FilePath().read(option, text)));
+    private static final CommandOption<Boolean> KEEP_EDITS = CommandOption.flag(
+            "keep-edits",
+            "Of scores that are marked already, keep every mark that was changed by hand, and put %s behind it; if not given, those that end in it are kept."
+                    .formatted(SignedMarks.SIGN));
+    private static final CommandOption<Steering.Question> EXPLAIN = new CommandOption<>(
+            "explain",
+            "MEASURE[:NOTE]",
+            "Say of a note, or of each note of a measure, what every other way to play it would cost; without --out"
+                    + " nothing is written.",
+            new QuestionReader());
+    static final CommandOption<Integer> ALTERNATIVES = new CommandOption<>(
+            "alternatives",
+            "K",
+            "Also write up to K clearly different ways to play each tune, as NAME.2.musicxml and so on.",
+            new WholeNumber(0, Alternatives.MOST));
 
-    private static final Pattern NOTE = Pattern.compile("(.+?)(?::([1-9]\\d{0,2}))?");
+    static final List<CommandOption<?>> ALL = List.of(PINS, KEEP_EDITS, EXPLAIN, ALTERNATIVES);
 
     private SteeringOptions() {}
 
-    static void addTo(Options options) {
-        ValueOption.add(
-                options,
-                PINS,
-                "FILE|none",
-                "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.");
-        options.addOption(Option.builder()
-                .longOpt(KEEP_EDITS)
-                .desc("Of scores that are marked already, keep every mark that was changed by hand, and put %s behind"
-                                .formatted(SignedMarks.SIGN)
-                        + " it; if not given, those that end in it are kept.")
-                .get());
-        ValueOption.add(
-                options,
-                EXPLAIN,
-                "MEASURE[:NOTE]",
-                "Say of a note, or of each note of a measure, what every other way to play it would cost; without"
-                        + " --out nothing is written.");
-        ValueOption.add(
-                options,
-                ALTERNATIVES,
-                "K",
-                "Also write up to K clearly different ways to play each tune, as NAME.2.musicxml and so on; 0 to %d."
-                        .formatted(Alternatives.MOST));
+    /** Returns how many other ways to play each tune are asked for; 0 if none. */
+    static int alternatives(CommandWords words) {
+        return words.get(ALTERNATIVES, 0);
     }
 
-    /** Returns how many other ways to play each tune are asked for; 0 if none. */
-    static int alternatives(CommandLine line) throws UsageException {
-        String text = line.getOptionValue(ALTERNATIVES, "0");
-        if (!text.matches("\\d") || Integer.parseInt(text) > Alternatives.MOST) {
-            throw new UsageException(
-                    "--%s takes a whole number from 0 to %d, not %s.".formatted(ALTERNATIVES, Alternatives.MOST, text));
-        }
-        return Integer.parseInt(text);
+    /** Tells whether the pins beside each score count. */
+    static boolean usesPinsBeside(CommandWords words) {
+        return !words.has(PINS);
     }
 
     /** Returns true if the line is a question that needs no folder for results. */
-    static boolean onlyAsks(CommandLine line) {
-        return line.hasOption(EXPLAIN)
-                && !line.hasOption(FileOptions.OUT)
-                && !line.hasOption(FileOptions.IN_PLACE)
-                && !line.getArgList().contains(FileOptions.PIPE);
+    static boolean onlyAsks(CommandWords words) {
+        return words.has(EXPLAIN)
+                && !words.has(FileOptions.OUT)
+                && !words.has(FileOptions.IN_PLACE)
+                && !FileOptions.isPiped(words);
     }
 
-    static Steering of(CommandLine line) throws UsageException {
-        String pins = line.getOptionValue(PINS);
-        boolean keeps = !NO_PINS.equals(pins);
-        if (onlyAsks(line) && line.hasOption(MarkCommand.RECORD)) {
-            throw new UsageException("--record needs a folder.\n  Maybe add --out and a folder.");
-        }
-        if (!keeps && line.hasOption(KEEP_EDITS)) {
+    static Steering of(CommandWords words) throws UsageException {
+        Optional<Path> pins = words.get(PINS);
+        boolean keeps = pins == null || pins.isPresent();
+        if (!keeps && words.has(KEEP_EDITS)) {
             throw new UsageException(
                     "--keep-edits keeps what --pins none passes over.%n  Maybe drop one of them.".formatted());
         }
-        int alternatives = alternatives(line);
-        if (onlyAsks(line) && alternatives > 0) {
-            throw new UsageException("--%s needs a folder.%n  Maybe add --out and a folder.".formatted(ALTERNATIVES));
-        }
-        Path path = pins == null || !keeps ? null : FileOptions.path(pins);
-        return new Steering(path, keeps, line.hasOption(KEEP_EDITS), question(line), alternatives, !onlyAsks(line));
+        return new Steering(keeps, words.has(KEEP_EDITS), words.get(EXPLAIN), alternatives(words));
     }
 
-    private static Steering.@Nullable Question question(CommandLine line) throws UsageException {
-        String text = line.getOptionValue(EXPLAIN);
-        if (text == null) {
-            return null;
+    /** Returns where the pins of the one tune are; null if that is not said. */
+    static @Nullable Path pins(CommandWords words) {
+        Optional<Path> pins = words.get(PINS);
+        return pins == null ? null : pins.orElse(null);
+    }
+
+    /** Refuses what needs a folder where nothing is written. */
+    static void requireFolder(CommandWords words, CommandOption<?> option) throws UsageException {
+        if (onlyAsks(words) && words.has(option)) {
+            throw new UsageException("--%s needs a folder.%n  Maybe add --out and a folder.".formatted(option.name()));
         }
-        Matcher matcher = NOTE.matcher(text);
-        if (!matcher.matches() || matcher.group(1).contains(":")) {
-            throw new UsageException(
-                    "--explain takes a measure, or a measure and a note such as 12:3, not %s.".formatted(text));
-        }
-        String note = matcher.group(2);
-        return new Steering.Question(matcher.group(1), note == null ? 0 : Integer.parseInt(note));
     }
 
     /** Refuses an option about one tune where there are more. */
-    static void check(CommandLine line, int tunes) throws UsageException {
-        for (String option : FOR_ONE_TUNE) {
-            boolean one = option.equals(PINS) && NO_PINS.equals(line.getOptionValue(PINS));
-            if (tunes > 1 && line.hasOption(option) && !one) {
-                throw new UsageException(
-                        "--%s is about one tune, and these are %d.%n  Maybe name one score.".formatted(option, tunes));
-            }
+    static void requireOneTune(CommandWords words, int tunes) throws UsageException {
+        Optional<Path> pins = words.get(PINS);
+        refuseMore(pins != null && pins.isPresent(), PINS, tunes);
+        refuseMore(words.has(EXPLAIN), EXPLAIN, tunes);
+    }
+
+    private static void refuseMore(boolean given, CommandOption<?> option, int tunes) throws UsageException {
+        if (given && tunes > 1) {
+            throw new UsageException("--%s is about one tune, and these are %d.%n  Maybe name one score."
+                    .formatted(option.name(), tunes));
         }
     }
 }

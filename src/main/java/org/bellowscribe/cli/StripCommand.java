@@ -1,9 +1,11 @@
 package org.bellowscribe.cli;
 
-import org.apache.commons.cli.CommandLine;
-import org.apache.commons.cli.Options;
+import java.util.List;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.UsageException;
 
 /** Takes our marks out of scores. */
 final class StripCommand implements Command {
@@ -24,14 +26,19 @@ final class StripCommand implements Command {
     }
 
     @Override
-    public Options options() {
-        Options options = new Options();
-        FileOptions.addTo(options);
-        return options;
+    public List<CommandOption<?>> options() {
+        return FileOptions.WRITING;
     }
 
     @Override
-    public ExitCode run(CommandLine line, Terminal terminal) throws UsageException {
-        return FileOptions.run(line, Sources.ALL_THERE_ARE, Jobs.strip(), new StripReport(), terminal);
+    public void addTo(HelpPage page) {
+        page.paragraph(HelpPage.INPUT);
+    }
+
+    @Override
+    public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+        Sources sources = FileOptions.toWrite(words, List.of(), Sources.ALL_THERE_ARE, given);
+        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
+        return new BatchRun(words, sources, terminal).run(Jobs.strip(), new StripReport());
     }
 }

@@ -1,5 +1,6 @@
 package org.bellowscribe.definition;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -31,6 +32,9 @@ public final class DefinitionSchema {
     private static final String FOLDER = "/org/bellowscribe/schemas/";
     private static final String NORMALIZED = "http://apache.org/xml/features/validation/schema/normalized-value";
     private static final String NO_DOCTYPE = "http://apache.org/xml/features/disallow-doctype-decl";
+    /** A definition of this size has a thousand times the elements of the largest instrument. */
+    static final int MOST_BYTES = 1 << 20;
+
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
 
     private final Schema schema;
@@ -95,14 +99,24 @@ public final class DefinitionSchema {
     /**
      * Reads a data file as far as it can be read.
      *
-     * @throws DiagnosedException with line and column, if the file is no XML
+     * @throws DiagnosedException with line and column, if the file is no XML, or is too large or nested too deep
      * @throws IOException if the stream cannot be read
      */
     public Examined examine(InputStream file) throws DiagnosedException, IOException {
+        byte[] bytes = file.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.BAD_DEFINITION,
+                    Place.FILE,
+                    "The file has more than %d bytes, the most that are read here.".formatted(MOST_BYTES)));
+        }
         try {
-            ElementBuilder builder = parse(file, schema);
+            ElementBuilder builder = parse(new ByteArrayInputStream(bytes), schema);
             return new Examined(
                     builder.root(), builder.isRootSound(), SchemaObjection.remarks(builder.objections(), forms));
+        } catch (ElementBuilder.TooDeepException e) {
+            throw new DiagnosedException(
+                    Diagnostic.error(DiagnosticCode.BAD_DEFINITION, place(e), String.valueOf(e.getMessage())));
         } catch (SAXParseException e) {
             throw new DiagnosedException(notXml(e));
         } catch (SAXException e) {
@@ -112,14 +126,17 @@ public final class DefinitionSchema {
 
     private static Diagnostic notXml(SAXParseException e) {
         String message = String.valueOf(e.getMessage());
-        Place place = Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber()));
         return message.contains(NO_DOCTYPE)
                 ? Diagnostic.error(
                         DiagnosticCode.BAD_DEFINITION,
-                        place,
+                        place(e),
                         "The file has a DOCTYPE, which is not allowed here.",
                         "Maybe remove the line that begins with <!DOCTYPE.")
-                : Diagnostic.error(DiagnosticCode.NOT_XML, place, message);
+                : Diagnostic.error(DiagnosticCode.NOT_XML, place(e), message);
+    }
+
+    private static Place place(SAXParseException e) {
+        return Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber()));
     }
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema) throws SAXException, IOException {

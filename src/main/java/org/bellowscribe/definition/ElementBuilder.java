@@ -17,6 +17,9 @@ import org.xml.sax.helpers.LocatorImpl;
 /** Builds the elements of a file as the parser meets them, and keeps what the schema objects to. */
 final class ElementBuilder extends DefaultHandler {
 
+    /** The deepest element of all our schemas is the fourth. */
+    private static final int MOST_DEEP = 20;
+
     private final Deque<OpenElement> open = new ArrayDeque<>();
     private final List<SAXParseException> objections = new ArrayList<>();
     private Locator locator = new LocatorImpl();
@@ -39,13 +42,27 @@ final class ElementBuilder extends DefaultHandler {
         }
     }
 
+    /** Elements stand within each other too deep. */
+    static final class TooDeepException extends SAXParseException {
+
+        private static final long serialVersionUID = 1L;
+
+        TooDeepException(Locator locator) {
+            super("Elements are nested more than %d deep.".formatted(MOST_DEEP), locator);
+        }
+    }
+
     @Override
     public void setDocumentLocator(Locator locator) {
         this.locator = locator;
     }
 
     @Override
-    public void startElement(String uri, String localName, String qName, Attributes attributes) {
+    public void startElement(String uri, String localName, String qName, Attributes attributes)
+            throws TooDeepException {
+        if (open.size() >= MOST_DEEP) {
+            throw new TooDeepException(locator);
+        }
         Map<String, String> values = new TreeMap<>();
         for (int i = 0; i < attributes.getLength(); i++) {
             values.put(attributes.getLocalName(i), attributes.getValue(i));

@@ -36,6 +36,8 @@ public enum DiagnosticCode {
     ONCE_ONLY,
     /** The result is not proved to be the cheapest. */
     NOT_PROVED,
+    /** Something that is played does not stand on the sheet, because its marks are not printed. */
+    NOT_PRINTED,
     /** Measures that are written the same are played differently. */
     UNLIKE_MEASURES,
     /** A solution broke a limit when it was replayed; nothing was written. */

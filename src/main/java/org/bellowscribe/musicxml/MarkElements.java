@@ -46,10 +46,18 @@ final class MarkElements {
         return "<" + name + ">" + element(name + "-step", String.valueOf(note.letter())) + alter + "</" + name + ">";
     }
 
-    /** Returns notations with a finger number. */
+    /** Returns a finger number to stand in notations of the score: some programs read only the first notations. */
     static String fingering(Annotation.Finger finger, String id) {
-        return "<notations id=\"" + id + "\"><technical><fingering>" + finger.finger()
-                + "</fingering></technical></notations>";
+        return "<technical id=\"" + id + "\">" + digit(finger) + "</technical>";
+    }
+
+    /** Returns notations with a finger number, for a note that has none. */
+    static String notations(Annotation.Finger finger, String id) {
+        return "<notations id=\"" + id + "\"><technical>" + digit(finger) + "</technical></notations>";
+    }
+
+    private static String digit(Annotation.Finger finger) {
+        return "<fingering>" + finger.finger() + "</fingering>";
     }
 
     private static String element(String name, String content) {

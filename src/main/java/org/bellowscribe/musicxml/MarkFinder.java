@@ -71,7 +71,7 @@ final class MarkFinder implements XmlVisitor {
         String id = element.attribute("id");
         boolean ours = MarkNames.isOurs(id);
         boolean above = !"below".equals(element.attribute("placement"));
-        if (ours || id == null && types == 1) {
+        if (ours || (id == null && types == 1)) {
             Annotation.Words mark = new Annotation.Words(notes, above, words.toString());
             found.add(new Found(mark, ours, element.start() + "<direction".length()));
         }

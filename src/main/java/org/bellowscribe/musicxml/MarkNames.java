@@ -1,6 +1,6 @@
 package org.bellowscribe.musicxml;
 
-import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** How our elements are told from those of the score: by an attribute that begins with our prefix. */
@@ -10,15 +10,17 @@ final class MarkNames {
     static final String PREFIX = "bellowscribe-";
 
     // Only elements that may be ours; any other element may bear the prefix and stays.
-    private static final Map<String, String> ATTRIBUTES = Map.of(
-            "lyric", "name", "direction", "id", "harmony", "id", "notations", "id", "part", "id", "score-part", "id");
+    private static final Set<String> WITH_ID =
+            Set.of("direction", "harmony", "notations", "technical", "part", "score-part");
 
     private MarkNames() {}
 
     /** Tells whether an element of a score is one that we added. */
     static boolean isOurs(XmlElement element) {
-        String attribute = ATTRIBUTES.get(element.name());
-        return attribute != null && isOurs(element.attribute(attribute));
+        if (element.is("lyric")) {
+            return isOurs(element.attribute("name"));
+        }
+        return WITH_ID.contains(element.name()) && isOurs(element.attribute("id"));
     }
 
     /** Tells whether a name or id is one that we gave. */

@@ -63,8 +63,17 @@ final class MarkWriter {
         if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
-        marks.fingers().forEach(f -> insert(note.notations(), MarkElements.fingering(f, ids.nextFinger())));
+        marks.fingers().forEach(f -> finger(note, f));
         marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
+    }
+
+    private void finger(NoteAnchor note, Annotation.Finger finger) {
+        Anchor inside = note.inNotations();
+        if (inside == null) {
+            insert(note.notations(), MarkElements.notations(finger, ids.nextFinger()));
+        } else {
+            insert(inside, MarkElements.fingering(finger, ids.nextFinger()));
+        }
     }
 
     private void insert(Anchor anchor, String element) {

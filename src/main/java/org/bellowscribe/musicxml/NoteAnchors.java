@@ -3,6 +3,7 @@ package org.bellowscribe.musicxml;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Counts the notes in measures and finds where the marks of some of them go. */
 final class NoteAnchors implements XmlVisitor {
@@ -20,6 +21,9 @@ final class NoteAnchors implements XmlVisitor {
     // Whether the note that is next or open is wanted.
     private boolean isWanted;
     private Anchor notations = new Anchor(0, "");
+    private @Nullable Anchor inNotations;
+    // Behind what the notations that are open hold so far.
+    private Anchor held = notations;
     private Anchor lyric = notations;
     private boolean pastNotations;
     private boolean pastLyrics;
@@ -62,7 +66,7 @@ final class NoteAnchors implements XmlVisitor {
         return element.depth() == NOTE_DEPTH
                 && element.is("note")
                 && parent != null
-                && (parent.is("measure") && parent.isIn("part") || parent.is("part") && parent.isIn("measure"));
+                && ((parent.is("measure") && parent.isIn("part")) || (parent.is("part") && parent.isIn("measure")));
     }
 
     @Override
@@ -70,11 +74,18 @@ final class NoteAnchors implements XmlVisitor {
         if (isWanted && isNote(element)) {
             notations = new Anchor(element.contentStart(), "");
             lyric = notations;
+            inNotations = null;
             pastNotations = false;
             pastLyrics = false;
             voice = "";
             staff = "";
+        } else if (isWanted && isChild(element) && element.is("notations")) {
+            held = new Anchor(element.contentStart(), "");
         }
+    }
+
+    private static boolean isChild(XmlElement element) {
+        return element.depth() == NOTE_DEPTH + 1 && element.isIn("note");
     }
 
     @Override
@@ -82,12 +93,15 @@ final class NoteAnchors implements XmlVisitor {
         if (isNote(element)) {
             if (isWanted) {
                 Anchor words = new Anchor(element.before(), element.indentation());
-                found.put(count, new NoteAnchor(words, notations, lyric, element.isOneTag(), voice, staff));
+                found.put(
+                        count, new NoteAnchor(words, inNotations, notations, lyric, element.isOneTag(), voice, staff));
             }
             count++;
             isWanted = wanted.contains(count);
-        } else if (element.depth() == NOTE_DEPTH + 1 && isWanted && element.isIn("note")) {
+        } else if (isWanted && isChild(element)) {
             child(element);
+        } else if (isWanted && element.depth() == NOTE_DEPTH + 2 && element.isIn("notations")) {
+            held = new Anchor(element.end(), element.indentation());
         }
     }
 
@@ -99,6 +113,9 @@ final class NoteAnchors implements XmlVisitor {
         }
         if (!pastLyrics) {
             lyric = new Anchor(child.end(), child.indentation());
+        }
+        if (child.is("notations") && inNotations == null && !child.isOneTag() && !pastLyrics) {
+            inNotations = held;
         }
         if (child.is("voice")) {
             voice = child.plainContent();

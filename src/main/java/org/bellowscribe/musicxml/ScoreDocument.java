@@ -99,11 +99,6 @@ public final class ScoreDocument {
         return outline().noteCount();
     }
 
-    /** Tells whether the file is compressed. */
-    public boolean isCompressed() {
-        return container != null;
-    }
-
     // Another walk over the text: what was just written is seldom asked for its outline.
     private ScoreOutline outline() {
         if (outline == null) {

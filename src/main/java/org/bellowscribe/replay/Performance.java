@@ -20,9 +20,14 @@ public final class Performance {
         List<Sounding> soundings = new ArrayList<>();
         for (int event : tune.eventOrder()) {
             passes[event]++;
-            soundings.add(sounding(tune, instrument, solution.steps().get(event), passes[event]));
+            soundings.add(sounding(tune, instrument, sounding(solution.steps().get(event)), passes[event]));
         }
         return soundings;
+    }
+
+    // A melody that is not played has no buttons, and nothing sounds.
+    private static Step sounding(Step step) {
+        return step.buttons().isEmpty() ? step.with(step.event().silent()) : step;
     }
 
     private static Sounding sounding(Tune tune, Instrument instrument, Step step, int pass) {

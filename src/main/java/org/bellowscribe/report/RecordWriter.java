@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -59,7 +60,7 @@ public final class RecordWriter {
         json.writeNumberField("recordVersion", VERSION);
         json.writeStringField("file", tuneRecord.file());
         if (tuneRecord instanceof TuneRecord.Marked marked) {
-            writeMarked(marked);
+            writeMarked(marked.tune());
         } else if (tuneRecord instanceof TuneRecord.Unmarked unmarked) {
             json.writeStringField("outcome", unmarked.empty() ? "nothing-to-mark" : "refused");
             json.writeStringField("instrument", unmarked.instrument());
@@ -68,7 +69,7 @@ public final class RecordWriter {
         json.writeEndObject();
     }
 
-    private void writeMarked(TuneRecord.Marked marked) throws IOException {
+    private void writeMarked(DecidedTune marked) throws IOException {
         json.writeStringField("title", marked.tune().title());
         json.writeStringField("outcome", "marked");
         json.writeStringField("instrument", marked.instrument().id());

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.bellowscribe.decision.Steered;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Pin;

@@ -30,7 +30,7 @@ final class StepWriter {
     void write(List<Step> steps) throws IOException {
         for (Step step : steps) {
             json.writeStartObject();
-            writeEvent(step.event());
+            writeEvent(step);
             writeRightHand(step);
             json.writeStringField("direction", step.direction().label());
             json.writeBooleanField("held", step.held());
@@ -40,7 +40,8 @@ final class StepWriter {
         }
     }
 
-    private void writeEvent(Event event) throws IOException {
+    private void writeEvent(Step step) throws IOException {
+        Event event = step.event();
         Measure measure = tune.measureOf(event);
         json.writeNumberField("id", event.index());
         json.writeNumberField("measure", measure.index() + 1);
@@ -48,7 +49,8 @@ final class StepWriter {
         json.writeStringField("onset", event.onset().toString());
         json.writeStringField("duration", event.duration().toString());
         json.writeArrayFieldStart("pitches");
-        for (Pitch pitch : event.pitches()) {
+        // A melody that is not played has no buttons, and nothing sounds.
+        for (Pitch pitch : step.buttons().isEmpty() ? List.<Pitch>of() : event.pitches()) {
             json.writeNumber(pitch.midiNumber());
         }
         json.writeEndArray();

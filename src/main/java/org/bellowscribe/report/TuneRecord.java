@@ -1,10 +1,8 @@
 package org.bellowscribe.report;
 
 import java.util.List;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.score.Tune;
-import org.bellowscribe.solver.Solution;
 
 /** What became of one tune. */
 public sealed interface TuneRecord {
@@ -19,26 +17,10 @@ public sealed interface TuneRecord {
      * A tune that was marked.
      *
      * @param file name of the score's file, without folders
-     * @param tune the tune as it was solved
-     * @param notesKept true if the sheet keeps the notes that it had before that
-     * @param instrument the instrument
-     * @param manner id of the manner of playing
-     * @param solution how it is played; one step for each event of the tune
-     * @param transposedBy semitones by which the tune was moved before it was solved
-     * @param steered what a teacher fixed and asked
+     * @param tune all that was decided
      * @param diagnostics notes and warnings
      */
-    record Marked(
-            String file,
-            Tune tune,
-            Instrument instrument,
-            String manner,
-            Solution solution,
-            int transposedBy,
-            boolean notesKept,
-            Steered steered,
-            List<Diagnostic> diagnostics)
-            implements TuneRecord {
+    record Marked(String file, DecidedTune tune, List<Diagnostic> diagnostics) implements TuneRecord {
         /** Copies the list. */
         public Marked {
             diagnostics = List.copyOf(diagnostics);

@@ -31,6 +31,11 @@ public record Event(
         return pitches.isEmpty();
     }
 
+    /** Returns this moment without its sound. */
+    public Event silent() {
+        return new Event(index, measure, onset, duration, List.of(), noteIndices);
+    }
+
     /** Returns true if no {@code <note>} of the file stands for this: a rest that the score leaves empty. */
     public boolean isGap() {
         return noteIndices.isEmpty();

@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *       repeat sign; after the last pass the tune goes on even where the last ending has a repeat sign;
  *   <li>an ending that stops before the repeat sign lasts until that sign if the next ending follows it;
  *   <li>an ending that never stops lasts until the next sign, the last one as long as the longest before it;
- *   <li>one ending alone with a repeat sign is left out in the pass after it; without one its bracket is ignored.
+ *   <li>one ending alone with a repeat sign is left out in the pass after it; without one its bracket is ignored;
+ *   <li>a first ending may be all there is of a section: it is played once, and the next ending follows.
  * </ul>
  */
 final class RepeatFinder {
@@ -184,8 +185,8 @@ final class RepeatFinder {
                     chain.start(),
                     "The ending that starts at measure %d has no repeat and no other ending;"
                             + " its bracket is ignored.");
-        } else if (chain.start() <= top.start
-                || alone && !endings.get(0).passes().contains(1)) {
+        } else if (chain.start() < top.start
+                || (alone && !endings.get(0).passes().contains(1))) {
             remark(
                     chain.start(),
                     "The ending that starts at measure %d does not fit its repeat;" + " its bracket is ignored.");

@@ -72,8 +72,8 @@ public record RoadSigns(
         return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, label, coda, toCoda, jump, fine, times);
     }
 
-    /** Returns the signs with a coda that starts here. */
-    public RoadSigns withCoda(String label) {
+    /** Returns the signs with a coda that starts here; null takes it away. */
+    public RoadSigns withCoda(@Nullable String label) {
         return new RoadSigns(repeatStart, repeatEnd, endingStart, endingStop, segno, label, toCoda, jump, fine, times);
     }
 

@@ -14,11 +14,11 @@ public final class RoadWords {
             Pattern.compile("(da capo|dacapo|d ?c|dal segno|del segno|d ?s|d ?%|d ?\uD834\uDD0B)"
                     + "( (al|alla|a|ad|and|then|to|e|con|with|without|senza|until|till|x|for) .*)?");
     private static final Pattern TO_CODA =
-            Pattern.compile("(to|go to|al|alla|to the) (the )?(coda|\uD834\uDD0C|\u2295|\u00d8)( \\d)?");
+            Pattern.compile("(to|go to|al|alla|to the) (the )?(coda|\uD834\uDD0C|\u2295|\u00d8)( \\d{1,3})?");
     private static final Pattern GOAL_FINE = Pattern.compile("(al|alla|a|until|till) (the )?(fine|fin|ende|end)");
     private static final Pattern GOAL_CODA = Pattern.compile("(al|alla) coda");
-    private static final Pattern CODA = Pattern.compile("(coda|\uD834\uDD0C)( \\d)?");
-    private static final Pattern SEGNO = Pattern.compile("segno( \\d)?|\uD834\uDD0B|%");
+    private static final Pattern CODA = Pattern.compile("(coda|\uD834\uDD0C)( \\d{1,3})?");
+    private static final Pattern SEGNO = Pattern.compile("segno( \\d{1,3})?|\uD834\uDD0B|%");
     private static final Pattern FINE = Pattern.compile("(\\d+ ?x )?fine( \uD834\uDD10)?|fin|ende|the end");
 
     private RoadWords() {}
@@ -54,7 +54,7 @@ public final class RoadWords {
     }
 
     private static Jump jump(String text) {
-        boolean toStart = text.startsWith("da") && !text.startsWith("dal") || text.matches("d ?c.*");
+        boolean toStart = (text.startsWith("da") && !text.startsWith("dal")) || text.matches("d ?c.*");
         // "al Fine e poi la Coda": what comes first.
         boolean fine = text.matches("(?:(?!coda).)*\\bfine?\\b.*");
         Goal goal = fine ? Goal.FINE : text.contains("coda") ? Goal.CODA : Goal.OPEN;
@@ -63,7 +63,7 @@ public final class RoadWords {
     }
 
     private static String label(String text) {
-        return text.matches(".* \\d") ? text.substring(text.length() - 1) : "";
+        return text.matches(".* \\d{1,3}") ? text.substring(text.lastIndexOf(' ') + 1) : "";
     }
 
     private static String plain(String words) {

@@ -18,7 +18,8 @@ public record Apart(List<Solution> others, int points) {
         others = List.copyOf(others);
     }
 
-    int points(int event, Choice choice) {
+    /** Returns the points of a choice at an event, 0 or more. */
+    public int points(int event, Choice choice) {
         int sum = 0;
         for (Solution other : others) {
             Step step = other.steps().get(event);

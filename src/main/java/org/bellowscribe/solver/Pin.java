@@ -122,7 +122,7 @@ public record Pin(
     }
 
     /** Returns true if the right hand may play so. */
-    boolean allows(Choice choice) {
+    public boolean allows(Choice choice) {
         boolean way = direction == null || direction == choice.direction();
         boolean place = handOn == null || handOn == choice.handOn();
         return way && place && buttonsAgree(choice) && fingersAgree(choice);

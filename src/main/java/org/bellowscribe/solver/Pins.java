@@ -38,21 +38,24 @@ public record Pins(List<Pin> list) {
     }
 
     /** Returns the pins of one event. */
-    Pins at(int event) {
+    public Pins at(int event) {
         return isEmpty()
                 ? NONE
                 : new Pins(list.stream().filter(pin -> pin.event() == event).toList());
     }
 
-    boolean allows(Choice choice) {
+    /** Returns true if a choice of the right hand agrees with all pins. */
+    public boolean allows(Choice choice) {
         return list.stream().allMatch(pin -> pin.allows(choice));
     }
 
-    boolean allows(int stroke, LeftHandPlay play) {
+    /** Returns true if what the left hand does at a stroke (0-based) agrees with all pins. */
+    public boolean allows(int stroke, LeftHandPlay play) {
         return list.stream().allMatch(pin -> pin.allows(stroke, play));
     }
 
-    boolean allows(AirUse use) {
+    /** Returns true if a use of the air button agrees with all pins. */
+    public boolean allows(AirUse use) {
         return list.stream().allMatch(pin -> pin.allows(use));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.model.Choices;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Pitch;
 

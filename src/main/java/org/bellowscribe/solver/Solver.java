@@ -8,6 +8,14 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.model.Attempt;
+import org.bellowscribe.solver.model.Model;
+import org.bellowscribe.solver.model.SolutionBuilder;
+import org.bellowscribe.solver.reason.BadStart;
+import org.bellowscribe.solver.reason.MissingAir;
+import org.bellowscribe.solver.reason.MissingNotes;
+import org.bellowscribe.solver.reason.PinConflict;
+import org.bellowscribe.solver.reason.UnlikeRemark;
 import org.jspecify.annotations.Nullable;
 
 /**

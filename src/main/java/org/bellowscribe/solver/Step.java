@@ -39,4 +39,10 @@ public record Step(
         fingers = List.copyOf(fingers);
         leftHand = List.copyOf(leftHand);
     }
+
+    /** Returns the same step at another event: the written one of a melody that is not played. */
+    public Step with(Event other) {
+        return new Step(
+                other, direction, buttons, fingers, handOn, held, leftHand, air, openingBefore, openingAfter, airTaken);
+    }
 }

@@ -49,8 +49,7 @@ class AnnotatorsTest {
     void wordsAtOneNoteAreOneText() throws DiagnosedException {
         Sketch sketch = new Sketch(2).push("2.3").open(4000);
         assertEquals(
-                List.of(new Annotation.Words(0, true, "push, open 1/3, hand on 3")),
-                annotate(sketch, "hand", "opening", "direction"));
+                List.of(new Annotation.Words(0, true, "push, open 1/3")), annotate(sketch, "opening", "direction"));
     }
 
     @Test
@@ -58,7 +57,7 @@ class AnnotatorsTest {
         Sketch sketch =
                 new Sketch(1).push("1.3").measure().pull("1.4").air(AirUse.FULL).order(1, 2, 2);
         assertEquals(
-                List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(1, true, "pull + air")),
+                List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(1, true, "pull+air")),
                 annotate(sketch, "direction", "air", "direction-changes"));
     }
 
@@ -71,7 +70,7 @@ class AnnotatorsTest {
                 .unwritten()
                 .push("1.4")
                 .air(AirUse.FULL);
-        assertEquals(List.of(new Annotation.Words(1, true, "push + air before, air")), annotate(sketch, "air"));
+        assertEquals(List.of(new Annotation.Words(1, true, "push+air before, air")), annotate(sketch, "air"));
     }
 
     @Test
@@ -80,10 +79,7 @@ class AnnotatorsTest {
         Style style = Sketch.style("two-lines");
         Arrangement arrangement = sketch.arrangement(style);
         List<String> syllables = Annotators.annotate(
-                        arrangement.tune(),
-                        arrangement.instrument(),
-                        arrangement.solution(),
-                        style,
+                        new Arrangement(arrangement.tune(), arrangement.instrument(), arrangement.solution(), style),
                         List.of("buttons", "left-hand"))
                 .stream()
                 .map(annotation -> (Annotation.Syllable) annotation)
@@ -136,11 +132,6 @@ class AnnotatorsTest {
 
     private static List<Annotation> annotate(Sketch sketch, String... ids) throws DiagnosedException {
         Arrangement arrangement = sketch.arrangement();
-        return Annotators.annotate(
-                arrangement.tune(),
-                arrangement.instrument(),
-                arrangement.solution(),
-                arrangement.style(),
-                List.of(ids));
+        return Annotators.annotate(arrangement, List.of(ids));
     }
 }

@@ -75,7 +75,7 @@ class LeftHandScribeTest {
         Arrangement arrangement = sketch.arrangement();
         LeftHandPart part = LeftHandScribe.alone(arrangement, arrangement.tune(), false);
         assertEquals(
-                "0/1 push, 3/1 pull, 4/1 pull + air",
+                "0/1 push, 3/1 pull, 4/1 pull+air",
                 part.measures().get(0).words().stream()
                         .map(words -> words.onset() + " " + words.text())
                         .collect(Collectors.joining(", ")));

@@ -149,6 +149,14 @@ public final class Sketch {
         return this;
     }
 
+    /** Says which harmony the last sound of the left hand is meant for; else it is the major chord on its root. */
+    public Sketch meaning(ChordSymbol harmony) {
+        List<LeftHandPlay> plays = last().leftHand;
+        LeftHandPlay play = plays.remove(plays.size() - 1);
+        plays.add(new LeftHandPlay(wanted(play.wanted().offset(), harmony), harmony, play.button(), play.sound()));
+        return this;
+    }
+
     /** Leaves the left hand silent at the last event although a bass is wanted. */
     public Sketch silent() {
         ChordSymbol harmony = ChordSymbol.major(PitchClass.parse("C"));

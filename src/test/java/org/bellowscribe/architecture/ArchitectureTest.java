@@ -41,13 +41,15 @@ class ArchitectureTest {
             Map.entry("instrument", Set.of("theory", "diagnostic", "definition")),
             Map.entry("accompaniment", Set.of("score", "instrument")),
             Map.entry("solver", Set.of("accompaniment")),
+            Map.entry("decision", Set.of("solver")),
             Map.entry("replay", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
-            Map.entry("annotation", Set.of("lefthand")),
+            Map.entry("annotation", Set.of("lefthand", "decision")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand")),
-            Map.entry("batch", Set.of("musicxml", "fit", "report")),
+            Map.entry("report", Set.of("replay", "fit", "lefthand", "decision")),
+            Map.entry("marking", Set.of("musicxml", "report")),
+            Map.entry("batch", Set.of("marking")),
             Map.entry("cli", Set.of("batch"))));
 
     /** Packages that read our own data files; the code that decides does not. */

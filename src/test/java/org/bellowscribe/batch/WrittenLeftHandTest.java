@@ -15,6 +15,10 @@ import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.marking.KeyChoice;
+import org.bellowscribe.marking.LeftHandChoice;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
 import org.bellowscribe.musicxml.SchemaCheck;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
@@ -40,15 +44,15 @@ class WrittenLeftHandTest {
                         InstrumentLibrary.find(instrument),
                         StyleLibrary.find(StyleLibrary.DEFAULT_ID),
                         Annotators.defaultIds(),
+                        Played.ALL,
                         new SolverOptions(
                                 MannerLibrary.of(MannerLibrary.DEFAULT_ID),
                                 Times.AGAIN,
                                 true,
                                 SolverOptions.USUAL_CELL_LIMIT),
                         KeyChoice.AS_WRITTEN,
-                        ReadingOptions.DEFAULT,
-                        false),
-                new LeftHandChoice(true, true));
+                        ReadingOptions.DEFAULT),
+                new Outputs(null, true, false, new LeftHandChoice(true, true)));
     }
 
     private List<Result> run(Path input, String output, Job job) {

@@ -202,4 +202,21 @@ class MarkCommandTest {
         assertTrue(unknown.err().contains("error [unknown-name] The score has no part high."), unknown.err());
         assertTrue(unknown.err().contains("P1 (Melody), P2 (Low)"), unknown.err());
     }
+
+    @Test
+    void measuresOfTiedNotesAndRestsAreCountedToo() throws IOException {
+        String file = ScoreText.file(folder.resolve("held.musicxml"), "D4 E4 F#4 G4 r r r r A4 A4 A4 A4 A4 A4 A4 A4");
+        Files.writeString(Path.of(file), holdOver(Files.readString(Path.of(file))));
+        CommandRun run = CommandRun.of("mark", file, "--out", folder + "/out");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().matches("(?s).*\\nheld +4 .*"), run.out());
+        assertTrue(run.out().contains("; 4 measures,"), run.out());
+    }
+
+    // Ties all notes from measure 3 on into one.
+    private static String holdOver(String score) {
+        int third = score.indexOf("<measure number=\"3\"");
+        String held = score.substring(third).replace("<type>", "<tie type=\"stop\"/><tie type=\"start\"/><type>");
+        return score.substring(0, third) + held.replaceFirst("<tie type=\"stop\"/>", "");
+    }
 }

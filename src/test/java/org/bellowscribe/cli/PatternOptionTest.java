@@ -64,7 +64,7 @@ class PatternOptionTest {
                 </pattern>
                 """);
         CommandRun run = CommandRun.of("patterns", "show", own.toString());
-        assertEquals(2, run.code());
+        assertEquals(1, run.code());
         assertTrue(run.err().contains("line 3"), run.err());
         assertTrue(run.err().contains("a beat counted from 1"), run.err());
     }

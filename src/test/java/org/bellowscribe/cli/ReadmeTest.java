@@ -13,8 +13,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.apache.commons.cli.Option;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.solver.manner.MannerLibrary;
@@ -55,7 +55,7 @@ class ReadmeTest {
     void everyOptionIsListedAndNoOther() {
         Set<String> options = new TreeSet<>(Set.of("help", "version"));
         for (Command command : Commands.ALL) {
-            command.options().getOptions().stream().map(Option::getLongOpt).forEach(options::add);
+            command.options().stream().map(CommandOption::name).forEach(options::add);
         }
         String ofTheTool =
                 README.lines().filter(line -> !line.strip().startsWith("mvn")).collect(Collectors.joining("\n"));

@@ -110,4 +110,16 @@ class RefusalTest {
         assertTrue(run.err().contains("error [unwritable]"), run.err());
         assertEquals(before, Files.readString(tune));
     }
+
+    @Test
+    void textBeforeTheXmlDeclaration() throws IOException {
+        String score = ScoreText.of("Tune", "D4 E4 F#4 G4");
+        assertRefused(
+                mark(file("words.xml", "exported today\n" + score)),
+                "words.xml: line 2, column 1: error [not-xml] Text stands before <?xml, which must be the very first of the"
+                        + " file.\n  Maybe delete what stands before it.");
+        assertRefused(
+                mark(file("space.xml", "\n  " + score)),
+                "space.xml: line 2, column 3: error [not-xml] Blank space stands before <?xml");
+    }
 }

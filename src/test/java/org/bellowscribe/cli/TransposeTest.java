@@ -102,7 +102,7 @@ class TransposeTest {
         CommandRun run = mark("--transpose", "auto", "--keep-notes", "--record");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("\n  notes as written, sounds in E (+2)\n"), run.out());
-        assertTrue(marked().contains("sounds in E (+2)"), marked());
+        assertTrue(marked().contains("sounds E (+2)"), marked());
         assertEquals(
                 tune().text(),
                 ScoreDocument.decode(marked().getBytes(StandardCharsets.UTF_8))
@@ -147,7 +147,7 @@ class TransposeTest {
 
     @Test
     void wrongStepsAndLoneKeptNotesAreExplained() throws IOException {
-        for (String wrong : new String[] {"25", "-25", "up", "", "1.5", "99999999999"}) {
+        for (String wrong : new String[] {"25", "-25", "up", "1.5", "99999999999"}) {
             CommandRun run = mark("--transpose", wrong);
             assertEquals(2, run.code(), wrong);
             assertTrue(

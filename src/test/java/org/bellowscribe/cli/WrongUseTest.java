@@ -137,6 +137,22 @@ class WrongUseTest {
     }
 
     @Test
+    void emptyNamesAreNotTheCurrentFolder() {
+        assertWrong(
+                CommandRun.of("mark", "", "--out", folder + "/out"), "An empty name stands among the words of mark.");
+        assertWrong(CommandRun.of("mark", TUNE, "--out", ""), "--out needs a value (DIR), and an empty one is given.");
+        assertWrong(mark("--pins", " "), "--pins needs a value (FILE|none), and an empty one is given.");
+        assertWrong(CommandRun.of("instruments", "show", ""), "An empty name stands among the words of instruments.");
+    }
+
+    @Test
+    void hyphenIsNoFolder() {
+        assertWrong(CommandRun.of("mark", TUNE, "--out", "-"), "--out takes a path, and - is standard output.");
+        assertWrong(CommandRun.of("fit", TUNE, "--out", "-"), "Maybe leave --out out, or write ./-.");
+        assertFalse(Files.exists(Path.of("-")));
+    }
+
+    @Test
     void optionGivenTwice() {
         assertWrong(
                 mark("--manner", "learner", "--manner", "nope"), "--manner is given twice, as learner and as nope.");

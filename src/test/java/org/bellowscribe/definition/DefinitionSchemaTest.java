@@ -32,6 +32,19 @@ class DefinitionSchemaTest {
     }
 
     @Test
+    void aFileThatIsTooLargeIsRefusedBeforeItIsRead() {
+        String large = "<instrument id='a' name='A'>" + " ".repeat(DefinitionSchema.MOST_BYTES) + "</instrument>";
+        assertEquals(List.of(": The file has more than 1048576 bytes, the most that are read here."), remarks(large));
+    }
+
+    @Test
+    void elementsThatAreNestedTooDeepAreRefused() {
+        assertEquals(
+                List.of("line 1, column 89: Elements are nested more than 20 deep."),
+                remarks("<instrument id='a' name='A'>" + "<x>".repeat(9_000)));
+    }
+
+    @Test
     void missingAttributeIsShown() {
         assertEquals(
                 List.of("line 1, column 21: Attribute 'name' must appear on element 'instrument'."),

@@ -103,18 +103,45 @@ class MarksTest {
     }
 
     @Test
-    void aFingerStandsBehindTheNotationsAndBeforeTheLyrics() throws DiagnosedException {
+    void aFingerStandsInTheNotationsThatTheNoteHas() throws DiagnosedException {
         String note = """
                 <note>
                   <rest/>
                   <duration>1</duration>
+                  <notations>
+                    <tied type="start"/>
+                    <technical><up-bow/></technical>
+                    <!-- held -->
+                  </notations>
                   <notations><fermata/></notations>
+                  <lyric number="1"><text>la</text></lyric>
+                </note>
+                """;
+        String finger = "    <technical id=\"bellowscribe-f1\"><fingering>3</fingering></technical>\n";
+        assertEquals(note.replace("    <!-- held", finger + "    <!-- held"), marked(note, new Finger(0, 3)));
+    }
+
+    @Test
+    void notationsThatHoldNothingYetTakeTheFingerToo() throws DiagnosedException {
+        String note = "<note><rest/><duration>1</duration><notations>%s</notations></note>\n";
+        String finger = "<technical id=\"bellowscribe-f1\"><fingering>3</fingering></technical>";
+        assertEquals(note.formatted(finger), marked(note.formatted(""), new Finger(0, 3)));
+    }
+
+    @Test
+    void aFingerOfANoteWithoutNotationsBringsItsOwnBeforeTheLyrics() throws DiagnosedException {
+        String note = """
+                <note>
+                  <rest/>
+                  <duration>1</duration>
                   <lyric number="1"><text>la</text></lyric>
                 </note>
                 """;
         String notations =
                 "  <notations id=\"bellowscribe-f1\"><technical><fingering>3</fingering></technical></notations>\n";
         assertEquals(note.replace("  <lyric", notations + "  <lyric"), marked(note, new Finger(0, 3)));
+        String empty = note.replace("  <lyric", "  <notations/>\n  <lyric");
+        assertEquals(empty.replace("  <lyric", notations + "  <lyric"), marked(empty, new Finger(0, 3)));
     }
 
     @Test

@@ -240,4 +240,12 @@ class PlayOrderFinderTest {
         String many = String.join(" ", Collections.nCopies(20_000, "|: o [1 o D.C."));
         assertTrue(PlayOrderFinder.find(Signs.of(many)).order().measures().size() >= 40_000);
     }
+
+    @Test
+    void firstEndingThatIsTheWholeRepeatIsPlayedOnce() {
+        assertEquals("1-4", order("[1 o o ] :| [2 o o ]"));
+        assertEquals("1-5", order("o |: [1 o o :| [2 o o ]"));
+        assertEquals("1-4", order("|: [1 o o ] :| o o"));
+        assertEquals(List.of(), remarks("[1 o o ] :| [2 o o ]"));
+    }
 }

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Writes small tunes for tests: measures are parted by {@code |}, notes are {@code D4} (a quarter), {@code D4*1/2},
- * {@code D4+F#4*2} for a group, {@code r*1} for a rest; {@code [G]} or {@code [Em]} sets a chord symbol.
+ * {@code D4+F#4*2} for a group, {@code r*1} for a rest; {@code [G]} or {@code [Em]} sets a chord symbol,
+ * {@code [?]} says that none is written from its measure on.
  */
 public final class TuneText {
 
@@ -68,6 +69,10 @@ public final class TuneText {
     private void readMeasure(int m, String bar) {
         Fraction at = Fraction.ZERO;
         for (String token : bar.split("\\s+")) {
+            if (token.equals("[?]")) {
+                harmonies.add(Harmony.unwrittenFrom(m));
+                continue;
+            }
             if (token.startsWith("[")) {
                 harmonies.add(new Harmony(m, at, chord(token.substring(1, token.length() - 1))));
                 continue;

@@ -10,6 +10,7 @@ import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.model.Choices;
 import org.jspecify.annotations.Nullable;
 
 /** Tunes of score files in their nearest key that an instrument has all notes of. */

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -30,7 +30,7 @@ class SolverTest {
     }
 
     private static Outcome solve(Tune tune, Instrument instrument, SolverOptions options) {
-        return Solver.solve(tune, instrument, Accompaniment.plan(tune, instrument), options);
+        return Solver.solve(tune, instrument, UsualPlan.of(tune, instrument), options);
     }
 
     private static Solution solved(Outcome outcome) {

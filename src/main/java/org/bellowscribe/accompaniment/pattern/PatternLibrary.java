@@ -3,22 +3,16 @@ package org.bellowscribe.accompaniment.pattern;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bellowscribe.accompaniment.Pattern;
 import org.bellowscribe.accompaniment.PatternChoice;
 import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.definition.Library;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.NearestNames;
-import org.bellowscribe.diagnostic.Obstacle;
-import org.bellowscribe.diagnostic.Place;
 
 /** The patterns of the left hand that come with the tool, and the way to those of a user. */
 public final class PatternLibrary {
@@ -41,8 +35,18 @@ public final class PatternLibrary {
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("pattern.xsd");
     private static final Map<String, Pattern> PATTERNS = Collections.unmodifiableMap(load());
+    private static final Library<Pattern> LIBRARY = new Library<>(
+            "pattern",
+            IDS,
+            id -> Objects.requireNonNull(PATTERNS.get(id)),
+            stream -> PatternReader.pattern(SCHEMA.read(stream)));
 
     private PatternLibrary() {}
+
+    /** Returns the library. */
+    public static Library<Pattern> library() {
+        return LIBRARY;
+    }
 
     /** Returns the whole library. */
     public static List<Pattern> all() {
@@ -61,39 +65,7 @@ public final class PatternLibrary {
      * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
      */
     public static Pattern find(String idOrFile) throws DiagnosedException {
-        Pattern known = PATTERNS.get(idOrFile);
-        if (known != null) {
-            return known;
-        }
-        try {
-            Path file = Path.of(idOrFile);
-            if (file.getNameCount() > 1 || idOrFile.endsWith(".xml") || Files.exists(file)) {
-                return read(file);
-            }
-        } catch (InvalidPathException e) {
-            // Then it can only be an id.
-        }
-        List<String> near = NearestNames.of(idOrFile, PATTERNS.keySet());
-        throw new DiagnosedException(Diagnostic.error(
-                DiagnosticCode.UNKNOWN_NAME,
-                Place.FILE,
-                "The library has no pattern %s.".formatted(idOrFile),
-                near.isEmpty()
-                        ? "The library has: %s.".formatted(String.join(", ", PATTERNS.keySet()))
-                        : "Maybe %s.".formatted(String.join(" or ", near))));
-    }
-
-    private static Pattern read(Path file) throws DiagnosedException {
-        try (InputStream stream = Files.newInputStream(file)) {
-            return PatternReader.pattern(SCHEMA.read(stream));
-        } catch (IOException e) {
-            throw new DiagnosedException(Diagnostic.error(
-                    DiagnosticCode.UNREADABLE,
-                    Place.FILE,
-                    "The pattern file cannot be read (%s).".formatted(Obstacle.of(e)),
-                    "Maybe the path is misspelled, or %s is meant as the id of a pattern: %s."
-                            .formatted(file, String.join(", ", PATTERNS.keySet()))));
-        }
+        return LIBRARY.find(idOrFile);
     }
 
     private static Map<String, Pattern> load() {

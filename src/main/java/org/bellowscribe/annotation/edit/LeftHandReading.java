@@ -44,7 +44,7 @@ final class LeftHandReading {
         int event = events.get(0).index();
         List<Slot> slots = slots(events);
         String letters = text.equals(style.filler()) ? "" : text.replace(" ", "");
-        List<String> sounds = parse(slots, 0, letters, Fraction.ZERO, true);
+        List<String> sounds = sounds(slots, letters);
         if (slots.isEmpty() || sounds == null) {
             String fit = slots.isEmpty()
                     ? "stands where the left hand plays nothing"
@@ -58,7 +58,20 @@ final class LeftHandReading {
             int index = slot.event().index();
             pins.put(index, pins.getOrDefault(index, Pin.at(index)).leftHand(slot.stroke(), sounds.get(i)));
         }
-        return ReadMark.of(MarkAspect.LEFT_HAND, text, false, event, List.copyOf(pins.values()));
+        return ReadMark.of(MarkAspect.LEFT_HAND, text, event, List.copyOf(pins.values()));
+    }
+
+    // Of a text that goes on alike only what is written is read.
+    private @Nullable List<String> sounds(List<Slot> slots, String letters) {
+        if (!letters.endsWith(LeftHandLabels.AND_SO_ON)) {
+            return parse(slots, 0, letters, Fraction.ZERO, true);
+        }
+        String written = letters.substring(0, letters.length() - LeftHandLabels.AND_SO_ON.length());
+        List<String> sounds = null;
+        for (int told = 1; told <= slots.size() && sounds == null; told++) {
+            sounds = parse(slots.subList(0, told), 0, written, Fraction.ZERO, true);
+        }
+        return sounds;
     }
 
     private List<Slot> slots(List<Event> events) {

@@ -38,7 +38,7 @@ final class ButtonLegend {
 
     private void addRows() {
         int count = arrangement.instrument().rows();
-        arrangement.notes().stream()
+        arrangement.pressed().stream()
                 .flatMap(step -> step.buttons().stream())
                 .map(Button::row)
                 .distinct()
@@ -53,14 +53,14 @@ final class ButtonLegend {
     }
 
     private void addDirection(BellowsDirection direction, String oneLine, String twoLines) {
-        if (arrangement.notes().stream().anyMatch(step -> step.direction() == direction)) {
+        if (arrangement.pressed().stream().anyMatch(step -> step.direction() == direction)) {
             String sign = labels.direction(direction).with("buttons", example());
             entries.add(new LegendEntry(sign, labels.twoLines() ? twoLines : oneLine));
         }
     }
 
     private void addGroup() {
-        for (Step step : arrangement.notes()) {
+        for (Step step : arrangement.pressed()) {
             if (step.buttons().size() > 1) {
                 String sign = step.buttons().stream()
                         .map(button -> rows.label(button, labels))
@@ -72,14 +72,14 @@ final class ButtonLegend {
     }
 
     private void addHeld() {
-        if (arrangement.notes().stream().anyMatch(Step::held)) {
+        if (new ButtonText(arrangement).holdsAny()) {
             String sign = labels.held().with("button", example());
             entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
         }
     }
 
     private Button firstOf(int row) {
-        return arrangement.notes().stream()
+        return arrangement.pressed().stream()
                 .flatMap(step -> step.buttons().stream())
                 .filter(button -> button.row() == row)
                 .findFirst()

@@ -14,6 +14,8 @@ final class ButtonText {
     private final ButtonLabels labels;
     private final RowUse rows;
     private final PlayNeighbors neighbors;
+    /** The note that a player sets out with, whom nothing comes before; -1 if there is none. */
+    private final int first;
 
     /** Counts what must be known of the whole tune. */
     ButtonText(Arrangement arrangement) {
@@ -21,6 +23,10 @@ final class ButtonText {
         this.labels = arrangement.style().buttons();
         this.rows = RowUse.of(arrangement.solution(), arrangement.instrument());
         this.neighbors = PlayNeighbors.of(arrangement.tune());
+        this.first = arrangement.tune().eventOrder().stream()
+                .filter(event -> !arrangement.step(event).event().isRest())
+                .findFirst()
+                .orElse(-1);
     }
 
     /** Returns the buttons with the signs of their rows, of those held and of the direction. */
@@ -33,10 +39,19 @@ final class ButtonText {
         return labels.direction(step.direction()).with("buttons", buttons);
     }
 
-    /** Of several buttons only those are held that are also down at every note that can come before. */
+    /** Returns true if a button is held at some note. */
+    boolean holdsAny() {
+        return arrangement.notes().stream()
+                .anyMatch(step -> step.buttons().stream().anyMatch(button -> isHeld(step, button)));
+    }
+
+    /** A button is held only if, on every way that leads there, it is down and the bellows turn. */
     private boolean isHeld(Step step, Button button) {
         return step.held()
+                && step.event().index() != first
                 && neighbors.before(step.event().index()).stream()
-                        .allMatch(before -> arrangement.step(before).buttons().contains(button));
+                        .map(arrangement::step)
+                        .allMatch(before -> before.direction() != step.direction()
+                                && before.buttons().contains(button));
     }
 }

@@ -63,7 +63,7 @@ public final class Buttons implements Annotator {
 
     private static List<Mark> line(Arrangement arrangement, String name, Function<Step, String> text) {
         List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.notes()) {
+        for (Step step : arrangement.pressed()) {
             marks.add(new Mark.Syllable(step.event().index(), name, text.apply(step)));
         }
         return marks;
@@ -75,10 +75,10 @@ public final class Buttons implements Annotator {
         RowNames names = arrangement.style().words().rows();
         RowUse use = RowUse.of(arrangement.solution(), arrangement.instrument());
         String name = names.name(use.main(), rows);
-        if (name.isEmpty() || use.isNumbered() || arrangement.notes().isEmpty()) {
+        if (name.isEmpty() || use.isNumbered() || arrangement.pressed().isEmpty()) {
             return List.of();
         }
-        int first = arrangement.notes().get(0).event().index();
+        int first = arrangement.pressed().get(0).event().index();
         return List.of(new Mark.Words(first, Topic.ROW, name));
     }
 }

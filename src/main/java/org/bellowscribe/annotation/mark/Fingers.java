@@ -29,7 +29,7 @@ public final class Fingers implements Annotator {
     @Override
     public List<Mark> marks(Arrangement arrangement) {
         List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.notes()) {
+        for (Step step : arrangement.pressed()) {
             for (int note = 0; note < step.fingers().size(); note++) {
                 marks.add(new Mark.Finger(
                         step.event().index(), note, step.fingers().get(note)));
@@ -40,7 +40,7 @@ public final class Fingers implements Annotator {
 
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
-        return arrangement.notes().isEmpty()
+        return arrangement.pressed().isEmpty()
                 ? List.of()
                 : List.of(new LegendEntry("1 2 3 4", "index, middle, ring and little finger"));
     }

@@ -35,7 +35,7 @@ public final class HandPlace implements Annotator {
         }
         PlayNeighbors neighbors = PlayNeighbors.of(arrangement.tune());
         List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.notes()) {
+        for (Step step : arrangement.pressed()) {
             boolean moved = neighbors.before(step.event().index()).stream()
                     .anyMatch(before -> arrangement.step(before).handOn() != step.handOn());
             if (marks.isEmpty() || moved) {
@@ -48,7 +48,7 @@ public final class HandPlace implements Annotator {
 
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
-        return arrangement.notes().stream()
+        return arrangement.pressed().stream()
                 .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
                 .map(first -> new LegendEntry(
                         arrangement.style().words().hand().with("button", first.handOn()),

@@ -8,8 +8,10 @@ import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.LeftHandLabels;
+import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.lefthand.Stroke;
+import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Step;
 
 /**
@@ -48,14 +50,28 @@ public final class LeftHand implements Annotator {
                 marks.add(new Mark.Syllable(event, id(), text));
                 continue;
             }
-            if (reversals.isReversal(first)) {
+            boolean turns = reversals.isReversal(first);
+            if (turns) {
                 String word = arrangement.style().words().direction(first.direction());
                 marks.add(new Mark.Words(event, Topic.DIRECTION, word));
             }
-            String above = arrangement.style().words().leftHand().with("sounds", text);
-            marks.add(new Mark.Words(event, Topic.LEFT_HAND, above));
+            marks.add(new Mark.Words(event, Topic.LEFT_HAND, above(arrangement, group, turns)));
         }
         return marks;
+    }
+
+    // Short enough for what stands there too.
+    private static String above(Arrangement arrangement, LeftHandGroup group, boolean turns) {
+        WordLabels labels = arrangement.style().words();
+        Step first = group.first();
+        String direction = labels.direction(first.direction());
+        int taken = first.air() != AirUse.NONE
+                ? (labels.directionAndAir(direction, labels.air(first.air())) + labels.between()).length()
+                : turns ? (direction + labels.between()).length() : 0;
+        int frame = labels.leftHand().with("sounds", "").length();
+        String sounds = group.letters(arrangement, stroke -> label(arrangement, stroke))
+                .shortened(Mark.Words.LONGEST - taken - frame);
+        return labels.leftHand().with("sounds", sounds);
     }
 
     private static String label(Arrangement arrangement, Stroke stroke) {

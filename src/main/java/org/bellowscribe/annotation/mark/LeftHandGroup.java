@@ -48,11 +48,16 @@ record LeftHandGroup(List<Step> steps, List<Stroke> strokes) {
 
     /** Returns the labels of all strokes as one text; empty if there are none. */
     String text(Arrangement arrangement, Function<Stroke, String> label) {
+        return letters(arrangement, label).toString();
+    }
+
+    /** Returns the labels of all strokes as one text that can be cut. */
+    LeftHandText letters(Arrangement arrangement, Function<Stroke, String> label) {
         LeftHandText text = new LeftHandText(arrangement.style().leftHand(), label);
         Fraction start = first().event().onset();
         for (Stroke stroke : strokes) {
             text.add(stroke.step().event().onset().minus(start).plus(stroke.offset()), stroke);
         }
-        return text.toString();
+        return text;
     }
 }

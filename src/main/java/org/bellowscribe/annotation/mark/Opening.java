@@ -8,7 +8,7 @@ import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.solver.Step;
 
-/** How far the bellows are open when the tune begins, as the nearest fraction that a player can judge by eye. */
+/** How far the bellows are open before they first move, as the nearest fraction that a player can judge by eye. */
 public final class Opening implements Annotator {
 
     @Override
@@ -18,7 +18,7 @@ public final class Opening implements Annotator {
 
     @Override
     public String summary() {
-        return "How far the bellows are open at the start, above the first note.";
+        return "How far the bellows are open at the start, above the first note or rest in which they move.";
     }
 
     @Override
@@ -31,7 +31,7 @@ public final class Opening implements Annotator {
         if (arrangement.notes().isEmpty()) {
             return List.of();
         }
-        Step first = arrangement.notes().get(0);
+        Step first = Reversals.firstMove(arrangement);
         String text = OpeningText.before(first, arrangement);
         return List.of(new Mark.Words(first.event().index(), Topic.OPENING, text));
     }

@@ -16,6 +16,15 @@ final class Reversals {
         this.neighbors = PlayNeighbors.of(arrangement.tune(), event -> moves(arrangement.step(event.index())));
     }
 
+    /** Returns the first step in the order of play in which the bellows move; there must be a note. */
+    static Step firstMove(Arrangement arrangement) {
+        return arrangement.tune().eventOrder().stream()
+                .map(arrangement::step)
+                .filter(Reversals::moves)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Returns true if the bellows turn at a step, coming from at least one step that can precede it. */
     boolean isReversal(Step step) {
         return moves(step)

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation.mark;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -9,10 +10,17 @@ import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.ConcertinaNumbers;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
 import org.jspecify.annotations.Nullable;
 
-/** Which row of buttons is used most in a tune; only the other rows need a sign. */
+/**
+ * Which row bare numbers belong to: the one that the tune begins on, so that its name at the start is true of what stands
+ * there. Only the other rows need a sign.
+ */
 public final class RowUse {
+
+    /** So many notes count as the first ones: about two measures of a dance (common practice, no source). */
+    private static final int FIRST_NOTES = 8;
 
     private final int main;
     private final @Nullable ConcertinaNumbers numbers;
@@ -29,22 +37,30 @@ public final class RowUse {
     }
 
     /**
-     * Counts the buttons of all written note groups; of rows used alike the outermost counts as used most.
+     * Counts the buttons of the first note groups; of rows used alike there the one that the whole tune uses most is
+     * taken, and of those used alike in all the outermost.
      */
     public static RowUse of(Solution solution, Instrument instrument) {
+        List<List<Button>> groups = solution.steps().stream()
+                .map(Step::buttons)
+                .filter(each -> !each.isEmpty())
+                .toList();
+        SortedMap<Integer, Integer> first = uses(groups.subList(0, Math.min(FIRST_NOTES, groups.size())));
+        SortedMap<Integer, Integer> all = uses(groups);
+        Comparator<Integer> most = Comparator.<Integer>comparingInt(row -> first.getOrDefault(row, 0))
+                .thenComparingInt(row -> all.getOrDefault(row, 0))
+                .thenComparingInt(row -> -row);
+        return ofMain(all.keySet().stream().max(most).orElse(1), instrument);
+    }
+
+    private static SortedMap<Integer, Integer> uses(List<List<Button>> groups) {
         SortedMap<Integer, Integer> uses = new TreeMap<>();
-        solution.steps().forEach(step -> step.buttons().forEach(button -> uses.merge(button.row(), 1, Integer::sum)));
-        int main = 1;
-        for (int row : uses.keySet()) {
-            if (uses.getOrDefault(row, 0) > uses.getOrDefault(main, 0)) {
-                main = row;
-            }
-        }
-        return ofMain(main, instrument);
+        groups.forEach(group -> group.forEach(button -> uses.merge(button.row(), 1, Integer::sum)));
+        return uses;
     }
 
     /**
-     * Takes a row as the one used most.
+     * Takes a row as the one that bare numbers belong to.
      *
      * @param main 1 is the outer row
      */
@@ -53,7 +69,7 @@ public final class RowUse {
                 main, instrument.rows(), instrument.grip().strapped() ? new ConcertinaNumbers(instrument) : null);
     }
 
-    /** Returns the row used most; 1 is the outer row. */
+    /** Returns the row that bare numbers belong to; 1 is the outer row. */
     public int main() {
         return main;
     }

@@ -21,6 +21,9 @@ import org.bellowscribe.theory.PitchClass;
 public record LeftHandLabels(
         String minor, String then, String together, String pulledTwin, SortedMap<PitchClass, String> noteNames) {
 
+    /** Behind sounds in a rest that go on in the same way. Our own. */
+    public static final String AND_SO_ON = "…";
+
     /** Copies the names. */
     public LeftHandLabels {
         noteNames = Collections.unmodifiableSortedMap(new TreeMap<>(noteNames));

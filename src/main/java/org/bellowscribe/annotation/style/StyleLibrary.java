@@ -3,21 +3,15 @@ package org.bellowscribe.annotation.style;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.definition.Library;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.NearestNames;
-import org.bellowscribe.diagnostic.Obstacle;
-import org.bellowscribe.diagnostic.Place;
 
 /** The styles that come with the tool, and the way to those of a user. */
 public final class StyleLibrary {
@@ -33,11 +27,22 @@ public final class StyleLibrary {
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("style.xsd");
     private static final Map<String, DefinitionElement> ROOTS = Collections.unmodifiableMap(load());
 
+    private static final Library<Style> LIBRARY = new Library<>("style", IDS, StyleLibrary::known, StyleLibrary::read);
+
     private StyleLibrary() {}
+
+    /** Returns the library, the default style first. */
+    public static Library<Style> library() {
+        return LIBRARY;
+    }
 
     /** Returns the whole library, the default style first. */
     public static List<Style> all() {
-        return ROOTS.values().stream().map(StyleReader::style).toList();
+        return LIBRARY.all();
+    }
+
+    private static Style known(String id) {
+        return StyleReader.style(Objects.requireNonNull(ROOTS.get(id)));
     }
 
     /**
@@ -47,56 +52,17 @@ public final class StyleLibrary {
      * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
      */
     public static Style find(String idOrFile) throws DiagnosedException {
-        DefinitionElement known = ROOTS.get(idOrFile);
-        if (known != null) {
-            return StyleReader.style(known);
-        }
-        try {
-            Path file = Path.of(idOrFile);
-            if (file.getNameCount() > 1 || idOrFile.endsWith(".xml") || Files.exists(file)) {
-                return read(file);
-            }
-        } catch (InvalidPathException e) {
-            // Then it can only be an id.
-        }
-        throw new DiagnosedException(unknown(idOrFile, Place.FILE));
+        return LIBRARY.find(idOrFile);
     }
 
-    private static Style read(Path file) throws DiagnosedException {
-        try (InputStream stream = Files.newInputStream(file)) {
-            DefinitionElement root = SCHEMA.read(stream);
-            return StyleReader.style(StyleReader.onBase(root, base(root)));
-        } catch (IOException e) {
-            throw new DiagnosedException(Diagnostic.error(
-                    DiagnosticCode.UNREADABLE,
-                    Place.FILE,
-                    "The style file cannot be read (%s).".formatted(Obstacle.of(e)),
-                    "Maybe the path is misspelled, or %s is meant as the id of a style: %s."
-                            .formatted(file, String.join(", ", ROOTS.keySet()))));
-        }
-    }
-
-    private static DefinitionElement base(DefinitionElement root) throws DiagnosedException {
+    private static Style read(InputStream stream) throws DiagnosedException, IOException {
+        DefinitionElement root = SCHEMA.read(stream);
         String id = root.attribute("base");
         DefinitionElement base = ROOTS.get(id == null ? DEFAULT_ID : id);
         if (base == null) {
-            throw new DiagnosedException(unknown(String.valueOf(id), root.place()));
+            throw new DiagnosedException(LIBRARY.unknown(String.valueOf(id), root.place()));
         }
-        return base;
-    }
-
-    private static Diagnostic unknown(String id, Place place) {
-        List<String> near = NearestNames.of(id, ROOTS.keySet());
-        String text = "The library has no style %s.".formatted(id);
-        String all = "The library has: %s.".formatted(String.join(", ", ROOTS.keySet()));
-        return near.isEmpty()
-                ? Diagnostic.error(DiagnosticCode.UNKNOWN_NAME, place, text, all)
-                : Diagnostic.error(
-                        DiagnosticCode.UNKNOWN_NAME,
-                        place,
-                        text,
-                        "Maybe %s.".formatted(String.join(" or ", near)),
-                        all);
+        return StyleReader.style(StyleReader.onBase(root, base));
     }
 
     private static Map<String, DefinitionElement> load() {

@@ -3,21 +3,18 @@ package org.bellowscribe.instrument.file;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.definition.Library;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.Obstacle;
-import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
@@ -39,7 +36,18 @@ public final class InstrumentLibrary {
     private static final Instrument DEFAULTS = defaults();
     private static final Map<String, LibraryEntry> ENTRIES = Collections.unmodifiableMap(load());
 
+    private static final Library<LibraryEntry> LIBRARY = new Library<>(
+            "instrument",
+            List.copyOf(ENTRIES.keySet()),
+            id -> Objects.requireNonNull(ENTRIES.get(id)),
+            InstrumentLibrary::read);
+
     private InstrumentLibrary() {}
+
+    /** Returns the library, families together. */
+    public static Library<LibraryEntry> library() {
+        return LIBRARY;
+    }
 
     /** Returns the whole library, families together. */
     public static List<LibraryEntry> all() {
@@ -63,15 +71,7 @@ public final class InstrumentLibrary {
      * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
      */
     public static LibraryEntry entry(String idOrFile) throws DiagnosedException {
-        LibraryEntry entry = ENTRIES.get(idOrFile);
-        if (entry != null) {
-            return entry;
-        }
-        InstrumentFaults faults = faults(idOrFile);
-        if (faults.entry() == null) {
-            throw new DiagnosedException(faults.errors());
-        }
-        return faults.entry();
+        return LIBRARY.find(idOrFile);
     }
 
     /**
@@ -86,26 +86,22 @@ public final class InstrumentLibrary {
         if (entry != null) {
             return InstrumentCheck.of(entry.instrument());
         }
-        InstrumentFaults faults = faults(idOrFile);
+        InstrumentFaults faults = LIBRARY.read(idOrFile, InstrumentLibrary::faults);
         List<Diagnostic> all = new ArrayList<>(faults.errors());
         all.addAll(faults.doubts());
         return all;
     }
 
-    private static InstrumentFaults faults(String idOrFile) throws DiagnosedException {
-        return InstrumentFaults.of(examined(file(idOrFile)), ENTRIES, DEFAULTS);
+    private static InstrumentFaults faults(InputStream file) throws DiagnosedException, IOException {
+        return InstrumentFaults.of(examined(file), ENTRIES, DEFAULTS);
     }
 
-    private static Path file(String name) throws DiagnosedException {
-        try {
-            Path file = Path.of(name);
-            if (file.getNameCount() > 1 || name.endsWith(".xml") || Files.exists(file)) {
-                return file;
-            }
-        } catch (InvalidPathException e) {
-            // Then it can only be an id.
+    private static LibraryEntry read(InputStream file) throws DiagnosedException, IOException {
+        InstrumentFaults faults = faults(file);
+        if (faults.entry() == null) {
+            throw new DiagnosedException(faults.errors());
         }
-        throw new DiagnosedException(UnknownInstrument.diagnostic(name, ENTRIES.keySet(), Place.FILE));
+        return faults.entry();
     }
 
     /**
@@ -121,38 +117,25 @@ public final class InstrumentLibrary {
             return InstrumentCopy.basedOn(entry.instrument());
         }
         entry(idOrFile);
-        return InstrumentCopy.of(examined(file(idOrFile)).root());
+        return InstrumentCopy.of(
+                LIBRARY.read(idOrFile, InstrumentLibrary::examined).root());
     }
 
-    private static DefinitionSchema.Examined examined(Path file) throws DiagnosedException {
-        try (InputStream stream = Files.newInputStream(file)) {
-            DefinitionSchema.Examined examined = SCHEMA.examine(stream);
-            DefinitionElement root = examined.root();
-            if (!root.name().equals("instrument")) {
-                throw new DiagnosedException(
-                        examined.remarks().isEmpty()
-                                ? List.of(Diagnostic.error(
-                                        DiagnosticCode.BAD_DEFINITION,
-                                        root.place(),
-                                        "The root element is <%s>, but an instrument file holds one <instrument>."
-                                                .formatted(root.name()),
-                                        "Maybe put each instrument into a file of its own."))
-                                : examined.remarks());
-            }
-            return examined;
-        } catch (IOException e) {
-            throw new DiagnosedException(Diagnostic.error(
-                    DiagnosticCode.UNREADABLE,
-                    Place.FILE,
-                    "The instrument file cannot be read (%s).".formatted(Obstacle.of(e)),
-                    "Maybe the path is misspelled, or a name of the library is meant: %s."
-                            .formatted(String.join(", ", namesLike(file)))));
+    private static DefinitionSchema.Examined examined(InputStream file) throws DiagnosedException, IOException {
+        DefinitionSchema.Examined examined = SCHEMA.examine(file);
+        DefinitionElement root = examined.root();
+        if (!root.name().equals("instrument")) {
+            throw new DiagnosedException(
+                    examined.remarks().isEmpty()
+                            ? List.of(Diagnostic.error(
+                                    DiagnosticCode.BAD_DEFINITION,
+                                    root.place(),
+                                    "The root element is <%s>, but an instrument file holds one <instrument>."
+                                            .formatted(root.name()),
+                                    "Maybe put each instrument into a file of its own."))
+                            : examined.remarks());
         }
-    }
-
-    private static List<String> namesLike(Path file) {
-        List<String> near = UnknownInstrument.near(file.toString(), ENTRIES.keySet());
-        return near.isEmpty() ? List.copyOf(ENTRIES.keySet()) : near;
+        return examined;
     }
 
     private static Map<String, LibraryEntry> load() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.definition.DefinitionElement;
+import org.bellowscribe.definition.UnknownName;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.Button;
@@ -80,7 +81,7 @@ final class InstrumentReader {
         }
         LibraryEntry base = bases.get(id);
         if (base == null) {
-            throw new DiagnosedException(UnknownInstrument.diagnostic(id, bases.keySet(), element.place()));
+            throw new DiagnosedException(UnknownName.diagnostic("instrument", id, bases.keySet(), element.place()));
         }
         return base;
     }

@@ -29,14 +29,17 @@ final class AttributeReader {
     private int transposition;
     private boolean repeatsLast;
     private final Set<Integer> drumStaves = new HashSet<>();
+    private final Staves staves;
 
     /**
      * Creates a reader.
      *
      * @param staff the staff whose attributes count where staves differ
+     * @param staves told the clefs
      */
-    AttributeReader(int staff) {
+    AttributeReader(int staff, Staves staves) {
         this.staff = staff;
+        this.staves = staves;
     }
 
     void read(Attributes attributes, Cursor cursor) {
@@ -63,6 +66,9 @@ final class AttributeReader {
         }
         for (Clef each : attributes.getClef()) {
             int on = each.getNumber() == null ? 1 : each.getNumber().intValue();
+            if (each.getSign() != null) {
+                staves.clef(on, each.getSign());
+            }
             if (each.getSign() == ClefSign.PERCUSSION) {
                 drumStaves.add(on);
             } else {
@@ -108,7 +114,7 @@ final class AttributeReader {
 
     private static int plus(String value) {
         int sum = 0;
-        for (String each : value.split("\\+")) {
+        for (String each : value.split("\\+", -1)) {
             sum += Integer.parseInt(each.strip());
         }
         return sum;

@@ -56,7 +56,7 @@ final class BarlineReader {
             road.segno(next, text(barline.getSegnoAttribute()));
         }
         if (barline.getCodaAttribute() != null) {
-            road.coda(next, text(barline.getCodaAttribute()));
+            road.coda(next, text(barline.getCodaAttribute()), measure);
         } else if (barline.getCoda() != null) {
             road.codaSign(next, measure);
         }

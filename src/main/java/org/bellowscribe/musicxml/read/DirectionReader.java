@@ -26,7 +26,9 @@ final class DirectionReader {
 
     void read(Direction direction, Moment at) {
         Jump.Goal goal = RoadWords.goal(words(direction));
-        if (goal != null && (direction.getSound() == null || signs(direction.getSound(), null) == RoadSigns.NONE)) {
+        if (goal != null
+                && (direction.getSound() == null
+                        || signs(direction.getSound(), null).equals(RoadSigns.NONE))) {
             road.goal(at.measure(), goal);
             return;
         }
@@ -34,7 +36,7 @@ final class DirectionReader {
         if (direction.getSound() != null && read(direction.getSound(), at, words)) {
             return;
         }
-        if (words != RoadSigns.NONE) {
+        if (!words.equals(RoadSigns.NONE)) {
             readSigns(words, at, false);
             return;
         }
@@ -54,7 +56,7 @@ final class DirectionReader {
     }
 
     private boolean read(Sound sound, Moment at, RoadSigns words) {
-        RoadSigns signs = signs(sound, words.jump());
+        RoadSigns signs = departing(signs(sound, words.jump()), words);
         if (sound.getForwardRepeat() == YesNo.YES) {
             road.change(at.start(), RoadSigns::withRepeatStart);
         }
@@ -69,7 +71,15 @@ final class DirectionReader {
             road.change(early ? at.measure() - 1 : at.measure(), old -> old.withTimes(times));
         }
         readSigns(signs, early ? new Moment(at.measure() - 1, at.start(), false, 0) : at, true);
-        return signs != RoadSigns.NONE;
+        return !signs.equals(RoadSigns.NONE);
+    }
+
+    // Some programs give the departure the sound of the coda itself; the words tell.
+    private static RoadSigns departing(RoadSigns signs, RoadSigns words) {
+        String coda = signs.coda();
+        return coda != null && words.toCoda() != null && signs.toCoda() == null
+                ? signs.withCoda(null).withToCoda(coda)
+                : signs;
     }
 
     private static RoadSigns signs(Sound sound, @Nullable Jump spelled) {
@@ -104,7 +114,7 @@ final class DirectionReader {
         }
         String coda = signs.coda();
         if (coda != null) {
-            road.coda(at.start(), coda);
+            road.coda(at.start(), coda, at.measure());
         }
         String segno = signs.segno();
         if (segno != null) {

@@ -23,6 +23,8 @@ final class HarmonyCollector {
 
     /** So many bare letters for each measure are chords even if none of them is more than a letter. */
     private static final double LETTERS_A_MEASURE = 0.5;
+    /** Fewer words for each measure are no harmony of a tune, even if some read like nothing but chords. */
+    private static final double WORDS_A_MEASURE = 0.25;
 
     private final List<PartContent> parts;
     private final int melody;
@@ -76,7 +78,7 @@ final class HarmonyCollector {
             remarks.add(Diagnostic.warning(
                     DiagnosticCode.ODD_VALUE,
                     Place.measure(measure + 1, measures.get(measure).number(), part),
-                    "A chord symbol has no root that can be read; it is passed over."));
+                    "A chord symbol %s; it is passed over.".formatted(reading.trouble())));
         }
     }
 
@@ -98,8 +100,8 @@ final class HarmonyCollector {
                 }
             }
         }
-        // Bare letters may name the sections of the tune.
-        if (!unmistakable && found.size() < LETTERS_A_MEASURE * measures.size()) {
+        // Bare letters may name the sections of the tune, and a few words in parentheses some other way to play it.
+        if (found.size() < (unmistakable ? WORDS_A_MEASURE : LETTERS_A_MEASURE) * measures.size()) {
             found.clear();
         }
         if (!found.isEmpty()) {

@@ -39,10 +39,15 @@ final class HarmonyReader {
     /**
      * What was read.
      *
-     * @param understood false if the symbol cannot be turned into a chord
      * @param chord the chord, null for "no chord"
+     * @param trouble what keeps the symbol from being turned into a chord, as the middle of a sentence; empty if nothing
      */
-    record Reading(boolean understood, @Nullable ChordSymbol chord) {}
+    record Reading(@Nullable ChordSymbol chord, String trouble) {
+
+        boolean understood() {
+            return trouble.isEmpty();
+        }
+    }
 
     private HarmonyReader(WrittenHarmony written, Key key) {
         this.written = written;
@@ -71,10 +76,13 @@ final class HarmonyReader {
             }
         }
         if (kind != null && kind.getValue() == KindValue.NONE) {
-            return new Reading(true, null);
+            return new Reading(null, "");
+        }
+        if (kind != null && kind.getValue() == null) {
+            return new Reading(null, "has an empty kind");
         }
         PitchClass base = numerals.isEmpty() ? root : NumeralReader.root(numerals, key);
-        return base == null ? new Reading(false, null) : new Reading(true, chord(base));
+        return base == null ? new Reading(null, "has no root that can be read") : new Reading(chord(base), "");
     }
 
     private void take(Object element) {

@@ -63,7 +63,8 @@ final class LeanScoreParser {
         } catch (ScoreFilter.Refusal e) {
             throw new DiagnosedException(e.diagnostic());
         } catch (SAXParseException e) {
-            throw new DiagnosedException(notWellFormed(e));
+            Diagnostic before = EarlyText.before(plain);
+            throw new DiagnosedException(before == null ? notWellFormed(e) : before);
         } catch (SAXException e) {
             throw new DiagnosedException(
                     Diagnostic.error(DiagnosticCode.NOT_XML, Place.FILE, "The file cannot be parsed as XML."));

@@ -1,7 +1,6 @@
 package org.bellowscribe.musicxml.read;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,30 +9,27 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.read.WrittenNote.Sort;
-import org.bellowscribe.theory.Fraction;
 
 /**
- * Chooses the melody. The part: the first whose notes mostly sound one at a time, else the first with notes; parts with
- * few notes are passed over. In it the voice: of the first staff, and there of the voices with a decent share of the
- * notes the highest on average.
+ * Chooses the melody: the part by {@link MelodyPart}, and of the voices of its staff that have a decent share of the notes
+ * the one that is the highest on average.
  */
 final class MelodyChooser {
 
-    /** A part with less than this share of the notes of the fullest part is no melody. */
-    private static final double LEAST_PART = 0.1;
     /** A voice with less than this share of the notes of the fullest voice is no melody. */
     private static final double LEAST_VOICE = 0.25;
-    /** A part is a single line if at least this share of its notes sounds alone. */
-    private static final double SINGLE_LINE = 0.8;
 
     private final List<PartContent> parts;
     private final ReadingOptions options;
     private final PartNames names;
+    private final MelodyPart best;
+    private String why = "";
 
     MelodyChooser(List<PartContent> parts, ReadingOptions options) {
         this.parts = parts;
         this.options = options;
         names = new PartNames(parts);
+        best = new MelodyPart(parts, this::wanted);
     }
 
     /**
@@ -55,7 +51,7 @@ final class MelodyChooser {
                             "Part %s has no melody: %s".formatted(names.of(part), whyEmpty(List.of(parts.get(part)))),
                             names.list()));
         }
-        int staff = notes.stream().mapToInt(WrittenNote::staff).min().orElse(1);
+        int staff = best.homeStaff(part);
         Map<String, List<WrittenNote>> voices = voices(notes, staff);
         MelodyLine line = new MelodyLine(part, highest(voices), staff, options.staff(), options.voice() != null);
         remarkChoice(line, voices.size(), remarks);
@@ -71,11 +67,8 @@ final class MelodyChooser {
         if (options.part() != null) {
             return names.find(options.part());
         }
-        List<Integer> counts = parts.stream()
-                .map(part -> (int) part.notes().filter(this::wanted).count())
-                .toList();
-        int most = counts.stream().mapToInt(Integer::intValue).max().orElse(0);
-        if (most == 0) {
+        boolean none = parts.stream().allMatch(part -> part.notes().noneMatch(this::wanted));
+        if (none) {
             boolean notes =
                     parts.stream().anyMatch(part -> part.notes().findAny().isPresent());
             throw notes
@@ -83,16 +76,9 @@ final class MelodyChooser {
                     : new DiagnosedException(Diagnostic.error(
                             DiagnosticCode.NO_NOTES, Place.FILE, "The score has no melody: " + whyEmpty(parts)));
         }
-        List<Integer> full = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            if (counts.get(i) >= Math.max(1, LEAST_PART * most)) {
-                full.add(i);
-            }
-        }
-        return full.stream()
-                .filter(i -> aloneShare(parts.get(i)) >= SINGLE_LINE)
-                .findFirst()
-                .orElse(full.get(0));
+        MelodyPart.Chosen chosen = best.choose();
+        why = chosen.why();
+        return chosen.part();
     }
 
     private static String whyEmpty(List<PartContent> parts) {
@@ -105,24 +91,10 @@ final class MelodyChooser {
         if (sorts.isEmpty()) {
             return "it holds no notes at all.";
         }
-        if (sorts.contains(Sort.SILENT)) {
+        if (sorts.contains(Sort.SILENT) || sorts.contains(Sort.SLASHED)) {
             return "it holds only percussion, cue notes or slashes.";
         }
         return sorts.contains(Sort.HIDDEN) ? "all its notes are hidden." : "it holds only rests.";
-    }
-
-    private static double aloneShare(PartContent part) {
-        long all = 0;
-        long alone = 0;
-        for (MeasureContent measure : part.measures()) {
-            Map<Fraction, Integer> together = new HashMap<>();
-            measure.notes().stream()
-                    .filter(WrittenNote::isNote)
-                    .forEach(note -> together.merge(note.onset(), 1, Integer::sum));
-            all += together.size();
-            alone += together.values().stream().filter(count -> count == 1).count();
-        }
-        return all == 0 ? 0 : (double) alone / all;
     }
 
     private static Map<String, List<WrittenNote>> voices(List<WrittenNote> notes, int staff) {
@@ -159,11 +131,12 @@ final class MelodyChooser {
             remarks.add(Diagnostic.note(
                     DiagnosticCode.ASSUMED,
                     Place.FILE,
-                    "The melody is read from part %s, staff %d, voice %s; %s."
+                    "The melody is read from part %s, staff %d, voice %s, %s; %s."
                             .formatted(
                                     names.of(line.part()),
                                     line.homeStaff(),
                                     line.voice(),
+                                    severalParts ? why : "the highest of its staff",
                                     severalParts
                                             ? "the score has %d parts with notes".formatted(withNotes)
                                             : "the staff has %d voices".formatted(voices)),

@@ -52,7 +52,7 @@ final class NoteReader {
         }
         Pitch pitch = sort == Sort.NOTE ? PitchReader.read(note, attributes.transposition()) : null;
         if (sort == Sort.NOTE && pitch == null && problem == null) {
-            problem = new OddValue("pitch", PitchReader.describe(note), place);
+            problem = PitchReader.problem(note, place);
         }
         boolean chord = note.getChord() != null && cursor.hasGroup();
         Fraction onset = chord ? cursor.group() : cursor.position();
@@ -82,8 +82,10 @@ final class NoteReader {
         if (hidden && note.getPitch() != null) {
             return Sort.HIDDEN;
         }
-        boolean silent = drums || note.getPitch() == null || note.getCue() != null || slash;
-        return silent ? Sort.SILENT : Sort.NOTE;
+        if (drums || note.getPitch() == null || note.getCue() != null) {
+            return Sort.SILENT;
+        }
+        return slash ? Sort.SLASHED : Sort.NOTE;
     }
 
     private static boolean isTied(Note note, StartStop tie, TiedType tied) {

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param id id of the part; may be empty
  * @param name printed name; may be empty
  * @param measures its measures
+ * @param staves clefs and lyrics of its staves
  * @param bad a value that leaves the times or pitches of the whole part unknown, or null
  * @param assumption what was filled in, or null
  */
@@ -18,6 +19,7 @@ record PartContent(
         String id,
         String name,
         List<MeasureContent> measures,
+        Staves staves,
         @Nullable OddValue bad,
         @Nullable Diagnostic assumption) {
 

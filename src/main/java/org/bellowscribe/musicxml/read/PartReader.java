@@ -31,6 +31,7 @@ final class PartReader {
     private final DirectionReader directions;
     private final TempoMarks tempos;
     private final RoadMap road;
+    private final Staves staves = new Staves();
     private final Cursor cursor;
     private @Nullable OddValue broken;
     private int index;
@@ -60,7 +61,7 @@ final class PartReader {
         this.id = id;
         bad = score.bad();
         notes = new NoteReader(bad);
-        attributes = new AttributeReader(staff);
+        attributes = new AttributeReader(staff, staves);
         barlines = new BarlineReader(score.road());
         directions = new DirectionReader(score.road());
         tempos = score.tempos();
@@ -75,6 +76,11 @@ final class PartReader {
             index++;
         }
         return measures;
+    }
+
+    /** Returns what is printed around the notes. */
+    Staves staves() {
+        return staves;
     }
 
     /** Returns a value that leaves the times of the part unknown, or null. */
@@ -147,6 +153,9 @@ final class PartReader {
         }
         if (written.isNote()) {
             onsets.add(written.onset());
+            if (!note.getLyric().isEmpty()) {
+                staves.lyric(written.staff());
+            }
         }
     }
 

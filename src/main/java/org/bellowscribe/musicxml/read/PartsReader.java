@@ -44,7 +44,12 @@ final class PartsReader {
             List<MeasureContent> measures = reader.read(part);
             OddValue bad = lean.bad().getOrDefault(LeanScore.partId(i), reader.broken());
             parts.add(new PartContent(
-                    id, names.getOrDefault(id, ""), measures, bad, guessed ? assumption(id, divisions) : null));
+                    id,
+                    names.getOrDefault(id, ""),
+                    measures,
+                    reader.staves(),
+                    bad,
+                    guessed ? assumption(id, divisions) : null));
         }
         return parts;
     }

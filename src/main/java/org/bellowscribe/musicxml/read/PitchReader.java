@@ -2,6 +2,7 @@ package org.bellowscribe.musicxml.read;
 
 import java.math.BigDecimal;
 import org.audiveris.proxymusic.Note;
+import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
@@ -30,12 +31,15 @@ final class PitchReader {
         return midi < 0 || midi > 127 ? null : new Pitch(midi);
     }
 
-    /** Returns what keeps the pitch from being read, in words such as {@code F 0.5 4}. */
-    static String describe(Note note) {
+    /** Returns what keeps a pitch from being read: no step, a pitch off the scale, or one between two semitones. */
+    static OddValue problem(Note note, Place place) {
         org.audiveris.proxymusic.Pitch written = note.getPitch();
         String step = written.getStep() == null ? "?" : written.getStep().value();
-        String alter = written.getAlter() == null ? "" : written.getAlter().toPlainString() + " ";
-        return step + " " + alter + written.getOctave();
+        BigDecimal alter = written.getAlter() == null ? BigDecimal.ZERO : written.getAlter();
+        if (isWhole(alter)) {
+            return new OddValue("pitch", step + " " + alter.toPlainString() + " " + written.getOctave(), place);
+        }
+        return OddValue.between(step + written.getOctave(), alter, place);
     }
 
     static boolean isWhole(BigDecimal value) {

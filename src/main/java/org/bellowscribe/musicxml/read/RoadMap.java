@@ -20,6 +20,7 @@ final class RoadMap {
     private final TreeMap<Integer, Jump.Goal> goals = new TreeMap<>();
     // Coda signs by the measure that begins there, each with the measure at whose end a player would leave.
     private final TreeMap<Integer, Integer> codaSigns = new TreeMap<>();
+    private final TreeMap<Integer, Integer> leaving = new TreeMap<>();
 
     /** Changes the signs of a measure; measures before the first are left out. */
     void change(int measure, UnaryOperator<RoadSigns> change) {
@@ -72,8 +73,13 @@ final class RoadMap {
         change(measure, old -> old.toCoda() == null || old.toCoda().isEmpty() ? old.withToCoda(label) : old);
     }
 
-    /** Adds a coda; a label counts more than none. */
-    void coda(int measure, String label) {
+    /**
+     * Adds a coda; a label counts more than none.
+     *
+     * @param departure the measure at whose end a player would leave if the sign meant that after all
+     */
+    void coda(int measure, String label, int departure) {
+        leaving.putIfAbsent(measure, departure);
         change(measure, old -> old.coda() == null || old.coda().isEmpty() ? old.withCoda(label) : old);
     }
 
@@ -123,6 +129,7 @@ final class RoadMap {
      */
     List<RoadSigns> signs(int measures) {
         placeGoals();
+        placeTwinCodas();
         placeCodaSigns();
         List<RoadSigns> all = new ArrayList<>(signs);
         while (all.size() < measures) {
@@ -138,6 +145,24 @@ final class RoadMap {
             last--;
         }
         return last;
+    }
+
+    // Of two codas with one label, and no departure, one leaves at the first and goes on at the last.
+    private void placeTwinCodas() {
+        boolean departure = signs.stream().anyMatch(each -> each.toCoda() != null);
+        for (int i = 0; !departure && i < signs.size(); i++) {
+            String label = signs.get(i).coda();
+            if (label != null && leaving.containsKey(i) && hasCoda(i + 1, label)) {
+                change(i, old -> old.withCoda(null));
+                change(leaving.getOrDefault(i, i), old -> old.withToCoda(label));
+                departure = true;
+            }
+        }
+    }
+
+    private boolean hasCoda(int from, String label) {
+        return signs.subList(Math.min(from, signs.size()), signs.size()).stream()
+                .anyMatch(each -> label.equals(each.coda()));
     }
 
     // Of two codas, by sign or word, and no departure, one leaves at the first sign and goes on at the last.

@@ -8,7 +8,7 @@ import org.bellowscribe.score.DanceTempo;
 import org.bellowscribe.score.Tempo;
 import org.bellowscribe.score.TimeSignature;
 
-/** The tempo of the tune: the first that the score states, else the usual one of the dance. */
+/** The tempo of the tune: the first that the score states and a player may mean, else the usual one of the dance. */
 final class TempoFinder {
 
     private final TempoMarks marks;
@@ -29,19 +29,36 @@ final class TempoFinder {
         Double stated = marks.first();
         if (stated != null) {
             remarkChanges(stated, remarks);
+            remarkOddBeginning(stated, "as it states later", remarks);
             return new Tempo(stated, true);
         }
         DanceTempo dance = DanceTempo.of(headWords, time);
-        remarks.add(Diagnostic.note(
-                DiagnosticCode.ASSUMED,
-                Place.FILE,
-                "The score states no tempo; it is read at %d quarter notes a minute, %s."
-                        .formatted(
-                                Math.round(dance.quartersPerMinute()),
-                                dance.fromTitle()
-                                        ? "usual for a %s in %s".formatted(dance.name(), time)
-                                        : "by its %s as a %s".formatted(time, dance.name()))));
+        String why = dance.fromTitle()
+                ? "usual for a %s in %s".formatted(dance.name(), time)
+                : "by its %s as a %s".formatted(time, dance.name());
+        if (!remarkOddBeginning(dance.quartersPerMinute(), why, remarks)) {
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "The score states no tempo; it is read at %d quarter notes a minute, %s."
+                            .formatted(Math.round(dance.quartersPerMinute()), why)));
+        }
         return new Tempo(dance.quartersPerMinute(), false);
+    }
+
+    private boolean remarkOddBeginning(double used, String why, List<Diagnostic> remarks) {
+        Double odd = marks.oddBeginning();
+        if (odd == null) {
+            return false;
+        }
+        remarks.add(Diagnostic.warning(
+                DiagnosticCode.ODD_VALUE,
+                Place.FILE,
+                "The score states %d quarter notes a minute; no player could mean that, so it is read at %d quarter notes"
+                                .formatted(Math.round(odd), Math.round(used))
+                        + " a minute, %s.".formatted(why),
+                "Maybe correct the tempo mark; the note beside it says what is counted."));
+        return true;
     }
 
     private void remarkChanges(double first, List<Diagnostic> remarks) {

@@ -14,22 +14,20 @@ import org.jspecify.annotations.Nullable;
 /** Tempo: what the sound element says, else the metronome mark. */
 final class TempoReader {
 
-    private static final double SLOWEST = 10;
-    private static final double FASTEST = 1000;
     private static final Pattern NUMBER = Pattern.compile("\\d{1,4}(?:[.,]\\d{1,3})?");
 
     private TempoReader() {}
 
-    /** Returns quarter notes a minute, or null if the direction gives no sensible tempo. */
+    /** Returns quarter notes a minute, or null if the direction gives no tempo. */
     static @Nullable Double read(Direction direction) {
         Double sound = direction.getSound() == null ? null : read(direction.getSound());
         return sound == null ? read(direction.getDirectionType()) : sound;
     }
 
-    /** Returns quarter notes a minute, or null if the sound gives no sensible tempo. */
+    /** Returns quarter notes a minute, or null if the sound gives no tempo. */
     static @Nullable Double read(Sound sound) {
         BigDecimal tempo = sound.getTempo();
-        return tempo == null ? null : sensible(tempo.doubleValue());
+        return tempo == null ? null : tempo.doubleValue();
     }
 
     private static @Nullable Double read(List<DirectionType> types) {
@@ -54,10 +52,6 @@ final class TempoReader {
         Fraction beat = DurationReader.dotted(
                 DurationReader.quarters(metronome.getBeatUnit()),
                 metronome.getBeatUnitDot().size());
-        return sensible(Double.parseDouble(matcher.group().replace(',', '.')) * beat.toDouble());
-    }
-
-    private static @Nullable Double sensible(double tempo) {
-        return tempo >= SLOWEST && tempo <= FASTEST ? tempo : null;
+        return Double.parseDouble(matcher.group().replace(',', '.')) * beat.toDouble();
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -75,14 +76,20 @@ final class TuneBuilder {
         requireUsualLengths(events);
         CommonTick.check(events, lengths);
         KeyFinder keys = new KeyFinder(part.measures(), lastNote(events, order));
-        List<Fraction> places = BarPlaces.find(bars(lengths, times, signs), order);
+        List<BarPlaces.Written> bars = bars(lengths, times, signs);
+        List<Fraction> places = BarPlaces.find(bars, order);
         List<Measure> measures = new ArrayList<>();
         List<Key> keyOf = keys.keys();
         for (int i = 0; i < times.size(); i++) {
             String number = part.measures().get(i).number();
             measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keyOf.get(i)));
         }
-        List<Harmony> harmonies = new HarmonyCollector(parts, line.part(), measures, remarks).collect();
+        List<Integer> sections = IntStream.range(0, bars.size())
+                .filter(i -> bars.get(i).section())
+                .boxed()
+                .toList();
+        List<Harmony> written = new HarmonyCollector(parts, line.part(), measures, remarks).collect();
+        List<Harmony> harmonies = new HarmonyGaps(written, measures, sections).marked(remarks);
         if (harmonies.isEmpty()) {
             keys.remark(remarks);
         }
@@ -136,7 +143,7 @@ final class TuneBuilder {
             boolean free = part.measures().get(i).free();
             RoadSigns before = i == 0 ? RoadSigns.NONE : signs.get(i - 1);
             boolean section = signs.get(i).repeatStart()
-                    || signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i));
+                    || (signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i)));
             bars.add(new BarPlaces.Written(
                     lengths.get(i), free ? lengths.get(i) : times.get(i).measureLength(), section));
         }
@@ -162,19 +169,38 @@ final class TuneBuilder {
         Set<Integer> played = new HashSet<>(order.measures());
         List<Integer> silent = new ArrayList<>();
         int hidden = 0;
+        int slashed = 0;
         @Nullable Integer repeated = null;
         for (int i = 0; i < part.measures().size(); i++) {
             MeasureContent measure = part.measures().get(i);
             if (!played.contains(i) && !line.notes(measure).isEmpty()) {
                 silent.add(i);
             }
-            hidden += (int) line.notes(measure).stream()
-                    .filter(note -> note.sort() == WrittenNote.Sort.HIDDEN)
-                    .count();
+            hidden += count(measure, WrittenNote.Sort.HIDDEN);
+            slashed += count(measure, WrittenNote.Sort.SLASHED);
             boolean empty = line.notes(measure).stream().noneMatch(WrittenNote::isNote);
             repeated = measure.repeatsLast() && empty && repeated == null ? Integer.valueOf(i) : repeated;
         }
         remark(silent, hidden, repeated);
+        remarkSlashed(slashed);
+    }
+
+    private int count(MeasureContent measure, WrittenNote.Sort sort) {
+        return (int)
+                line.notes(measure).stream().filter(note -> note.sort() == sort).count();
+    }
+
+    private void remarkSlashed(int slashed) {
+        if (slashed > 0) {
+            remarks.add(Diagnostic.note(
+                    DiagnosticCode.ASSUMED,
+                    Place.FILE,
+                    "%s: they show a rhythm, not a pitch, and are left out."
+                            .formatted(
+                                    slashed == 1
+                                            ? "1 note of the melody has a slash head"
+                                            : "%d notes of the melody have slash heads".formatted(slashed))));
+        }
     }
 
     private void remark(List<Integer> silent, int hidden, @Nullable Integer repeated) {

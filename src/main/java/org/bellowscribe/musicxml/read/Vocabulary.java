@@ -22,7 +22,7 @@ final class Vocabulary {
             score-part: part-name
             part: measure
             measure: note backup forward direction attributes harmony sound barline
-            note: grace cue chord pitch unpitched rest duration tie voice type dot time-modification notehead staff notations
+            note: grace cue chord pitch unpitched rest duration tie voice type dot time-modification notehead staff notations lyric
             pitch: step alter octave
             time-modification: actual-notes normal-notes
             notations: tied
@@ -184,7 +184,8 @@ final class Vocabulary {
     /** Returns true if the value of an element, or of an attribute named {@code element@attribute}, has its form. */
     static boolean isValid(String name, String value) {
         if (name.equals("kind")) {
-            return KindTones.isKind(value);
+            // What is empty says nothing that could be wrong; its symbol is passed over later.
+            return value.isEmpty() || KindTones.isKind(value);
         }
         Pattern form = PATTERNS.get(name);
         return form == null || form.matcher(value).matches();

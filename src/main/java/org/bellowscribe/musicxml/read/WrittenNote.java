@@ -36,8 +36,10 @@ record WrittenNote(
         NOTE,
         /** A rest. */
         REST,
-        /** Something that takes time but is not played: a cue, an unpitched or a slashed note. */
+        /** Something that takes time but is not played: a cue or an unpitched note. */
         SILENT,
+        /** A note with a slash for a head: it shows a rhythm, not a pitch. */
+        SLASHED,
         /** A note that is not printed: the player cannot see it. */
         HIDDEN
     }

@@ -3,7 +3,6 @@ package org.bellowscribe.solver.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.bellowscribe.solver.Candidates;
 import org.bellowscribe.solver.Pin;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;

@@ -18,7 +18,7 @@ import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
-import org.bellowscribe.solver.RuleBook;
+import org.bellowscribe.solver.model.RuleBook;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a manner file; all that is wrong with it is told at once. */

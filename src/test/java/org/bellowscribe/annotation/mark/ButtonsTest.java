@@ -2,6 +2,7 @@ package org.bellowscribe.annotation.mark;
 
 import static org.bellowscribe.instrument.BellowsDirection.PUSH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.bellowscribe.annotation.Arrangement;
@@ -79,6 +80,26 @@ class ButtonsTest {
     }
 
     @Test
+    void nothingIsHeldAtTheFirstNoteOfATuneThoughARepeatComesBackToIt() {
+        Sketch sketch =
+                new Sketch(1).pull("1.3").held().measure().push("1.3").held().order(1, 2, 1, 2);
+        assertEquals("(3) =3", line(sketch));
+    }
+
+    @Test
+    void aButtonIsHeldOnlyIfTheBellowsTurnOnEveryWayThere() {
+        Sketch sketch = new Sketch(1)
+                .push("1.3")
+                .measure()
+                .pull("1.3")
+                .held()
+                .measure()
+                .pull("1.3")
+                .order(1, 2, 3, 2);
+        assertEquals("3 (3) (3)", line(sketch));
+    }
+
+    @Test
     void aRestShowsNothing() {
         assertEquals("3 4", line(new Sketch(1).push("1.3").rest(PUSH).push("1.4")));
     }
@@ -94,11 +115,32 @@ class ButtonsTest {
     @Test
     void theFirstNoteSaysWhichRowIsBare() {
         assertEquals(
-                List.of("1: inner row"),
-                words(new Sketch(2).rest(PUSH).push("2.3").push("2.4")));
-        assertEquals(List.of("0: outer row"), words(new Sketch(2).push("1.3")));
-        assertEquals(List.of("0: middle row"), words(new Sketch(3).push("2.3")));
+                List.of("1: inner"), words(new Sketch(2).rest(PUSH).push("2.3").push("2.4")));
+        assertEquals(List.of("0: outer"), words(new Sketch(2).push("1.3")));
+        assertEquals(List.of("0: middle"), words(new Sketch(3).push("2.3")));
         assertEquals(List.of("0: row 2"), words(new Sketch(4).push("2.3")));
+    }
+
+    @Test
+    void theRowSaidIsThatOfMostOfTheFirstNotesThoughLaterOnesAreElsewhere() {
+        Sketch sketch = new Sketch(2).push("2.1").push("1.2");
+        for (int i = 0; i < 6; i++) {
+            sketch.push("1.3");
+        }
+        for (int i = 0; i < 20; i++) {
+            sketch.push("2.4");
+        }
+        assertEquals(List.of("0: outer"), words(sketch));
+        assertTrue(line(sketch).startsWith("1′ 2 3 3 3 3 3 3 4′ 4′"), line(sketch));
+    }
+
+    @Test
+    void ofRowsUsedAlikeByTheFirstNotesTheTuneDecides() {
+        Sketch sketch = new Sketch(2);
+        for (int i = 0; i < 4; i++) {
+            sketch.push("1.3").push("2.3");
+        }
+        assertEquals(List.of("0: inner"), words(sketch.push("2.4")));
     }
 
     @Test
@@ -118,8 +160,8 @@ class ButtonsTest {
                 .push("2.7");
         assertEquals(
                 List.of(
-                        "3: button 3, inner row",
-                        "5′: button 5, outer row",
+                        "3: button 3, inner",
+                        "5′: button 5, outer",
                         "3: pushed",
                         "(3): pulled",
                         "5′/6: buttons pressed together",

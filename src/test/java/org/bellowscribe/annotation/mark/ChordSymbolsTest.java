@@ -30,6 +30,10 @@ class ChordSymbolsTest {
         return symbols(sketch.arrangement());
     }
 
+    private static Sketch together(String bass, String chord) {
+        return new Sketch(1).push("1.3").bass(bass).chord(chord, Third.MAJOR);
+    }
+
     private static Sketch bassAndChord(String bass, String chord, Third third) {
         return new Sketch(1).push("1.3").bass(bass).push("1.3").chord(chord, third);
     }
@@ -50,8 +54,33 @@ class ChordSymbolsTest {
 
     /** S18: "Bellows and Strings": A minor is played as the bass A and the chord of C. */
     @Test
-    void aCrossChordNamesItsBass() {
-        assertEquals("0 C/A", symbols(bassAndChord("A", "C", Third.MAJOR)));
+    void aBassAndAChordThatSoundTogetherAreOneSymbolThatNamesTheBass() {
+        assertEquals("0 C/A", symbols(together("A", "C")));
+        assertEquals("0 C", symbols(together("C", "C")));
+    }
+
+    @Test
+    void aBassAndTheChordAfterItAreNotOneSymbol() {
+        assertEquals("0 A, 1 C", symbols(bassAndChord("A", "C", Third.MAJOR)));
+        assertEquals("0 G, 1 C", symbols(bassAndChord("G", "C", Third.MAJOR)));
+    }
+
+    @Test
+    void theChordThatStandsInForTheHarmonyOfItsBassChangesNothing() {
+        ChordSymbol minor = ChordSymbol.minor(PitchClass.parse("A"));
+        Sketch sketch = bassAndChord("A", "C", Third.MAJOR).meaning(minor);
+        assertEquals("0 A, 1 C", symbols(sketch));
+        Sketch both = new Sketch(1)
+                .push("1.3")
+                .bass("A")
+                .meaning(minor)
+                .push("1.3")
+                .chord("C", Third.MAJOR)
+                .meaning(minor)
+                .push("1.3")
+                .chord("C", Third.MAJOR)
+                .meaning(minor);
+        assertEquals("0 Am", symbols(both));
     }
 
     @Test
@@ -60,14 +89,24 @@ class ChordSymbolsTest {
     }
 
     @Test
+    void aBassBehindAChordWithoutThirdDoesNotGiveItOne() {
+        Sketch sketch = bassAndChord("G", "G", Third.NONE).push("1.3").bass("G");
+        assertEquals("0 G5", symbols(sketch));
+    }
+
+    @Test
     void anAlternatingFifthChangesNothing() {
+        ChordSymbol major = ChordSymbol.major(PitchClass.parse("G"));
         Sketch sketch = bassAndChord("G", "G", Third.MAJOR)
                 .push("1.3")
                 .bass("D")
+                .meaning(major)
                 .push("1.3")
                 .chord("G", Third.MAJOR);
         assertEquals("0 G", symbols(sketch));
-        assertEquals("0 G/D", symbols(bassAndChord("D", "G", Third.MAJOR)));
+        Sketch fifthFirst =
+                new Sketch(1).push("1.3").bass("D").meaning(major).push("1.3").chord("G", Third.MAJOR);
+        assertEquals("0 G", symbols(fifthFirst));
     }
 
     @Test
@@ -102,8 +141,8 @@ class ChordSymbolsTest {
                 .left(Fraction.of(1, 2), LeftHandSound.chord(PitchClass.parse("C"), Third.MAJOR))
                 .left(Fraction.of(3, 4), LeftHandSound.chord(PitchClass.parse("D"), Third.MAJOR));
         List<Mark> marks = new ChordSymbols().marks(sketch.arrangement());
-        assertEquals("0 C/G, 0 D", symbols(sketch));
-        assertEquals(Fraction.of(3, 4), ((Mark.Symbol) marks.get(1)).offset());
+        assertEquals("0 G, 0 C, 0 D", symbols(sketch));
+        assertEquals(Fraction.of(3, 4), ((Mark.Symbol) marks.get(2)).offset());
     }
 
     @Test
@@ -133,7 +172,6 @@ class ChordSymbolsTest {
     void theLegendShowsTheFirst() {
         assertEquals(
                 List.of("C/A: what the left hand sounds, for others who play along"),
-                Texts.legend(
-                        new ChordSymbols(), bassAndChord("A", "C", Third.MAJOR).arrangement()));
+                Texts.legend(new ChordSymbols(), together("A", "C").arrangement()));
     }
 }

@@ -20,14 +20,14 @@ class HandPlaceTest {
                 .hand(5)
                 .push("1.8")
                 .hand(5);
-        assertEquals(List.of("0: hand on 3", "2: hand on 5"), words(sketch));
+        assertEquals(List.of("0: hand 3", "2: hand 5"), words(sketch));
     }
 
     @Test
     void aMoveInARestIsSaidAtTheNextNote() {
         Sketch sketch =
                 new Sketch(1).push("1.3").hand(3).rest(PUSH).hand(5).push("1.6").hand(5);
-        assertEquals(List.of("0: hand on 3", "2: hand on 5"), words(sketch));
+        assertEquals(List.of("0: hand 3", "2: hand 5"), words(sketch));
     }
 
     @Test
@@ -41,13 +41,13 @@ class HandPlaceTest {
                 .push("1.7")
                 .hand(5)
                 .order(1, 2, 2);
-        assertEquals(List.of("0: hand on 3", "1: hand on 3", "2: hand on 5"), words(sketch));
+        assertEquals(List.of("0: hand 3", "1: hand 3", "2: hand 5"), words(sketch));
     }
 
     @Test
     void theLegendExplainsThePlace() {
         assertEquals(
-                List.of("hand on 4: the index finger lies at button 4"),
+                List.of("hand 4: the index finger lies at button 4"),
                 Texts.legend(new HandPlace(), new Sketch(1).push("1.4").hand(4).arrangement()));
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class LeftHandTest {
 
+    private static final LeftHandSound G_BASS = LeftHandSound.bass(PitchClass.parse("G"));
     private static final LeftHandSound G_MAJOR = LeftHandSound.chord(PitchClass.parse("G"), Third.MAJOR);
 
     @Test
@@ -79,6 +80,30 @@ class LeftHandTest {
         Sketch sketch = new Sketch(1).push("1.3").bass("G").rest(PULL).bass("D");
         assertEquals(List.of("1: pull", "1: left D"), words(sketch));
         assertEquals("G", line(sketch));
+    }
+
+    private static Sketch waltzInARest() {
+        Sketch sketch = new Sketch(1).push("1.3").measure().rest(PUSH).bass("G");
+        for (int stroke = 1; stroke < 9; stroke++) {
+            sketch.left(Fraction.of(stroke, 1), stroke % 3 == 0 ? G_BASS : G_MAJOR);
+        }
+        return sketch;
+    }
+
+    @Test
+    void manySoundsInARestAreCutWhereTheyOnlyGoOnAlike() {
+        assertEquals(List.of("1: left G·g·g·G·g…"), words(waltzInARest()));
+        Sketch turned = new Sketch(1).pull("1.3").rest(PUSH).bass("G");
+        for (int stroke = 1; stroke < 9; stroke++) {
+            turned.left(Fraction.of(stroke, 1), stroke % 3 == 0 ? G_BASS : G_MAJOR);
+        }
+        assertEquals(List.of("1: push", "1: left G·g…"), words(turned));
+    }
+
+    @Test
+    void soundsInARestThatChangeAreAllWritten() {
+        Sketch changing = waltzInARest().left(Fraction.of(9, 1), LeftHandSound.bass(PitchClass.parse("C")));
+        assertEquals(List.of("1: left G·g·g·G·g·g·G·g·g·C"), words(changing));
     }
 
     @Test

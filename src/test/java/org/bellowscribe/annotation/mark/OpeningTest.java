@@ -1,5 +1,6 @@
 package org.bellowscribe.annotation.mark;
 
+import static org.bellowscribe.instrument.BellowsDirection.PULL;
 import static org.bellowscribe.instrument.BellowsDirection.PUSH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,6 +9,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Sketch;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.solver.AirUse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,7 +27,7 @@ class OpeningTest {
         "6000, open 1/2",
         "7500, open 2/3",
         "9000, open 3/4",
-        "11000, fully open"
+        "11000, wide open"
     })
     void theNearestFractionIsSaid(int opening, String text) {
         assertEquals(List.of("0: " + text), words(new Sketch(1).push("1.3").open(opening)));
@@ -41,6 +43,15 @@ class OpeningTest {
                 .pull("1.3")
                 .open(0);
         assertEquals(List.of("1: open 1/2"), words(sketch));
+    }
+
+    @Test
+    void aRestInWhichTheBellowsAlreadyMoveSaysItWithTheOpeningThere() {
+        Sketch air =
+                new Sketch(1).rest(PULL).open(2900).air(AirUse.FULL).push("1.3").open(6000);
+        assertEquals(List.of("0: open 1/4"), words(air));
+        Sketch bass = new Sketch(1).rest(PUSH).open(9000).bass("G").push("1.3").open(6000);
+        assertEquals(List.of("0: open 3/4"), words(bass));
     }
 
     @Test

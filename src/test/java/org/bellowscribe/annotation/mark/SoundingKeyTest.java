@@ -28,14 +28,14 @@ class SoundingKeyTest {
         Arrangement arrangement = above(2);
         Step first = arrangement.notes().get(0);
         assertEquals(
-                List.of(new Mark.Words(first.event().index(), Topic.KEY, "sounds in C (+2)")),
+                List.of(new Mark.Words(first.event().index(), Topic.KEY, "sounds C (+2)")),
                 new SoundingKey().marks(arrangement));
     }
 
     @Test
     void keyBelowTheSheetHasAMinus() {
         assertEquals(
-                "sounds in C (-12)",
+                "sounds C (-12)",
                 ((Mark.Words) new SoundingKey().marks(above(-12)).get(0)).text());
     }
 

@@ -124,7 +124,7 @@ class StyleLibraryTest {
     void anUnknownBaseNamesTheNearest() throws IOException {
         assertEquals(
                 List.of("style.xml: line 1, column 51: error [unknown-name] The library has no style two-line.\n"
-                        + "  Maybe two-lines.\n  The library has: parentheses, two-lines."),
+                        + "  Maybe two-lines.\n  The command styles list shows all."),
                 problems("<style id='mine' name='Mine' base='two-line'     ></style>"));
     }
 
@@ -132,7 +132,7 @@ class StyleLibraryTest {
     void anUnknownIdNamesTheNearest() {
         assertEquals(
                 List.of("style.xml: error [unknown-name] The library has no style parenthesis.\n"
-                        + "  Maybe parentheses.\n  The library has: parentheses, two-lines."),
+                        + "  Maybe parentheses.\n  The command styles list shows all."),
                 print(assertThrows(DiagnosedException.class, () -> StyleLibrary.find("parenthesis"))));
     }
 

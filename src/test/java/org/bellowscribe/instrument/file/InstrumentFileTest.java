@@ -172,7 +172,7 @@ class InstrumentFileTest {
         assertTrue(
                 lines.get(0)
                         .startsWith("mine.xml: line 1, column 49: error [unknown-name] The library has no instrument"
-                                + " dg-20.\n  Maybe dg-21 or dg-23.\n  The library has: "),
+                                + " dg-20.\n  Maybe dg-21 or dg-23.\n  The command instruments list shows all."),
                 lines::toString);
     }
 

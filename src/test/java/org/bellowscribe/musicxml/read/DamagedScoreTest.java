@@ -89,12 +89,6 @@ class DamagedScoreTest {
     }
 
     @Test
-    void quarterTonesAreRefusedByName() {
-        Diagnostic refusal = refusal(GOOD.replace("<alter>1</alter>", "<alter>0.5</alter>"));
-        assertEquals("The value \"F 0.5 5\" of <pitch> cannot be read.", refusal.text());
-    }
-
-    @Test
     void badChordKindRefusesTheTune() {
         String harmony = "<harmony><root><root-step>G</root-step></root><kind>happy</kind></harmony>";
         Diagnostic refusal = refusal(score(harmony + notes("D5:16")));

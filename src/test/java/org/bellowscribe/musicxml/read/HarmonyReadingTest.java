@@ -201,4 +201,52 @@ class HarmonyReadingTest {
                 notes("D5:16")));
         assertEquals(List.of(), tune.harmonies());
     }
+
+    @Test
+    void symbolWithAnEmptyKindIsPassedOver() {
+        Tune tune = read(score(harmony("G", "", "") + notes("D5:8") + harmony("D", "major", "") + notes("D5:8")));
+        assertEquals(1, tune.harmonies().size());
+        assertEquals(
+                List.of("A chord symbol has an empty kind; it is passed over."),
+                remarks(tune, DiagnosticCode.ODD_VALUE));
+    }
+
+    private static String bars(int count, String before) {
+        return before + notes("D5:16") + ("</measure><measure>" + notes("D5:16")).repeat(count - 1);
+    }
+
+    private static List<String> unwritten(Tune tune) {
+        return tune.harmonies().stream()
+                .filter(Harmony::unwritten)
+                .map(harmony -> String.valueOf(harmony.measure() + 1))
+                .toList();
+    }
+
+    @Test
+    void sectionWithoutSymbolsIsUnwritten() {
+        String doubleBar = "<barline location=\"right\"><bar-style>light-light</bar-style></barline>";
+        Tune tune = read(score(bars(4, harmony("G", "major", "")) + doubleBar, bars(4, "")));
+        assertEquals(List.of("5"), unwritten(tune));
+        assertTrue(remarks(tune, DiagnosticCode.ASSUMED)
+                .contains("The score has no chord symbols in measures 5-8; a harmony is found there."));
+    }
+
+    @Test
+    void measuresBeforeTheFirstSymbolAreUnwritten() {
+        assertEquals(List.of("1"), unwritten(read(score(bars(4, ""), bars(4, harmony("G", "major", ""))))));
+    }
+
+    @Test
+    void symbolHoldsForAPhraseOfEightMeasures() {
+        assertEquals(List.of(), unwritten(read(score(bars(8, harmony("G", "major", ""))))));
+        assertEquals(List.of("9"), unwritten(read(score(bars(12, harmony("G", "major", ""))))));
+        assertEquals(List.of(), unwritten(read(score(bars(12, harmony("G", "none", ""))))));
+    }
+
+    @Test
+    void twoWordsAreNotTheHarmonyOfATune() {
+        String words = "<direction><direction-type><words>(F)</words></direction-type></direction>";
+        assertEquals(List.of(), read(score(bars(8, words), bars(8, words))).harmonies());
+        assertEquals(2, read(score(bars(4, words), bars(4, words))).harmonies().size());
+    }
 }

@@ -39,7 +39,9 @@ class MelodyChoiceTest {
         assertTrue(read(wrap(CHORDS + LEAD))
                 .diagnostics()
                 .toString()
-                .contains("The melody is read from part P2, staff 1, voice 1; the score has 2 parts with notes."));
+                .contains(
+                        "The melody is read from part P2, staff 1, voice 1, because of its range and its single notes; the"
+                                + " score has 2 parts with notes."));
     }
 
     @Test

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.junit.jupiter.api.Test;
@@ -155,5 +157,25 @@ class MelodyReadingTest {
         assertEquals("1-2, 1", tune.playOrder().shortForm());
         assertEquals("D5*4/1 E5*4/1", sounds(tune));
         assertTrue(tune.diagnostics().toString().contains("never reaches measure 3"));
+    }
+
+    @Test
+    void quarterToneIsSoundedByNoButton() {
+        String quarter = ScoreText.note("F#5:16", "").replace("<alter>1</alter>", "<alter>0.5</alter>");
+        Diagnostic refusal = ScoreText.refusal(score(quarter));
+        assertEquals(DiagnosticCode.NO_BUTTON, refusal.code());
+        assertEquals("No button sounds quarter tones: F5 is raised by 0.5 semitones.", refusal.text());
+    }
+
+    @Test
+    void slashNoteHeadsAreLeftOutAndSaidToBe() {
+        Tune tune =
+                read(score(ScoreText.note("B4:4", "<notehead>slash</notehead>").repeat(2) + notes("D5:8")));
+        assertEquals("r*2/1 D5*2/1", sounds(tune));
+        assertEquals(
+                List.of("2 notes of the melody have slash heads: they show a rhythm, not a pitch, and are left out."),
+                ScoreText.remarks(tune, DiagnosticCode.ASSUMED).stream()
+                        .filter(text -> text.contains("slash"))
+                        .toList());
     }
 }

@@ -238,4 +238,24 @@ class RoadReadingTest {
                 .toString();
         assertTrue(remarks.contains("for some times of playing only"), remarks);
     }
+
+    @Test
+    void departureMayBeCalledACodaByItsSound() {
+        String to = words("To Coda 12").replace("</direction>", "<sound coda=\"12\"/></direction>");
+        String coda = sign("coda", "<sound coda=\"12\"/>");
+        assertEquals("1-4, 1-2, 5", order(BAR, BAR + to, BAR, BAR + words("D.C. al Coda"), coda + BAR));
+    }
+
+    @Test
+    void ofTwoCodasOfOneLabelTheFirstIsTheDeparture() {
+        String coda = sign("coda", "<sound coda=\"a\"/>");
+        assertEquals("1-4, 1-2, 5", order(BAR, BAR + coda, BAR, BAR + words("D.C. al Coda"), coda + BAR));
+    }
+
+    @Test
+    void departureMayNameACodaOfSeveralDigits() {
+        assertEquals(
+                "1-4, 1-2, 5",
+                order(BAR, BAR + words("To Coda 12"), BAR, BAR + words("D.C. al Coda 12"), words("Coda 12") + BAR));
+    }
 }

@@ -72,4 +72,23 @@ class TempoReadingTest {
                 "The score states no tempo; it is read at 208 quarter notes a minute, usual for a reel in 4/4.",
                 remarks(tune, DiagnosticCode.ASSUMED).get(0));
     }
+
+    @Test
+    void tempoThatNoPlayerCouldMeanIsNotFollowed() {
+        Tune tune =
+                read(score(metronome("<beat-unit>16th</beat-unit><per-minute>80</per-minute>") + notes("D5:8 E5:8")));
+        assertEquals(208, tune.tempo().quartersPerMinute());
+        assertFalse(tune.tempo().stated());
+        assertEquals(
+                "The score states 20 quarter notes a minute; no player could mean that, so it is read at 208 quarter notes a"
+                        + " minute, usual for a reel in 4/4.",
+                remarks(tune, DiagnosticCode.ODD_VALUE).get(0));
+    }
+
+    @Test
+    void slowAndFastTemposThatAPlayerMayMeanAreFollowed() {
+        assertEquals(40, tempo("<sound tempo=\"40\"/>"));
+        assertEquals(360, tempo("<sound tempo=\"360\"/>"));
+        assertEquals(208, tempo("<sound tempo=\"900\"/>"));
+    }
 }

@@ -1,0 +1,158 @@
+package org.bellowscribe.annotation;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.bellowscribe.score.Event;
+
+/**
+ * Spreads the words of the start over the first notes. All that a player must know there in one line runs into the tempo
+ * and the next words; so what does not fit above the first note goes to one where there is room for it, while it is still
+ * true.
+ */
+final class StartWords {
+
+    /** Notes behind the first at which words of the start may stand. */
+    private static final int NEAR = 12;
+
+    /** Room that a character takes; a quaver takes 1.5, a quarter 2 (measured in three programs). */
+    private static final double CHARACTER = 0.4;
+
+    // What may wait; what is wanted soonest comes first.
+    private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
+
+    private final MergedWords words;
+    private final List<Event> written;
+    private final int start;
+
+    private StartWords(MergedWords words, List<Event> written, int start) {
+        this.words = words;
+        this.written = written;
+        this.start = start;
+    }
+
+    /**
+     * Spreads the words at the first note.
+     *
+     * @param events the events of the tune in score order
+     */
+    static void spread(MergedWords words, List<Event> events) {
+        List<Event> written = events.stream().filter(event -> !event.isGap()).toList();
+        for (int i = 0; i < written.size(); i++) {
+            if (!written.get(i).isRest()) {
+                new StartWords(words, written, i).spread();
+                return;
+            }
+        }
+    }
+
+    private void spread() {
+        Map<Topic, Set<String>> waiting = take();
+        putWhatFits(start, waiting);
+        int from = start;
+        while (!waiting.isEmpty()) {
+            from = place(from, waiting);
+            if (from < 0) {
+                waiting.forEach((topic, texts) -> words.add(note(start), topic, texts));
+                return;
+            }
+            if (isFixedAt(from, waiting)) {
+                waiting.remove(Topic.HAND);
+            }
+            putWhatFits(from, waiting);
+        }
+    }
+
+    private Map<Topic, Set<String>> take() {
+        Map<Topic, Set<String>> waiting = new LinkedHashMap<>();
+        for (Topic topic : MOVABLE) {
+            Set<String> texts = words.about(topic, note(start));
+            if (!texts.isEmpty() && texts.stream().noneMatch(SignedMarks::isSigned)) {
+                waiting.put(topic, texts);
+                words.remove(topic, note(start));
+            }
+        }
+        return waiting;
+    }
+
+    private void putWhatFits(int at, Map<Topic, Set<String>> waiting) {
+        for (Topic topic : MOVABLE) {
+            Set<String> texts = waiting.get(topic);
+            if (texts != null) {
+                boolean first = words.text(note(at)).isEmpty();
+                words.add(note(at), topic, texts);
+                if (first || words.text(note(at)).length() <= Mark.Words.LONGEST) {
+                    waiting.remove(topic);
+                } else {
+                    words.remove(topic, note(at));
+                }
+            }
+        }
+    }
+
+    /** Returns the nearest place with room before and behind, or the roomiest if none has enough; -1 if there is none. */
+    private int place(int from, Map<Topic, Set<String>> waiting) {
+        int length = waiting.values().stream()
+                .mapToInt(texts -> String.join("  ", texts).length() + 2)
+                .sum();
+        double own = CHARACTER * Math.min(Mark.Words.LONGEST, length);
+        int best = -1;
+        double mostRoom = Double.NEGATIVE_INFINITY;
+        for (int at = from + 1; at < Math.min(written.size(), start + NEAR); at++) {
+            if (isFixedAt(at, waiting)) {
+                return at;
+            }
+            if (!words.about(Topic.HAND, note(at)).isEmpty()) {
+                break;
+            }
+            double room = Math.min(roomBefore(at), roomBehind(at) - own);
+            if (words.text(note(at)).isEmpty() && room > mostRoom) {
+                best = at;
+                mostRoom = room;
+            }
+            if (mostRoom >= 0) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    // Where a hand has fixed the very place that the start would tell, it is told there.
+    private boolean isFixedAt(int at, Map<Topic, Set<String>> waiting) {
+        Set<String> places = waiting.getOrDefault(Topic.HAND, Set.of());
+        return words.about(Topic.HAND, note(at)).stream()
+                .anyMatch(text -> SignedMarks.isSigned(text) && places.contains(SignedMarks.unsigned(text)));
+    }
+
+    private double roomBefore(int at) {
+        double room = 0;
+        for (int i = at - 1; i >= 0; i--) {
+            room += width(i);
+            String text = words.text(note(i));
+            if (!text.isEmpty()) {
+                return room - CHARACTER * text.length();
+            }
+        }
+        return room;
+    }
+
+    private double roomBehind(int at) {
+        double room = 0;
+        for (int i = at; i < written.size(); i++) {
+            if (i > at && !words.text(note(i)).isEmpty()) {
+                return room;
+            }
+            room += width(i);
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private double width(int at) {
+        return 1 + written.get(at).duration().toDouble();
+    }
+
+    private int note(int at) {
+        return written.get(at).firstNoteIndex();
+    }
+}

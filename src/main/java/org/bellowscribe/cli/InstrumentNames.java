@@ -1,0 +1,39 @@
+package org.bellowscribe.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.ValueReader;
+import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.instrument.file.LibraryEntry;
+
+/** Reads instruments, ids or files with commas between, or {@code all} of the library. */
+record InstrumentNames() implements ValueReader<List<Instrument>> {
+
+    private static final String ALL = "all";
+    private static final LibraryName<LibraryEntry> NAME = new LibraryName<>(InstrumentLibrary.library());
+
+    @Override
+    public List<Instrument> read(String option, String list) throws UsageException {
+        if (list.equals(ALL)) {
+            return all();
+        }
+        Map<String, Instrument> found = new LinkedHashMap<>();
+        for (String name : WordList.split(list)) {
+            Instrument instrument = NAME.read(option, name).instrument();
+            if (found.put(instrument.id(), instrument) != null) {
+                throw new UsageException("--%s names %s twice.".formatted(option, instrument.id()));
+            }
+        }
+        return List.copyOf(found.values());
+    }
+
+    /** Returns the whole library. */
+    static List<Instrument> all() {
+        return InstrumentLibrary.all().stream().map(LibraryEntry::instrument).toList();
+    }
+}

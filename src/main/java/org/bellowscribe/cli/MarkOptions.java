@@ -1,0 +1,141 @@
+package org.bellowscribe.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.cli.option.Choice;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.instrument.Bellows;
+import org.bellowscribe.instrument.BellowsMargin;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.instrument.file.LibraryEntry;
+import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.Played;
+import org.bellowscribe.solver.Manner;
+import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.manner.MannerLibrary;
+import org.jspecify.annotations.Nullable;
+
+/** What can be said about how to mark a tune. */
+final class MarkOptions {
+
+    private static final String PERCENT = "percent";
+
+    private static final CommandOption<LibraryEntry> INSTRUMENT = new CommandOption<>(
+            "instrument",
+            "ID|FILE",
+            "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID),
+            new LibraryName<>(InstrumentLibrary.library()));
+    private static final CommandOption<Style> STYLE = new CommandOption<>(
+            "style",
+            "ID|FILE",
+            "Labels and signs; %s if not given.".formatted(StyleLibrary.DEFAULT_ID),
+            new LibraryName<>(StyleLibrary.library()));
+    private static final CommandOption<List<String>> MARKS = new CommandOption<>(
+            "marks",
+            "LIST",
+            "The marks to print, with commas between; %s if not given. They change nothing of what is played."
+                    .formatted(String.join(", ", Annotators.defaultIds())),
+            MarkOptions::marks);
+    static final CommandOption<Manner> MANNER = new CommandOption<>(
+            "manner",
+            "ID|FILE",
+            "The manner of playing: what each rule charges; %s if not given.".formatted(MannerLibrary.DEFAULT_ID),
+            new LibraryName<>(MannerLibrary.library()));
+    private static final CommandOption<Times> TIMES = CommandOption.choice(
+            "times",
+            "again (if not given): good for playing again and again; once: the bellows are reset in between.",
+            new Choice<Times>().or("again", Times.AGAIN).or("once", Times.ONCE));
+    private static final CommandOption<Integer> BELLOWS_MARGIN = new CommandOption<>(
+            "bellows-margin",
+            "PERCENT",
+            "For bellows that leak or are very small: so much more air for every note, and so much of the stroke unused;"
+                    + " 0 if not given.",
+            new WholeNumber(0, BellowsMargin.MOST, PERCENT));
+    /** Its limits are those of the instrument. */
+    private static final CommandOption<String> START_OPEN = CommandOption.text(
+            "start-open",
+            "PERCENT",
+            "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
+                    + " (8 to 92 on the usual box); where it is cheapest if not given.");
+
+    static final CommandOption<Boolean> RECORD =
+            CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
+
+    private MarkOptions() {}
+
+    /** Returns all options of the command, in the order in which to list them. */
+    static List<CommandOption<?>> all() {
+        List<CommandOption<?>> all = new ArrayList<>(List.of(
+                INSTRUMENT,
+                STYLE,
+                MARKS,
+                PlayOption.PLAY,
+                MANNER,
+                LeftHandOptions.PATTERN,
+                LeftHandOptions.LEFT_HAND_PART,
+                TIMES,
+                BELLOWS_MARGIN,
+                START_OPEN));
+        all.addAll(KeyOptions.ALL);
+        all.addAll(LineOptions.ALL);
+        all.addAll(SteeringOptions.ALL);
+        all.add(RECORD);
+        all.add(LeftHandOptions.WRITTEN);
+        all.addAll(FileOptions.WRITING);
+        return all;
+    }
+
+    /** Returns the settings of a line. */
+    static MarkSettings settings(CommandWords words) throws UsageException {
+        Instrument instrument = BellowsMargin.on(instrument(words), words.get(BELLOWS_MARGIN, 0));
+        Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
+        List<String> marks = words.get(MARKS, Annotators.defaultIds());
+        Manner manner = manner(words);
+        Played played = PlayOption.of(words);
+        SolverOptions solver = new SolverOptions(
+                        manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
+                .startingAt(start(words, instrument.bellows()));
+        return new MarkSettings(instrument, style, marks, played, solver, KeyOptions.of(words), LineOptions.of(words))
+                .with(LeftHandOptions.patterns(words).inManner(manner.patterns()))
+                .withLeftHandOf(LeftHandOptions.part(words))
+                .with(SteeringOptions.of(words));
+    }
+
+    private static Instrument instrument(CommandWords words) {
+        return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID))
+                .instrument();
+    }
+
+    /** Returns the manner of playing of a line. */
+    static Manner manner(CommandWords words) {
+        Manner given = words.get(MANNER);
+        return given == null ? MannerLibrary.of(MannerLibrary.DEFAULT_ID) : given;
+    }
+
+    private static List<String> marks(String option, String list) throws UsageException {
+        List<String> ids = WordList.split(list);
+        LibraryName.find(name -> Annotators.find(ids), option, list);
+        return ids;
+    }
+
+    /** Returns a whole number of percent within the bellows, or null if any opening will do. */
+    private static @Nullable Integer start(CommandWords words, Bellows bellows) throws UsageException {
+        String text = words.get(START_OPEN);
+        if (text == null) {
+            return null;
+        }
+        int least = (int) Math.ceil(100 * bellows.lowest() / bellows.capacity());
+        int most = (int) Math.floor(100 * bellows.highest() / bellows.capacity());
+        return new WholeNumber(least, most, PERCENT, "on these bellows").read(START_OPEN.name(), text);
+    }
+}

@@ -1,0 +1,33 @@
+package org.bellowscribe.cli;
+
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.cli.option.ValueReader;
+import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.marking.Steering;
+
+/** Reads which note to explain: {@code 12} or {@code 12:3}. */
+record QuestionReader() implements ValueReader<Steering.Question> {
+
+    private static final WholeNumber NOTE = new WholeNumber(1, 999);
+
+    @Override
+    public String takes() {
+        return "a measure, or a measure and a note such as 12:3";
+    }
+
+    @Override
+    public Steering.Question read(String option, String text) throws UsageException {
+        int colon = text.indexOf(':');
+        if (colon < 0) {
+            return new Steering.Question(text, 0);
+        }
+        if (colon == 0) {
+            throw UsageException.notTaken(option, takes(), text);
+        }
+        try {
+            return new Steering.Question(text.substring(0, colon), NOTE.read(option, text.substring(colon + 1)));
+        } catch (UsageException e) {
+            throw UsageException.notTaken(option, takes(), text);
+        }
+    }
+}

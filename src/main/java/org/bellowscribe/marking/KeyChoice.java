@@ -1,0 +1,26 @@
+package org.bellowscribe.marking;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * In which key to play a tune.
+ *
+ * @param semitones how much higher than written, lower if negative; null for the nearest key that can be played
+ * @param keepsNotes true if the sheet keeps its notes, as that of a transposing instrument does
+ */
+public record KeyChoice(@Nullable Integer semitones, boolean keepsNotes) {
+
+    /** The key of the sheet. */
+    public static final KeyChoice AS_WRITTEN = new KeyChoice(0, false);
+
+    /** The most semitones that a tune can be moved either way. */
+    public static final int MOST_SEMITONES = 24;
+
+    /** Checks the range. */
+    public KeyChoice {
+        if (semitones != null && Math.abs(semitones) > MOST_SEMITONES) {
+            throw new IllegalArgumentException(
+                    "The semitones (%d) must be from -%d to %d.".formatted(semitones, MOST_SEMITONES, MOST_SEMITONES));
+        }
+    }
+}

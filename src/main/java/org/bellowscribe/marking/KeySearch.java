@@ -1,0 +1,102 @@
+package org.bellowscribe.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.score.Transposition;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Outcome;
+import org.jspecify.annotations.Nullable;
+
+/** Plays a tune in another key. */
+public final class KeySearch {
+
+    private static final int OCTAVE = 12;
+
+    private final Tune tune;
+    private final Player player;
+
+    /** Solves a tune that was moved by some semitones. */
+    @FunctionalInterface
+    public interface Player {
+        /** Returns what came of it. */
+        Outcome play(Tune moved, int semitones);
+    }
+
+    /**
+     * A tune in a key.
+     *
+     * @param tune the tune as it sounds
+     * @param semitones how much higher than written, lower if negative
+     * @param outcome what came of solving it
+     */
+    public record InKey(Tune tune, int semitones, Outcome outcome) {
+
+        /** Returns the cost; null if it cannot be played. */
+        @Nullable
+        Integer cost() {
+            return outcome instanceof Outcome.Solved solved
+                    ? (Integer) solved.solution().cost().total()
+                    : null;
+        }
+    }
+
+    /** Begins with a tune as it is written. */
+    public KeySearch(Tune tune, Player player) {
+        this.tune = tune;
+        this.player = player;
+    }
+
+    /** Returns the tune some semitones higher, lower if negative. */
+    public InKey by(int semitones) {
+        if (!Transposition.isPossible(tune, semitones)) {
+            Diagnostic beyond = Diagnostic.error(
+                    DiagnosticCode.NO_BUTTON,
+                    Place.FILE,
+                    "Moved by %d semitones, a note would leave the range from C-1 to G9.".formatted(semitones),
+                    "Maybe fewer semitones, or the other way.");
+            return new InKey(tune, semitones, new Outcome.Unplayable(List.of(beyond)));
+        }
+        Tune moved = Transposition.of(tune, semitones);
+        return new InKey(moved, semitones, player.play(moved, semitones));
+    }
+
+    /**
+     * Returns the tune in the nearest key in which it can be played, within an octave; of two equally near the cheaper,
+     * else the higher one. If there is none, the tune as written, with a word about that.
+     */
+    public InKey nearest() {
+        InKey written = by(0);
+        if (written.cost() != null) {
+            return written;
+        }
+        for (int distance = 1; distance <= OCTAVE; distance++) {
+            InKey found = cheaper(by(distance), by(-distance));
+            if (found.cost() != null) {
+                return found;
+            }
+        }
+        return new InKey(tune, 0, withoutWayOut(((Outcome.Unplayable) written.outcome()).diagnostics()));
+    }
+
+    private static InKey cheaper(InKey up, InKey down) {
+        Integer above = up.cost();
+        Integer below = down.cost();
+        return above == null || (below != null && below < above) ? down : up;
+    }
+
+    private static Outcome withoutWayOut(List<Diagnostic> written) {
+        List<Diagnostic> all = new ArrayList<>();
+        for (Diagnostic each : written) {
+            all.add(each.withoutAdvice());
+        }
+        all.add(Diagnostic.error(
+                written.get(0).code(),
+                Place.FILE,
+                "No transposition within an octave can be played either.",
+                "Maybe choose another instrument; the command fit tries all."));
+        return new Outcome.Unplayable(all);
+    }
+}

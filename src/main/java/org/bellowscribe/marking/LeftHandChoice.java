@@ -1,0 +1,13 @@
+package org.bellowscribe.marking;
+
+/**
+ * What to write out of the left hand, besides its letters.
+ *
+ * @param part true to add a part with its notes to the score
+ * @param sheet true to write a sheet of its own beside the score
+ */
+public record LeftHandChoice(boolean part, boolean sheet) {
+
+    /** Nothing. */
+    public static final LeftHandChoice NONE = new LeftHandChoice(false, false);
+}

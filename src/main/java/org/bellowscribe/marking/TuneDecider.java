@@ -1,0 +1,75 @@
+package org.bellowscribe.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.decision.Steered;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.solver.Solution;
+
+/** The second step of marking: chooses the key, solves, has the result replayed, and answers what a teacher asked. */
+public final class TuneDecider {
+
+    private final MarkSettings settings;
+    private final Playing playing;
+
+    /** Creates a decider. */
+    public TuneDecider(MarkSettings settings) {
+        this.settings = settings;
+        playing = new Playing(settings.played());
+    }
+
+    /**
+     * Decides a tune.
+     *
+     * @throws DiagnosedException if what was asked cannot be answered
+     */
+    public Decision decide(ReadTune read) throws DiagnosedException {
+        SortedMap<Integer, Fixes.Fixed> keys = new TreeMap<>();
+        KeySearch search = new KeySearch(read.tune(), (tune, moved) -> play(read, tune, moved, keys));
+        Integer asked = settings.key().semitones();
+        KeySearch.InKey inKey = asked == null ? search.nearest() : search.by(asked);
+        List<Diagnostic> remarks = new ArrayList<>(read.remarks());
+        if (inKey.outcome() instanceof Outcome.Solved solved) {
+            remarks.addAll(solved.diagnostics());
+            return decided(read, keys.get(inKey.semitones()), solved.solution(), remarks);
+        }
+        remarks.addAll(((Outcome.Unplayable) inKey.outcome()).diagnostics());
+        return new Decision.Refused(remarks);
+    }
+
+    private Outcome play(ReadTune read, Tune tune, int moved, SortedMap<Integer, Fixes.Fixed> keys) {
+        try {
+            Fixes.Fixed fixed = read.fixes().in(settings.task(tune, moved, read.leftHand()));
+            keys.put(moved, fixed);
+            return playing.solve(fixed.task());
+        } catch (DiagnosedException e) {
+            return new Outcome.Unplayable(e.diagnostics());
+        }
+    }
+
+    // Nothing is handed on that an independent player could not play.
+    private Decision decided(ReadTune read, Fixes.Fixed fixed, Solution solution, List<Diagnostic> remarks)
+            throws DiagnosedException {
+        List<Diagnostic> broken = playing.replay(fixed.task(), solution);
+        if (!broken.isEmpty()) {
+            remarks.addAll(broken);
+            return new Decision.Refused(remarks);
+        }
+        remarks.addAll(fixed.remarks());
+        Steered steered = new Answers(settings.steering(), playing).of(fixed.task(), solution);
+        DecidedTune tune = new DecidedTune(
+                playing.played(fixed.task()),
+                fixed.task().tune(),
+                read.tune(),
+                settings.key().keepsNotes(),
+                playing.onMelody(solution, fixed.task().tune()),
+                steered);
+        return new Decision.Decided(read, tune, fixed.signed(), remarks);
+    }
+}

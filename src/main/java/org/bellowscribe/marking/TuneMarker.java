@@ -1,0 +1,64 @@
+package org.bellowscribe.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.solver.explain.Alternative;
+
+/** The last step of marking: prints what was decided onto the sheet. Decides nothing. */
+public final class TuneMarker {
+
+    private final MarkSettings settings;
+    private final LeftHandChoice leftHand;
+
+    /**
+     * Creates a marker.
+     *
+     * @param leftHand what to write out of the left hand
+     */
+    public TuneMarker(MarkSettings settings, LeftHandChoice leftHand) {
+        this.settings = settings;
+        this.leftHand = leftHand;
+    }
+
+    /**
+     * Marks a tune.
+     *
+     * @throws DiagnosedException if the marks cannot be written into the score
+     */
+    public MarkedTune mark(Decision.Decided decided) throws DiagnosedException {
+        DecidedTune tune = decided.tune();
+        Arrangement arrangement = Arrangement.of(tune, settings.style());
+        LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
+        ScoreDocument sheet = sheet(decided.read().document(), tune);
+        ScoreDocument score = sheet.withMarks(marks(decided, arrangement), output.added());
+        List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
+        remarks.addAll(output.remarks());
+        remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
+        remarks.addAll(score.lyricWarnings());
+        return new MarkedTune(tune, score, otherWays(decided, sheet), output.sheet(sheet), remarks);
+    }
+
+    private static ScoreDocument sheet(ScoreDocument document, DecidedTune tune) throws DiagnosedException {
+        return tune.notesKept() ? document : document.transposed(tune.transposedBy());
+    }
+
+    private List<ScoreDocument> otherWays(Decision.Decided decided, ScoreDocument sheet) throws DiagnosedException {
+        List<ScoreDocument> ways = new ArrayList<>();
+        for (Alternative way : decided.tune().steered().alternatives()) {
+            DecidedTune other = decided.tune().with(way.solution());
+            ways.add(sheet.withMarks(marks(decided, Arrangement.of(other, settings.style()))));
+        }
+        return ways;
+    }
+
+    private List<Annotation> marks(Decision.Decided decided, Arrangement arrangement) throws DiagnosedException {
+        return Annotators.annotate(arrangement, settings.marks(), decided.signed());
+    }
+}

@@ -1,8 +1,0 @@
-/**
- * Equal measures played alike: a price for those that differ, and the search above the search that weighs it. May use
- * the search only; knows no music.
- */
-@NullMarked
-package org.bellowscribe.solver.alike;
-
-import org.jspecify.annotations.NullMarked;

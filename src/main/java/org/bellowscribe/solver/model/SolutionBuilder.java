@@ -1,0 +1,166 @@
+package org.bellowscribe.solver.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.instrument.AirModel;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.LeastPoints;
+import org.bellowscribe.solver.LeftHandPlay;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
+import org.bellowscribe.solver.UnlikeMeasure;
+import org.bellowscribe.solver.equal.Alike;
+import org.bellowscribe.solver.equal.Difference;
+import org.bellowscribe.solver.search.Answer;
+import org.bellowscribe.solver.search.Problem;
+import org.jspecify.annotations.Nullable;
+
+/** Turns the search's answer back into music, and writes the bill. */
+public final class SolutionBuilder {
+
+    private final Tune tune;
+    private final Instrument instrument;
+    private final Model model;
+
+    /** Begins with a tune, an instrument and the model of both. */
+    public SolutionBuilder(Tune tune, Instrument instrument, Model model) {
+        this.tune = tune;
+        this.instrument = instrument;
+        this.model = model;
+    }
+
+    /** Returns the solution of an answer that was found. */
+    public Solution build(Alike alike, boolean again) {
+        Answer answer = alike.answer();
+        int[] option = found(answer.option());
+        int[] move = found(answer.move());
+        int[] openings = found(answer.openings());
+        List<Choice> choices = new ArrayList<>();
+        List<Action> actions = new ArrayList<>();
+        for (int e = 0; e < option.length; e++) {
+            Choice choice = model.choices.get(e).get(option[e]);
+            choices.add(choice);
+            actions.add(model.actions(e, choice.direction()).get(move[e]));
+        }
+        List<Step> steps = new ArrayList<>();
+        for (int e = 0; e < option.length; e++) {
+            steps.add(step(e, choices, actions.get(e), openings));
+        }
+        SortedMap<String, Integer> bill =
+                bill(choices, actions, alike.differences().size());
+        for (int e = 0; e < option.length; e++) {
+            int points = model.apart.points(e, choices.get(e));
+            if (points > 0) {
+                bill.merge("apart", points, Integer::sum);
+            }
+        }
+        int total = bill.values().stream().mapToInt(Integer::intValue).sum();
+        if (total != answer.cost()) {
+            throw new IllegalStateException(
+                    "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
+        }
+        LeastPoints apart = new LeastPoints(alike.plain().cost(), alike.plain().lowerBound());
+        Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times(), apart);
+        return new Solution(
+                steps,
+                again,
+                cost,
+                alike.differences().stream().map(this::unlike).toList());
+    }
+
+    private UnlikeMeasure unlike(Difference difference) {
+        Integer dearer = difference.dearer() == Difference.IMPOSSIBLE ? null : difference.dearer();
+        return new UnlikeMeasure(measure(difference.measure()), measure(difference.fellow()), dearer);
+    }
+
+    private int measure(int event) {
+        return tune.events().get(event).measure();
+    }
+
+    private static int[] found(int @Nullable [] values) {
+        if (values == null) {
+            throw new IllegalStateException("The search found nothing.");
+        }
+        return values;
+    }
+
+    private Step step(int e, List<Choice> choices, Action action, int[] openings) {
+        Choice choice = choices.get(e);
+        int before = openings[2 * e];
+        int after = openings[2 * e + 1];
+        AirModel air = instrument.air();
+        int withoutButton = Math.max((int) Math.ceil(action.nominal() * (1 - air.loudnessSlack())), (int)
+                Math.floor(action.nominal() * (1 + air.loudnessSlack())));
+        int airTaken = action.air() == AirUse.NONE ? 0 : Math.max(0, Math.abs(after - before) - withoutButton);
+        return new Step(
+                tune.events().get(e),
+                choice.direction(),
+                choice.buttons(),
+                choice.fingers(),
+                choice.handOn(),
+                isHeld(e, choices),
+                action.leftHand(),
+                action.air(),
+                before,
+                after,
+                airTaken);
+    }
+
+    // A button that stays down, under the same finger, while the bellows turn; true only if that is so on every pass.
+    private boolean isHeld(int e, List<Choice> choices) {
+        Choice choice = choices.get(e);
+        boolean any = false;
+        for (Problem.Edge edge : model.edges) {
+            if (edge.to() == e) {
+                Choice before = choices.get(edge.from());
+                boolean held = before.direction() != choice.direction() && staysDown(before, choice);
+                if (!held) {
+                    return false;
+                }
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    private static boolean staysDown(Choice before, Choice after) {
+        for (int i = 0; i < after.buttons().size(); i++) {
+            int at = before.buttons().indexOf(after.buttons().get(i));
+            if (at >= 0 && before.fingers().get(at).equals(after.fingers().get(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions, int unlike) {
+        RuleBook rules = model.rules;
+        rules.openBill();
+        for (int e = 0; e < choices.size(); e++) {
+            Moment moment = model.moments.get(e);
+            rules.step(moment, choices.get(e));
+            rules.air(moment, actions.get(e).air());
+            for (LeftHandPlay play : actions.get(e).leftHand()) {
+                rules.leftHand(moment, play, play.fit());
+            }
+        }
+        for (Problem.Edge edge : model.edges) {
+            rules.pair(
+                    model.moments.get(edge.from()),
+                    choices.get(edge.from()),
+                    model.moments.get(edge.to()),
+                    choices.get(edge.to()));
+        }
+        for (int i = 0; i < unlike; i++) {
+            rules.unlikeMeasure();
+        }
+        return new TreeMap<>(rules.bill());
+    }
+}
