@@ -71,6 +71,10 @@ final class MarkOptions {
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
 
+    /** What says how a score was marked. */
+    static final List<CommandOption<?>> HOW_MARKED = List.of(
+            INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
+
     private MarkOptions() {}
 
     /** Returns all options of the command, in the order in which to list them. */
@@ -97,10 +101,14 @@ final class MarkOptions {
 
     /** Returns the settings of a line. */
     static MarkSettings settings(CommandWords words) throws UsageException {
+        return settings(words, manner(words));
+    }
+
+    /** Returns the settings of a line in a manner of playing. */
+    static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
         Instrument instrument = BellowsMargin.on(instrument(words), words.get(BELLOWS_MARGIN, 0));
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
-        Manner manner = manner(words);
         Played played = PlayOption.of(words);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)

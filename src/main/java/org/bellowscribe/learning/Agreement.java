@@ -72,16 +72,14 @@ public record Agreement(Share buttons, Share directions, Share fingers, Share le
         Share buttons = Share.NONE;
         if (!pin.buttons().isEmpty()) {
             buttons = Share.of(pin.buttons().entrySet().stream()
-                    .allMatch(each ->
-                            step.buttons().get(each.getKey()).id().equals(each.getValue())));
+                    .allMatch(each -> step.buttons().get(each.getKey()).id().equals(each.getValue())));
         }
         Share fingers = Share.NONE;
         if (!pin.fingers().isEmpty() || pin.handOn() != null) {
             boolean place = pin.handOn() == null || pin.handOn() == step.handOn();
             fingers = Share.of(place
                     && pin.fingers().entrySet().stream()
-                            .allMatch(each ->
-                                    step.fingers().get(each.getKey()).equals(each.getValue())));
+                            .allMatch(each -> step.fingers().get(each.getKey()).equals(each.getValue())));
         }
         return new Agreement(
                 buttons,

@@ -3,13 +3,13 @@ package org.bellowscribe.learning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
-import org.bellowscribe.solver.CaseCounts;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Solver;
 import org.bellowscribe.solver.Task;
 import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.explain.CaseCounts;
 import org.jspecify.annotations.Nullable;
 
 /** A marked tune under trial: what the search makes of it in a manner, with its marks and without them. */
@@ -17,6 +17,9 @@ final class Marking {
 
     // Learning asks often; a tune that is not decided by then teaches with what was found.
     private static final long CELL_LIMIT = 20_000;
+
+    /** A tune that was not asked. */
+    static final Try NOT_TRIED = new Try(null);
 
     private final int index;
     private final Task task;
@@ -30,7 +33,7 @@ final class Marking {
      * @param tune the tune, all of whose marks can be kept together
      * @param table the order of the cases
      */
-    Marking(int index, MarkedTune tune, Table table) {
+    Marking(int index, TaughtTune tune, Table table) {
         this.index = index;
         this.table = table;
         marks = tune.marks();
@@ -39,7 +42,8 @@ final class Marking {
 
     /** Returns a task with the bound of learning on its work. */
     static Task bounded(Task task) {
-        return task.with(task.options().withCellLimit(Math.min(CELL_LIMIT, task.options().cellLimit())));
+        return task.with(
+                task.options().withCellLimit(Math.min(CELL_LIMIT, task.options().cellLimit())));
     }
 
     /**
@@ -51,9 +55,24 @@ final class Marking {
      */
     record Found(double[] meant, Solution free, List<Rival> rivals) {}
 
-    /** Tries a manner; null if the search finds no marks for its bound on the work. */
-    @Nullable
-    Found tryOut(Manner manner) {
+    /**
+     * What a try gave.
+     *
+     * @param found what became of the tune; null if the search found no marks within its bound on the work
+     */
+    record Try(@Nullable Found found) {}
+
+    /** Returns the place of the tune among those marked, from 0. */
+    int index() {
+        return index;
+    }
+
+    /** Tries a manner. */
+    Try tryOut(Manner manner) {
+        return new Try(found(manner));
+    }
+
+    private @Nullable Found found(Manner manner) {
         Task now = task.with(task.options().with(manner));
         Solution meant = Solver.attempt(now.with(marks));
         if (meant == null) {
@@ -67,19 +86,19 @@ final class Marking {
         List<Rival> rivals = new ArrayList<>();
         SortedSet<Integer> measures = Agreement.measuresThatDiffer(marks, free);
         if (!measures.isEmpty()) {
-            rivals.add(rival(Place.whole(index), free));
+            rivals.add(rival(Place.whole(index), measures.size(), free));
         }
         for (int measure : measures) {
             Solution other = Solver.attempt(lasting.with(marksBut(measure)));
             if (other != null && Agreement.measuresThatDiffer(marks, other).contains(measure)) {
-                rivals.add(rival(new Place(index, measure), other));
+                rivals.add(rival(new Place(index, measure), 1, other));
             }
         }
         return new Found(counts(meant), free, rivals);
     }
 
-    private Rival rival(Place place, Solution solution) {
-        return new Rival(place, solution, counts(solution));
+    private Rival rival(Place place, int margin, Solution solution) {
+        return new Rival(place, margin, counts(solution));
     }
 
     private double[] counts(Solution solution) {

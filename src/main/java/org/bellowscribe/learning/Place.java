@@ -1,12 +1,17 @@
 package org.bellowscribe.learning;
 
+import java.util.Comparator;
+
 /**
  * What marks are weighed at: one measure while everything else that was marked stays, or the whole tune at once.
  *
  * @param tune 0-based place of the tune among those marked
  * @param measure 0-based index of the measure; {@link #WHOLE} for the tune as a whole
  */
-record Place(int tune, int measure) {
+record Place(int tune, int measure) implements Comparable<Place> {
+
+    private static final Comparator<Place> ORDER =
+            Comparator.comparingInt(Place::tune).thenComparingInt(Place::measure);
 
     static final int WHOLE = -1;
 
@@ -16,5 +21,10 @@ record Place(int tune, int measure) {
 
     boolean isWhole() {
         return measure == WHOLE;
+    }
+
+    @Override
+    public int compareTo(Place other) {
+        return ORDER.compare(this, other);
     }
 }

@@ -8,17 +8,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * All rivals found so far, by place. A rival is violated by so much as what somebody marked costs more than it, and one
- * point; a place is violated as its most violated rival is.
+ * All rivals found so far, by place. A rival is violated by so much as what somebody marked costs more than it, and its
+ * margin; a place is violated as its most violated rival is.
  */
 final class Planes {
 
-    /** By so many points what was marked should be cheaper than any rival. */
-    static final int MARGIN = 1;
-
     private final Table table;
-    private final SortedMap<Place, List<Rival>> rivals = new TreeMap<>(
-            (a, b) -> a.tune() == b.tune() ? Integer.compare(a.measure(), b.measure()) : Integer.compare(a.tune(), b.tune()));
+    private final SortedMap<Place, List<Rival>> rivals = new TreeMap<>();
     private final double[][] meant;
 
     /**
@@ -30,6 +26,30 @@ final class Planes {
     Planes(Table table, int tunes) {
         this.table = table;
         meant = new double[tunes][];
+    }
+
+    /**
+     * Returns what is known of some of the tunes.
+     *
+     * @param kept their places among those marked, in order; from now on they are numbered from 0
+     */
+    Planes of(List<Integer> kept) {
+        Planes some = new Planes(table, kept.size());
+        for (int i = 0; i < kept.size(); i++) {
+            some.meant[i] = meant[kept.get(i)];
+        }
+        for (Map.Entry<Place, List<Rival>> each : rivals.entrySet()) {
+            int index = kept.indexOf(each.getKey().tune());
+            if (index >= 0) {
+                Place place = new Place(index, each.getKey().measure());
+                some.rivals.put(
+                        place,
+                        new ArrayList<>(each.getValue().stream()
+                                .map(rival -> new Rival(place, rival.margin(), rival.counts()))
+                                .toList()));
+            }
+        }
+        return some;
     }
 
     /** Takes in what became of a tune; true if the marks that keep what was marked are others than before. */
@@ -65,19 +85,42 @@ final class Planes {
         return difference;
     }
 
-    /** Returns for each place the differences of its rivals. */
-    List<List<double[]>> differences() {
-        List<List<double[]>> all = new ArrayList<>();
+    /**
+     * A rival as the quadratic program sees it.
+     *
+     * @param difference for each case how much more often the rival meets it than what was marked
+     * @param margin by so many points it should be dearer
+     */
+    record Plane(double[] difference, int margin) {}
+
+    /** Returns for each place its rivals as planes; not for those where no points can help. */
+    List<List<Plane>> byPlace() {
+        List<List<Plane>> all = new ArrayList<>();
         for (Map.Entry<Place, List<Rival>> each : rivals.entrySet()) {
-            all.add(each.getValue().stream().map(this::difference).toList());
+            if (!isHopeless(each.getKey())) {
+                all.add(each.getValue().stream()
+                        .map(rival -> new Plane(difference(rival), rival.margin()))
+                        .toList());
+            }
         }
         return all;
+    }
+
+    // Marks that some rival is no worse than by any case would only draw all points towards nothing.
+    private boolean isHopeless(Place place) {
+        return at(place).stream()
+                .anyMatch(rival -> Arrays.stream(difference(rival)).noneMatch(more -> more > 0));
+    }
+
+    /** Tells whether what was marked at a place is cheaper than every rival. */
+    boolean isMet(Place place, int[] points) {
+        return at(place).stream().allMatch(rival -> violation(rival, points) < rival.margin());
     }
 
     /** Returns by how many points a rival is violated; below 0 if there is room. */
     double violation(Rival rival, int[] points) {
         double[] difference = difference(rival);
-        double sum = MARGIN;
+        double sum = rival.margin();
         for (int i = 0; i < points.length; i++) {
             sum -= difference[i] * points[i];
         }
@@ -93,11 +136,11 @@ final class Planes {
         return most;
     }
 
-    /** Returns the sum of the violations of all places. */
+    /** Returns the sum of the violations of all places where points can help. */
     double violation(int[] points) {
         double sum = 0;
         for (Place place : rivals.keySet()) {
-            sum += violation(place, points);
+            sum += isHopeless(place) ? 0 : violation(place, points);
         }
         return sum;
     }

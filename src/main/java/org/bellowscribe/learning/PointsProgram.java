@@ -26,7 +26,7 @@ final class PointsProgram {
 
     private final Table table;
     private final double price;
-    private List<List<double[]>> places = List.of();
+    private List<List<Planes.Plane>> places = List.of();
     private final List<Cut> cuts = new ArrayList<>();
     private double[] points;
 
@@ -46,15 +46,18 @@ final class PointsProgram {
      * Returns the best points in the order of the table, within one part in a hundred of the objective. What is known of
      * an earlier call is used further.
      *
-     * @param differences for each place the differences of its rivals; those of an earlier call and more
+     * @param known planes by place; those of an earlier call and more
      */
-    double[] solve(List<List<double[]>> differences) {
-        places = differences;
-        double known = 0;
+    double[] solve(List<List<Planes.Plane>> known) {
+        places = known;
+        if (places.isEmpty()) {
+            return points;
+        }
+        double reached = 0;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Cut cut = cut(points);
-            double missed = violation(cut, points) - known;
-            if (round > 0 && price * missed <= NEAR * (change() + price * known)) {
+            double missed = violation(cut, points) - reached;
+            if (round > 0 && price * missed <= NEAR * (change() + price * reached)) {
                 break;
             }
             cuts.add(cut);
@@ -64,9 +67,9 @@ final class PointsProgram {
                 cuts.remove(cuts.size() - 1);
             }
             points = best();
-            known = 0;
+            reached = 0;
             for (Cut each : cuts) {
-                known = Math.max(known, violation(each, points));
+                reached = Math.max(reached, violation(each, points));
             }
         }
         return points;
@@ -104,20 +107,20 @@ final class PointsProgram {
     private Cut cut(double[] at) {
         double[] slope = new double[at.length];
         double constant = 0;
-        for (List<double[]> rivals : places) {
-            double[] worst = null;
+        for (List<Planes.Plane> rivals : places) {
+            Planes.Plane worst = null;
             double most = 0;
-            for (double[] difference : rivals) {
-                double violation = Planes.MARGIN - product(difference, at);
+            for (Planes.Plane plane : rivals) {
+                double violation = plane.margin() - product(plane.difference(), at);
                 if (violation > most) {
                     most = violation;
-                    worst = difference;
+                    worst = plane;
                 }
             }
             if (worst != null) {
-                constant += Planes.MARGIN;
+                constant += worst.margin();
                 for (int i = 0; i < slope.length; i++) {
-                    slope[i] += worst[i];
+                    slope[i] += worst.difference()[i];
                 }
             }
         }

@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
-import org.bellowscribe.solver.RuleCase;
+import org.bellowscribe.solver.explain.RuleCase;
 
 /** The cases of all rules in a fixed order, with the points of the manner that learning starts from. */
 final class Table {
@@ -86,8 +86,8 @@ final class Table {
         for (int i = 0; i < points.length; i++) {
             if (other[i] != points[i]) {
                 RuleCase at = cases.get(i);
-                Map<String, Integer> byCase =
-                        new TreeMap<>(byRule.getOrDefault(at.rule(), Points.NONE).byCase());
+                Map<String, Integer> byCase = new TreeMap<>(
+                        byRule.getOrDefault(at.rule(), Points.NONE).byCase());
                 byCase.put(at.name(), other[i]);
                 byRule.put(at.rule(), new Points(byCase));
             }

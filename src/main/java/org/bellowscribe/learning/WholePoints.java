@@ -11,23 +11,23 @@ final class WholePoints {
 
     private final Table table;
     private final double price;
-    private final List<double[]> differences = new ArrayList<>();
+    private final List<Planes.Plane> planes = new ArrayList<>();
     private final List<int[]> placeOf = new ArrayList<>();
     private final int[] points;
     private final double[] room;
 
-    private WholePoints(Table table, double price, List<List<double[]>> places, int[] points) {
+    private WholePoints(Table table, double price, List<List<Planes.Plane>> places, int[] points) {
         this.table = table;
         this.price = price;
         this.points = points;
-        for (List<double[]> rivals : places) {
-            placeOf.add(new int[] {differences.size(), differences.size() + rivals.size()});
-            differences.addAll(rivals);
+        for (List<Planes.Plane> rivals : places) {
+            placeOf.add(new int[] {planes.size(), planes.size() + rivals.size()});
+            planes.addAll(rivals);
         }
-        room = new double[differences.size()];
+        room = new double[planes.size()];
         for (int k = 0; k < room.length; k++) {
             for (int i = 0; i < points.length; i++) {
-                room[k] += differences.get(k)[i] * points[i];
+                room[k] += planes.get(k).difference()[i] * points[i];
             }
         }
     }
@@ -37,10 +37,10 @@ final class WholePoints {
      *
      * @param table the cases with the points to start from
      * @param price what a point of violation costs
-     * @param places for each place the differences of its rivals
+     * @param places planes by place
      * @param best the best real points
      */
-    static int[] near(Table table, double price, List<List<double[]>> places, double[] best) {
+    static int[] near(Table table, double price, List<List<Planes.Plane>> places, double[] best) {
         int[] rounded = new int[best.length];
         for (int i = 0; i < rounded.length; i++) {
             rounded[i] = (int) Math.round(best[i]);
@@ -74,7 +74,7 @@ final class WholePoints {
     private void move(int i, int step) {
         points[i] += step;
         for (int k = 0; k < room.length; k++) {
-            room[k] += step * differences.get(k)[i];
+            room[k] += step * planes.get(k).difference()[i];
         }
     }
 
@@ -83,7 +83,9 @@ final class WholePoints {
         for (int[] rivals : placeOf) {
             double most = 0;
             for (int k = rivals[0]; k < rivals[1]; k++) {
-                most = Math.max(most, Planes.MARGIN - room[k] - step * differences.get(k)[i]);
+                most = Math.max(
+                        most,
+                        planes.get(k).margin() - room[k] - step * planes.get(k).difference()[i]);
             }
             violated += most;
         }

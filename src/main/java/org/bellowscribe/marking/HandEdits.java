@@ -65,6 +65,11 @@ final class HandEdits {
         return asked ? decide(task) : Kept.NOTHING;
     }
 
+    /** Returns all marks that were found, as far as they can be read. */
+    List<ReadMark> all(Task task) {
+        return read(task, found);
+    }
+
     private boolean keepsAll() {
         return settings.steering().keepsEdits();
     }

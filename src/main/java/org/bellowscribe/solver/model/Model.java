@@ -68,7 +68,7 @@ public final class Model {
     }
 
     /** Returns the events of a tune as the rules see them. */
-    static List<Moment> moments(Tune tune) {
+    public static List<Moment> moments(Tune tune) {
         int closing = closing(tune, tune.eventOrder());
         return tune.events().stream()
                 .map(event -> new Moment(event, tune.seconds(event), event.index() == closing))
@@ -128,7 +128,7 @@ public final class Model {
     }
 
     /** Returns the flow edges of an order of play. */
-    static List<Problem.Edge> edges(List<Integer> order) {
+    public static List<Problem.Edge> edges(List<Integer> order) {
         Set<Problem.Edge> edges = new LinkedHashSet<>();
         for (int i = 1; i < order.size(); i++) {
             edges.add(new Problem.Edge(order.get(i - 1), order.get(i)));

@@ -1,8 +1,10 @@
-package org.bellowscribe.solver;
+package org.bellowscribe.solver.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.bellowscribe.solver.Rule;
+import org.bellowscribe.solver.model.RuleBook;
 
 /**
  * A case of a rule: what a manner of playing gives points to.
@@ -14,6 +16,11 @@ public record RuleCase(String rule, String name) implements Comparable<RuleCase>
 
     private static final Comparator<RuleCase> ORDER =
             Comparator.comparing(RuleCase::rule).thenComparing(RuleCase::name);
+
+    /** Returns all rules on the class path, by id. */
+    public static List<Rule> rules() {
+        return RuleBook.rules();
+    }
 
     /** Returns the cases of all rules, rules by id, the cases of each in its own order. */
     public static List<RuleCase> all() {

@@ -10,4 +10,4 @@ import org.bellowscribe.solver.Task;
  * @param task the tune with nothing fixed; its manner is not used
  * @param marks what was marked; what it leaves open says nothing
  */
-public record MarkedTune(String name, Task task, Pins marks) {}
+public record TaughtTune(String name, Task task, Pins marks) {}

@@ -1,4 +1,4 @@
-package org.bellowscribe.solver;
+package org.bellowscribe.solver.explain;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,6 +7,21 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToIntBiFunction;
+import org.bellowscribe.solver.AirRule;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.LeftHandPlay;
+import org.bellowscribe.solver.LeftHandRule;
+import org.bellowscribe.solver.MeasureRule;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.PairRule;
+import org.bellowscribe.solver.Points;
+import org.bellowscribe.solver.Rule;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
+import org.bellowscribe.solver.StepRule;
+import org.bellowscribe.solver.Task;
+import org.bellowscribe.solver.model.Model;
+import org.bellowscribe.solver.model.RuleBook;
 import org.bellowscribe.solver.search.Problem;
 
 /**
@@ -67,7 +82,8 @@ public final class CaseCounts {
         if (rule instanceof StepRule step) {
             counter.over(moments, (moment, points) -> step.points(moment, choice(moment), points));
         } else if (rule instanceof AirRule air) {
-            counter.over(moments, (moment, points) -> air.points(moment, step(moment).air(), points));
+            counter.over(
+                    moments, (moment, points) -> air.points(moment, step(moment).air(), points));
         } else if (rule instanceof LeftHandRule left) {
             counter.over(moments, (moment, points) -> leftHand(left, moment, points));
         } else if (rule instanceof PairRule pair) {
