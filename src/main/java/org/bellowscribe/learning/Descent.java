@@ -23,9 +23,9 @@ final class Descent {
     private static final int PART = 5;
     private static final int MOST_PARTS = 4;
     private static final int PASSES = 2;
-    private static final int MOST_ROUNDS = 16;
+    private static final int MOST_ROUNDS = 24;
     // Rounds over all tunes that may gain less than one part in so many, in a row.
-    private static final int PATIENCE = 4;
+    private static final int PATIENCE = 6;
     private static final int GAIN = 100;
 
     private final Table table;

@@ -15,11 +15,11 @@ import org.ojalgo.optimisation.Variable;
  */
 final class PointsProgram {
 
-    private static final int MOST_ROUNDS = 10;
+    private static final int MOST_ROUNDS = 24;
     // Cuts that lie deepest are dropped first; what they knew is found again where it matters.
-    private static final int MOST_CUTS = 45;
+    private static final int MOST_CUTS = 80;
     // Of the objective; points are rounded afterwards.
-    private static final double NEAR = 0.01;
+    private static final double NEAR = 0.005;
 
     /** A plane: the sum of the violations is at least {@code constant - slope points}. */
     private record Cut(double[] slope, double constant) {}
@@ -43,7 +43,7 @@ final class PointsProgram {
     }
 
     /**
-     * Returns the best points in the order of the table, within one part in a hundred of the objective. What is known of
+     * Returns the best points in the order of the table, within one part in two hundred of the objective. What is known of
      * an earlier call is used further.
      *
      * @param known planes by place; those of an earlier call and more
