@@ -77,6 +77,11 @@ public final class Annotators {
         for (Annotator annotator : find(ids)) {
             annotator.marks(arrangement).forEach(sheet::add);
         }
+        for (Annotator annotator : all()) {
+            if (annotator.byDefault() && !ids.contains(annotator.id())) {
+                annotator.marks(arrangement).forEach(sheet::leaveRoomFor);
+            }
+        }
         signed.aspects()
                 .keySet()
                 .forEach(event -> fixed(arrangement, event, signed).forEach(sheet::add));

@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.bellowscribe.score.Event;
 
 /**
@@ -22,6 +24,15 @@ final class StartWords {
     // What may wait; what is wanted soonest comes first.
     private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
 
+    /**
+     * Where words of the start go.
+     *
+     * @param from place of the first note in the file
+     * @param to place of the note at which they stand
+     */
+    record Move(int from, int to) {}
+
+    private final SortedMap<Topic, Move> moves = new TreeMap<>();
     private final MergedWords words;
     private final List<Event> written;
     private final int start;
@@ -36,15 +47,18 @@ final class StartWords {
      * Spreads the words at the first note.
      *
      * @param events the events of the tune in score order
+     * @return what went to another note
      */
-    static void spread(MergedWords words, List<Event> events) {
+    static SortedMap<Topic, Move> spread(MergedWords words, List<Event> events) {
         List<Event> written = events.stream().filter(event -> !event.isGap()).toList();
         for (int i = 0; i < written.size(); i++) {
             if (!written.get(i).isRest()) {
-                new StartWords(words, written, i).spread();
-                return;
+                StartWords start = new StartWords(words, written, i);
+                start.spread();
+                return start.moves;
             }
         }
+        return new TreeMap<>();
     }
 
     private void spread() {
@@ -59,6 +73,7 @@ final class StartWords {
             }
             if (isFixedAt(from, waiting)) {
                 waiting.remove(Topic.HAND);
+                moves.put(Topic.HAND, new Move(note(start), note(from)));
             }
             putWhatFits(from, waiting);
         }
@@ -84,10 +99,17 @@ final class StartWords {
                 words.add(note(at), topic, texts);
                 if (first || words.text(note(at)).length() <= Mark.Words.LONGEST) {
                     waiting.remove(topic);
+                    putMove(topic, at);
                 } else {
                     words.remove(topic, note(at));
                 }
             }
+        }
+    }
+
+    private void putMove(Topic topic, int at) {
+        if (at != start) {
+            moves.put(topic, new Move(note(start), note(at)));
         }
     }
 

@@ -46,10 +46,10 @@ class StartWordsTest {
     }
 
     @Test
-    void shortWordsStayTogether() throws DiagnosedException {
+    void aSheetWithFewerMarksHasItsWordsWhereTheFullOneHasThem() throws DiagnosedException {
         Sketch sketch = quarters(8);
         List<Annotation> marks = Annotators.annotate(sketch.arrangement(), List.of("hand", "direction"));
-        assertEquals(List.of(new Annotation.Words(0, true, "push, hand 3")), marks);
+        assertEquals(List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(3, true, "hand 3")), marks);
     }
 
     @Test

@@ -84,18 +84,22 @@ final class TuneBuilder {
             String number = part.measures().get(i).number();
             measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keyOf.get(i)));
         }
-        List<Integer> sections = IntStream.range(0, bars.size())
-                .filter(i -> bars.get(i).section())
-                .boxed()
-                .toList();
-        List<Harmony> written = new HarmonyCollector(parts, line.part(), measures, remarks).collect();
-        List<Harmony> harmonies = new HarmonyGaps(written, measures, sections).marked(remarks);
+        List<Harmony> harmonies = harmonies(measures, bars);
         if (harmonies.isEmpty()) {
             keys.remark(remarks);
         }
         remarkUnplayed(order);
         return new Tune(
                 title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+    }
+
+    private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars) throws DiagnosedException {
+        List<Integer> sections = IntStream.range(0, bars.size())
+                .filter(i -> bars.get(i).section())
+                .boxed()
+                .toList();
+        List<Harmony> written = new HarmonyCollector(parts, line.part(), measures, remarks).collect();
+        return new HarmonyGaps(written, measures, sections).marked(remarks);
     }
 
     private static void requireShort(List<Event> events) throws DiagnosedException {
