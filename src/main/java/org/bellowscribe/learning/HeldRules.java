@@ -13,17 +13,16 @@ import org.bellowscribe.solver.AirRule;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.LeftHandRule;
 import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.OpeningRule;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Pin;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
 import org.bellowscribe.solver.StepRule;
 import org.bellowscribe.solver.Task;
-import org.bellowscribe.solver.explain.RuleCase;
-import org.bellowscribe.solver.model.Model;
 
 /**
- * Which rules must keep their points because the marks do not speak of what they charge: those of the air button, of the left
+ * Which rules must keep their points because the marks do not speak of what they charge: those of air and bellows, of the left
  * hand, and all that tell one finger from another, where none of that was marked. Without this, marks of buttons alone
  * would throw the fingering away, and the air button would become free.
  */
@@ -47,8 +46,8 @@ final class HeldRules {
         boolean left = held.marks.stream().anyMatch(pin -> !pin.leftHand().isEmpty());
         boolean fingers = held.marks.stream().anyMatch(pin -> !pin.fingers().isEmpty() || pin.handOn() != null);
         Set<String> ids = new TreeSet<>();
-        for (Rule rule : RuleCase.rules()) {
-            boolean silent = (rule instanceof AirRule && !air)
+        for (Rule rule : Rule.all()) {
+            boolean silent = ((rule instanceof AirRule || rule instanceof OpeningRule) && !air)
                     || (rule instanceof LeftHandRule && !left)
                     || (!fingers && held.tellsFingers(rule));
             if (silent) {
@@ -63,8 +62,9 @@ final class HeldRules {
         Map<String, Integer> each = new HashMap<>();
         rule.cases().forEach(name -> each.put(name, UNIT));
         Points points = new Points(each);
-        Moment moment = Model.moments(task.tune()).stream()
-                .filter(any -> !any.isRest())
+        Moment moment = task.tune().events().stream()
+                .filter(event -> !event.isRest())
+                .map(event -> new Moment(event, task.tune().seconds(event), false))
                 .findFirst()
                 .orElseThrow();
         Set<Integer> charged = new TreeSet<>();

@@ -2,7 +2,7 @@ package org.bellowscribe.learning;
 
 import java.util.List;
 import org.bellowscribe.solver.Manner;
-import org.bellowscribe.solver.explain.RuleCase;
+import org.bellowscribe.solver.RuleCase;
 
 /**
  * What was learned.

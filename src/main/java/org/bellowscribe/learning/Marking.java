@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.SortedSet;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Pins;
-import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.Solver;
 import org.bellowscribe.solver.Task;
 import org.bellowscribe.solver.Times;
-import org.bellowscribe.solver.explain.CaseCounts;
+import org.bellowscribe.solver.model.CountedMarks;
 import org.jspecify.annotations.Nullable;
 
 /** A marked tune under trial: what the search makes of it in a manner, with its marks and without them. */
@@ -50,10 +48,9 @@ final class Marking {
      * What became of a tune in a manner.
      *
      * @param meant the counts of the cheapest marks that keep what was marked
-     * @param free the cheapest marks of all
      * @param rivals the cheapest marks at each place where they are not as they were marked
      */
-    record Found(double[] meant, Solution free, List<Rival> rivals) {}
+    record Found(double[] meant, List<Rival> rivals) {}
 
     /**
      * What a try gave.
@@ -74,35 +71,32 @@ final class Marking {
 
     private @Nullable Found found(Manner manner) {
         Task now = task.with(task.options().with(manner));
-        Solution meant = Solver.attempt(now.with(marks));
+        CountedMarks meant = CountedMarks.of(now.with(marks));
         if (meant == null) {
             return null;
         }
-        Task lasting = meant.again() ? now : now.with(now.options().with(Times.ONCE));
-        Solution free = Solver.attempt(lasting);
+        Task lasting = meant.solution().again() ? now : now.with(now.options().with(Times.ONCE));
+        CountedMarks free = CountedMarks.of(lasting);
         if (free == null) {
             return null;
         }
         List<Rival> rivals = new ArrayList<>();
-        SortedSet<Integer> measures = Agreement.measuresThatDiffer(marks, free);
+        SortedSet<Integer> measures = Agreement.measuresThatDiffer(marks, free.solution());
         if (!measures.isEmpty()) {
             rivals.add(rival(Place.whole(index), measures.size(), free));
         }
         for (int measure : measures) {
-            Solution other = Solver.attempt(lasting.with(marksBut(measure)));
-            if (other != null && Agreement.measuresThatDiffer(marks, other).contains(measure)) {
+            CountedMarks other = CountedMarks.of(lasting.with(marksBut(measure)));
+            if (other != null
+                    && Agreement.measuresThatDiffer(marks, other.solution()).contains(measure)) {
                 rivals.add(rival(new Place(index, measure), 1, other));
             }
         }
-        return new Found(counts(meant), free, rivals);
+        return new Found(table.row(meant.counts()), rivals);
     }
 
-    private Rival rival(Place place, int margin, Solution solution) {
-        return new Rival(place, margin, counts(solution));
-    }
-
-    private double[] counts(Solution solution) {
-        return table.row(CaseCounts.of(task, solution));
+    private Rival rival(Place place, int margin, CountedMarks marked) {
+        return new Rival(place, margin, table.row(marked.counts()));
     }
 
     private Pins marksBut(int measure) {

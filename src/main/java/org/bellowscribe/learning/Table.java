@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
-import org.bellowscribe.solver.explain.RuleCase;
+import org.bellowscribe.solver.RuleCase;
 
 /** The cases of all rules in a fixed order, with the points of the manner that learning starts from. */
 final class Table {

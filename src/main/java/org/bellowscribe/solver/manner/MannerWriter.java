@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
-import org.bellowscribe.solver.explain.RuleCase;
+import org.bellowscribe.solver.RuleCase;
 import org.jspecify.annotations.Nullable;
 
 /** Writes manner files, in the form of {@code schemas/manner.xsd}. */

@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
-import org.bellowscribe.solver.explain.RuleCase;
+import org.bellowscribe.solver.RuleCase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
