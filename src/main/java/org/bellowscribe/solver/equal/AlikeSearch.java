@@ -128,9 +128,8 @@ public final class AlikeSearch {
             marks = tune.marks(apart);
             GroupMarks chosen = GroupMarks.none(problem.size());
             long exact = apart.lowerBound() - relaxation.shift() + relaxation.solveGroups(marks, chosen);
-            int points = (int) -Math.floorDiv(-exact, Relaxation.SCALE);
-            share *= points > bound ? 1 : SHORTER;
-            bound = Math.max(bound, points);
+            share *= points(exact) > bound ? 1 : SHORTER;
+            bound = Math.max(bound, points(exact));
             tryPatterns(marks);
             int slope = relaxation.slope(marks, chosen);
             if (slope == 0) {
@@ -139,6 +138,10 @@ public final class AlikeSearch {
             relaxation.follow(marks, chosen, share * (Relaxation.SCALE * (best.cost() + 0.5) - exact) / slope);
         }
         return new Open(relaxation, bound, marks);
+    }
+
+    private static int points(long exact) {
+        return (int) Math.min(Integer.MAX_VALUE, -Math.floorDiv(-exact, Relaxation.SCALE));
     }
 
     // A bound is enough if it is the best answer, if it is near and more would not be cheap, or if the work is used up.
@@ -164,16 +167,17 @@ public final class AlikeSearch {
         List<Integer> key =
                 Arrays.stream(patterns).flatMapToInt(Arrays::stream).boxed().toList();
         if (tried.add(key)) {
-            keep(patterns, List.of());
+            keep(patterns, List.of(), best.cost() + 1);
         }
     }
 
-    // Returns the cost of what the patterns lead to if some measures must have them; keeps it if it is the best so far.
-    private int keep(int[][] patterns, List<int[]> bound) {
+    // Returns the cost of what the patterns lead to if some measures must have them and if it is less than another one;
+    // keeps it if it is the best so far.
+    private int keep(int[][] patterns, List<int[]> bound, int below) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
-        Answer answer = Search.solve(stated.stated(), allowance());
+        Answer answer = Search.solve(stated.stated(), allowance(), below);
         count(answer);
-        if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
+        if (!answer.isFound()) {
             return Integer.MAX_VALUE;
         }
         Answer found = priced(answer, stated.marks(answer));
@@ -216,7 +220,7 @@ public final class AlikeSearch {
             for (int[] measure : groups.differing(g, marks)) {
                 List<int[]> bound = new ArrayList<>(agreeing);
                 bound.add(measure);
-                int cost = keep(patterns, bound);
+                int cost = keep(patterns, bound, PatternProblem.FORBIDDEN);
                 if (!best.equals(before)) {
                     return differences();
                 }

@@ -59,7 +59,8 @@ class MannerPromisesTest {
                 if (before != null) {
                     reversals += before.direction() == step.direction() ? 0 : 1;
                     shifts += before.handOn() == step.handOn() ? 0 : 1;
-                    boolean rows = !before.buttons().isEmpty() && !step.buttons().isEmpty();
+                    boolean rows =
+                            !before.buttons().isEmpty() && !step.buttons().isEmpty();
                     rowChanges += rows && row(before) != row(step) ? 1 : 0;
                 }
                 before = step;
@@ -89,7 +90,8 @@ class MannerPromisesTest {
                     .toList();
         }
         for (int i = 0; i < scores.size(); i += 2) {
-            String text = ScoreDocument.decode(Files.readAllBytes(scores.get(i))).text();
+            String text =
+                    ScoreDocument.decode(Files.readAllBytes(scores.get(i))).text();
             Tune tune = ScoreReader.read(text, "sample", ReadingOptions.DEFAULT);
             for (Manner manner : MannerLibrary.all()) {
                 SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, CELL_LIMIT);
@@ -108,8 +110,7 @@ class MannerPromisesTest {
         FOUND.forEach((id, figures) -> assertTrue(
                 figure.applyAsInt(of(manner)) <= figure.applyAsInt(figures),
                 () -> "%s has %d %s, %s %d"
-                        .formatted(
-                                manner, figure.applyAsInt(of(manner)), what, id, figure.applyAsInt(figures))));
+                        .formatted(manner, figure.applyAsInt(of(manner)), what, id, figure.applyAsInt(figures))));
     }
 
     @Test
