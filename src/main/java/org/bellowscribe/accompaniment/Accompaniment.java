@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
@@ -12,6 +13,7 @@ import org.bellowscribe.score.Harmony;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
 
@@ -91,7 +93,8 @@ public final class Accompaniment {
                 stroke.kind(),
                 stroke.tone(),
                 firstBeat,
-                harmonies));
+                harmonies,
+                sounding.event().pitches().stream().map(Pitch::pitchClass).collect(Collectors.toSet())));
     }
 
     // A few notes before the bar line are played without the left hand: common practice, no source.

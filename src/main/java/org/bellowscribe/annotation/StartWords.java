@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.bellowscribe.score.Event;
 
 /**
@@ -19,7 +20,7 @@ final class StartWords {
     private static final int NEAR = 12;
 
     /** Room that a character takes; a quaver takes 1.5, a quarter 2 (measured in three programs). */
-    private static final double CHARACTER = 0.4;
+    private static final double CHARACTER = 0.43;
 
     // What may wait; what is wanted soonest comes first.
     private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
@@ -66,11 +67,14 @@ final class StartWords {
         putWhatFits(start, waiting);
         int from = start;
         while (!waiting.isEmpty()) {
-            from = place(from, waiting);
-            if (from < 0) {
-                waiting.forEach((topic, texts) -> words.add(note(start), topic, texts));
-                return;
+            int to = place(from, waiting);
+            if (to < 0) {
+                // The hand moves at once; the others may find a place without it.
+                Topic stays = waiting.keySet().iterator().next();
+                words.add(note(start), stays, waiting.remove(stays));
+                continue;
             }
+            from = to;
             if (isFixedAt(from, waiting)) {
                 waiting.remove(Topic.HAND);
                 moves.put(Topic.HAND, new Move(note(start), note(from)));
@@ -116,8 +120,9 @@ final class StartWords {
     /** Returns the nearest place with room before and behind, or the roomiest if none has enough; -1 if there is none. */
     private int place(int from, Map<Topic, Set<String>> waiting) {
         int length = waiting.values().stream()
-                .mapToInt(texts -> String.join("  ", texts).length() + 2)
-                .sum();
+                .map(texts -> String.join("  ", texts))
+                .collect(Collectors.joining("  "))
+                .length();
         double own = CHARACTER * Math.min(Mark.Words.LONGEST, length);
         int best = -1;
         double mostRoom = Double.NEGATIVE_INFINITY;
@@ -125,7 +130,8 @@ final class StartWords {
             if (isFixedAt(at, waiting)) {
                 return at;
             }
-            if (!words.about(Topic.HAND, note(at)).isEmpty()) {
+            if (waiting.containsKey(Topic.HAND)
+                    && !words.about(Topic.HAND, note(at)).isEmpty()) {
                 break;
             }
             double room = Math.min(roomBefore(at), roomBehind(at) - own);
@@ -148,13 +154,11 @@ final class StartWords {
     }
 
     private double roomBefore(int at) {
-        double room = 0;
+        double way = 0;
+        double room = Double.POSITIVE_INFINITY;
         for (int i = at - 1; i >= 0; i--) {
-            room += width(i);
-            String text = words.text(note(i));
-            if (!text.isEmpty()) {
-                return room - CHARACTER * text.length();
-            }
+            way += width(i);
+            room = Math.min(room, way - CHARACTER * words.text(note(i)).length());
         }
         return room;
     }

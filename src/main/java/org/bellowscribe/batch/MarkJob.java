@@ -57,6 +57,7 @@ final class MarkJob {
     private Result write(Source source, MarkedTune marked) throws DiagnosedException {
         List<Diagnostic> remarks = new ArrayList<>(marked.remarks());
         if (outputs.score()) {
+            OtherWays.requireOurs(source, marked.otherWays().size());
             remarks.addAll(OtherWays.remarks(source, marked.otherWays().size()));
             for (int i = 0; i < marked.otherWays().size(); i++) {
                 AtomicFile.write(

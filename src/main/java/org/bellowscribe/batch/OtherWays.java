@@ -88,6 +88,25 @@ final class OtherWays {
                         .formatted(left.size() == 1 ? "it" : "them", left.size() == 1 ? "it" : "them")));
     }
 
+    /**
+     * Checks that no file without our marks stands where other ways to play are to be written: a user's own.
+     *
+     * @param count how many ways are to be written
+     * @throws DiagnosedException if one does
+     */
+    static void requireOurs(Source source, int count) throws DiagnosedException {
+        for (int way = 2; way < 2 + count; way++) {
+            Path target = source.alternativeTarget(way);
+            if (Files.exists(target) && !hasOurMarks(target)) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNWRITABLE,
+                        Place.FILE,
+                        "Another way to play would take the place of %s, which has no marks of ours.".formatted(target),
+                        "Maybe give that file another name, or name another folder with --out."));
+            }
+        }
+    }
+
     private static boolean hasOurMarks(Path file) {
         try {
             return !ScoreDocument.decode(Source.bytes(file)).marks().isEmpty();

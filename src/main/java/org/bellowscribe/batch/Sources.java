@@ -149,7 +149,9 @@ public final class Sources {
 
     private void giveTargets() {
         Map<String, String> taken = new HashMap<>();
-        inputs.forEach((real, source) -> {
+        inputs.forEach((real, given) -> {
+            boolean clear = beside.stream().noneMatch(ending -> taken.containsKey(key(given.beside(ending))));
+            Source source = clear ? given : given.byWholeName();
             List<Path> targets = targets(source);
             for (Path target : targets) {
                 if (!isFree(real, source, target, taken)) {

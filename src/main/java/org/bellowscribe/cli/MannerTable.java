@@ -6,7 +6,6 @@ import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
 import org.bellowscribe.solver.manner.MannerLibrary;
-import org.bellowscribe.solver.model.RuleBook;
 
 /** Manners of playing as text. */
 final class MannerTable {
@@ -42,7 +41,7 @@ final class MannerTable {
                                 each.time() == null ? "" : " in " + each.time(),
                                 each.pattern().id())));
         Manner usual = MannerLibrary.of(MannerLibrary.DEFAULT_ID);
-        for (Rule rule : RuleBook.rules()) {
+        for (Rule rule : Rule.all()) {
             text.append("\n")
                     .append(rule.id())
                     .append(": ")

@@ -169,6 +169,15 @@ public final class ScoreDocument {
         return finder.found();
     }
 
+    /** Returns how many marks of ours there are. */
+    public int markCount() {
+        try {
+            return MarkRemover.count(text);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+    }
+
     /** Returns this score without any mark of ours. */
     public ScoreDocument withoutMarks() {
         try {

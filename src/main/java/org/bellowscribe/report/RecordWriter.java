@@ -18,7 +18,7 @@ import org.bellowscribe.replay.Performance;
 import org.bellowscribe.replay.Sounding;
 import org.bellowscribe.solver.Cost;
 import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.UnlikeMeasure;
+import org.bellowscribe.solver.UnlikePlay;
 
 /**
  * Writes a record: every decision of a tune as JSON, in the form of {@code schemas/record.schema.json}. The same record
@@ -159,9 +159,9 @@ public final class RecordWriter {
         json.writeEndObject();
     }
 
-    private void writeUnlike(List<UnlikeMeasure> unlike) throws IOException {
+    private void writeUnlike(List<UnlikePlay> unlike) throws IOException {
         json.writeArrayFieldStart("unlikeMeasures");
-        for (UnlikeMeasure measure : unlike) {
+        for (UnlikePlay measure : unlike) {
             json.writeStartObject();
             json.writeNumberField("measure", measure.measure() + 1);
             json.writeNumberField("equalTo", measure.fellow() + 1);

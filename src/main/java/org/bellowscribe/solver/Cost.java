@@ -29,16 +29,6 @@ public record Cost(
         timesByRule = Collections.unmodifiableSortedMap(new TreeMap<>(timesByRule));
     }
 
-    /** Creates a cost of marks whose equal measures were not compared; nobody counted how often each rule charged. */
-    public Cost(int total, int lowerBound, SortedMap<String, Integer> byRule) {
-        this(total, lowerBound, byRule, new TreeMap<>());
-    }
-
-    /** Creates a cost of marks whose equal measures were not compared. */
-    public Cost(int total, int lowerBound, SortedMap<String, Integer> byRule, SortedMap<String, Integer> timesByRule) {
-        this(total, lowerBound, byRule, timesByRule, new LeastPoints(total, lowerBound));
-    }
-
     /** Returns true if it is proved that no solution is cheaper by more than one part in fifty, or by a few points. */
     public boolean isNearlyProved() {
         return total - lowerBound <= Math.max(FEW, total / NEAR);

@@ -27,11 +27,6 @@ public record Manner(
         byRule = Map.copyOf(byRule);
     }
 
-    /** Creates a manner that names no patterns of the left hand. */
-    public Manner(String id, String summary, List<String> remarks, Map<String, Points> byRule) {
-        this(id, summary, remarks, byRule, List.of());
-    }
-
     /** Returns the points of a rule; none if the manner does not mention it. */
     public Points points(Rule rule) {
         return byRule.getOrDefault(rule.id(), Points.NONE);

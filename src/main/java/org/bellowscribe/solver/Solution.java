@@ -11,16 +11,11 @@ import java.util.List;
  * @param cost what it costs
  * @param unlike measures that are not played as most of their equals
  */
-public record Solution(List<Step> steps, boolean again, Cost cost, List<UnlikeMeasure> unlike) {
+public record Solution(List<Step> steps, boolean again, Cost cost, List<UnlikePlay> unlike) {
 
     /** Copies the lists. */
     public Solution {
         steps = List.copyOf(steps);
         unlike = List.copyOf(unlike);
-    }
-
-    /** Creates a solution in which equal measures were not compared. */
-    public Solution(List<Step> steps, boolean again, Cost cost) {
-        this(steps, again, cost, List.of());
     }
 }

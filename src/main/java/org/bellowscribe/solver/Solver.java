@@ -10,7 +10,6 @@ import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.model.Attempt;
 import org.bellowscribe.solver.model.Model;
-import org.bellowscribe.solver.model.SolutionBuilder;
 import org.bellowscribe.solver.reason.BadStart;
 import org.bellowscribe.solver.reason.MissingAir;
 import org.bellowscribe.solver.reason.MissingNotes;
@@ -35,26 +34,12 @@ public final class Solver {
      * @param options manner of playing and bounds
      */
     public static Outcome solve(Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options) {
-        return solve(tune, instrument, wanted, options, 0);
-    }
-
-    /**
-     * Solves a tune that was transposed.
-     *
-     * @param tune the tune as it is to sound, with at least one event
-     * @param instrument the instrument
-     * @param wanted what the left hand should sound; empty for none
-     * @param options manner of playing and bounds
-     * @param moved semitones by which the tune was moved, so that advice is told from the sheet
-     */
-    public static Outcome solve(
-            Tune tune, Instrument instrument, List<WantedSound> wanted, SolverOptions options, int moved) {
-        return solve(new Task(tune, instrument, wanted, options, moved));
+        return solve(new Task(tune, instrument, wanted, options, 0));
     }
 
     /** Solves a task. */
     public static Outcome solve(Task task) {
-        List<Diagnostic> missing = new MissingNotes(task.tune(), task.instrument(), task.moved()).diagnose();
+        List<Diagnostic> missing = new MissingNotes(task.tune(), task.instrument()).diagnose();
         if (!missing.isEmpty()) {
             return new Outcome.Unplayable(missing);
         }
@@ -70,8 +55,7 @@ public final class Solver {
         if (attempt.isOnceOnly()) {
             remarks.add(onceOnly(task, attempt));
         }
-        Solution solution =
-                new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.alike(task), attempt.again());
+        Solution solution = attempt.marks(task);
         if (!solution.cost().isNearlyProved()) {
             remarks.add(notProved(solution.cost()));
         }
@@ -83,14 +67,7 @@ public final class Solver {
 
     /** Returns the marks of a task whose notes are all on the instrument, or null if there are none: does not ask why. */
     public static @Nullable Solution attempt(Task task) {
-        Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
-        if (model.firstBlocked() >= 0) {
-            return null;
-        }
-        Attempt attempt = Attempt.of(task, model);
-        return attempt.isFound()
-                ? new SolutionBuilder(task.tune(), task.instrument(), model).build(attempt.alike(task), attempt.again())
-                : null;
+        return Attempt.solution(task);
     }
 
     /** Returns true if every event has something to play that the pins allow, whether the bellows last or not. */

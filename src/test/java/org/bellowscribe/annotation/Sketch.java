@@ -29,7 +29,7 @@ import org.bellowscribe.score.Tempo;
 import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Costs;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
@@ -178,7 +178,8 @@ public final class Sketch {
             buttons.add(button(row + ".1"));
         }
         Instrument instrument = new Instrument("test", "Test", buttons, List.of(), bellows, air);
-        return new Arrangement(tune(), instrument, new Solution(steps(), true, new Cost(0, 0, new TreeMap<>())), style);
+        return new Arrangement(
+                tune(), instrument, new Solution(steps(), true, Costs.of(0, 0, new TreeMap<>()), List.of()), style);
     }
 
     /** Returns a style of the library. */

@@ -14,7 +14,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.bellowscribe.Shared;
+import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -24,6 +26,7 @@ import org.bellowscribe.marking.KeyChoice;
 import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.Played;
+import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
@@ -101,9 +104,29 @@ class MarkingLawsTest {
         List<Result> results = checkLaws(Path.of("samples"), mark());
         List<Result> failed = results.stream().filter(result -> !result.done()).toList();
         assertEquals(1, failed.size());
+        for (Result result : results) {
+            if (result.done()) {
+                assertShortWords(result);
+            }
+        }
         assertTrue(results.stream()
                 .allMatch(result ->
                         result.summary() == null || result.summary().cost().isNearlyProved()));
+    }
+
+    // A hand that moves behind the very first note, and air with letters in one rest, can go nowhere else.
+    private static final Set<String> LONGER_WORDS = Set.of("pull, open 1/2, hand 3", "pull+light air, left d");
+
+    private static void assertShortWords(Result result) throws DiagnosedException, IOException {
+        ScoreDocument marked =
+                ScoreDocument.decode(Files.readAllBytes(result.source().target()));
+        for (Annotation mark : marked.marks()) {
+            if (mark instanceof Annotation.Words words && !LONGER_WORDS.contains(words.text())) {
+                assertTrue(
+                        words.text().length() <= Mark.Words.LONGEST,
+                        result.source().name() + ": " + words.text());
+            }
+        }
     }
 
     @Test

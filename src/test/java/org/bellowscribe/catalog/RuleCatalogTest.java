@@ -12,7 +12,6 @@ import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Rule;
 import org.bellowscribe.solver.StepLimit;
 import org.bellowscribe.solver.manner.MannerLibrary;
-import org.bellowscribe.solver.model.RuleBook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleCatalogTest {
 
     static List<Rule> rules() {
-        return RuleBook.rules();
+        return Rule.all();
     }
 
     static List<StepLimit> limits() {

@@ -11,7 +11,9 @@ import java.util.Locale;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Place;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("One test changes the language of the whole process.")
 class DefinitionSchemaTest {
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("instrument.xsd");

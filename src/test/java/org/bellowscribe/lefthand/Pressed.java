@@ -11,7 +11,7 @@ import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Costs;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
@@ -46,7 +46,7 @@ final class Pressed {
             AirUse air = word.endsWith("!") ? AirUse.FULL : AirUse.NONE;
             steps.add(new Step(event, BellowsDirection.PUSH, List.of(), List.of(), 1, false, plays, air, 0, 0, 0));
         }
-        return new Solution(steps, true, new Cost(0, 0, new TreeMap<>()));
+        return new Solution(steps, true, Costs.of(0, 0, new TreeMap<>()), List.of());
     }
 
     private static LeftHandPlay play(Event event, String id) {

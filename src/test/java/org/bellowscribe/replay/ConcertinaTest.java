@@ -56,7 +56,7 @@ class ConcertinaTest {
                         step.openingBefore(),
                         step.openingAfter(),
                         step.airTaken()));
-        return new Solution(steps, solution.again(), solution.cost());
+        return new Solution(steps, solution.again(), solution.cost(), List.of());
     }
 
     /** John Kirkpatrick, "How to Play the Anglo" 1 (1972): 1, 3, 4, 5 and 6 to 9 pushed are the chord of the row. */

@@ -17,7 +17,7 @@ import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Costs;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
@@ -212,7 +212,7 @@ public final class Played {
 
     /** Returns the solution. */
     public Solution solution() {
-        return new Solution(steps, again, new Cost(total, lowerBound, new TreeMap<>(byRule)));
+        return new Solution(steps, again, Costs.of(total, lowerBound, new TreeMap<>(byRule)), List.of());
     }
 
     /** Returns the violations as words. */

@@ -26,7 +26,6 @@ import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.manner.MannerLibrary;
 import org.bellowscribe.solver.model.Choices;
-import org.bellowscribe.solver.model.RuleBook;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -139,14 +138,14 @@ class LeftHandPresenceTest {
     // A silent stroke must be cheaper than any stand-in.
     private Manner withoutStandIns() {
         Map<String, Points> byRule = new TreeMap<>(usual.byRule());
-        for (Rule rule : RuleBook.rules()) {
+        for (Rule rule : Rule.all()) {
             if (STAND_INS.contains(rule.id())) {
                 Map<String, Integer> points = new TreeMap<>();
                 rule.cases().forEach(name -> points.put(name, NEVER));
                 byRule.put(rule.id(), new Points(points));
             }
         }
-        return new Manner("without-stand-ins", "No stand-ins.", List.of(), byRule);
+        return new Manner("without-stand-ins", "No stand-ins.", List.of(), byRule, List.of());
     }
 
     private Table table(List<Tune> tunes, Manner manner) {

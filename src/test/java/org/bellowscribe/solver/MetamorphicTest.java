@@ -121,7 +121,7 @@ class MetamorphicTest {
         Manner usual = UnlikeManner.usual();
         Map<String, Points> byRule = new HashMap<>(usual.byRule());
         byRule.put(name[0], new Points(Map.of(name[1], 3)));
-        Manner more = new Manner("more", "One rule more.", List.of(), byRule);
+        Manner more = new Manner("more", "One rule more.", List.of(), byRule, List.of());
         for (String text : List.of(DANCE, SLOW)) {
             Tune tune = TuneText.of(text, 100);
             int with = solve(tune, box("dg-21"), more).cost().total();

@@ -70,7 +70,7 @@ class TuneOracleTest {
     }
 
     private static Answer proved(Problem problem) {
-        Answer answer = Search.solve(problem, Long.MAX_VALUE, START);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
         assertTrue(answer.isProved());
         return answer;
     }

@@ -16,6 +16,6 @@ final class UnlikeManner {
     static Manner of(Manner manner) {
         Map<String, Points> byRule = new TreeMap<>(manner.byRule());
         byRule.remove("unlike-measure");
-        return new Manner(manner.id(), manner.summary(), manner.remarks(), byRule);
+        return new Manner(manner.id(), manner.summary(), manner.remarks(), byRule, manner.patterns());
     }
 }

@@ -60,13 +60,7 @@ final class TuneBuilder {
      * @param tempos finds its tempo
      */
     Tune build(String title, TempoFinder tempos) throws DiagnosedException {
-        OddValue bad = part.bad();
-        if (bad != null) {
-            throw new DiagnosedException(bad.refusal());
-        }
-        if (part.assumption() != null) {
-            remarks.add(part.assumption());
-        }
+        requireReadable();
         List<TimeSignature> times = new TimeFinder(part.measures()).times(remarks);
         List<RoadSigns> signs = road.signs(times.size());
         PlayOrder order = playOrder(signs);
@@ -84,22 +78,34 @@ final class TuneBuilder {
             String number = part.measures().get(i).number();
             measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keyOf.get(i)));
         }
-        List<Harmony> harmonies = harmonies(measures, bars);
-        if (harmonies.isEmpty()) {
-            keys.remark(remarks);
-        }
+        List<Harmony> harmonies = harmonies(measures, bars, keys);
         remarkUnplayed(order);
         return new Tune(
                 title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
     }
 
-    private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars) throws DiagnosedException {
+    private void requireReadable() throws DiagnosedException {
+        OddValue bad = part.bad();
+        if (bad != null) {
+            throw new DiagnosedException(bad.refusal());
+        }
+        if (part.assumption() != null) {
+            remarks.add(part.assumption());
+        }
+    }
+
+    private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars, KeyFinder keys)
+            throws DiagnosedException {
         List<Integer> sections = IntStream.range(0, bars.size())
                 .filter(i -> bars.get(i).section())
                 .boxed()
                 .toList();
         List<Harmony> written = new HarmonyCollector(parts, line.part(), measures, remarks).collect();
-        return new HarmonyGaps(written, measures, sections).marked(remarks);
+        List<Harmony> harmonies = new HarmonyGaps(written, measures, sections).marked(remarks);
+        if (harmonies.isEmpty()) {
+            keys.remark(remarks);
+        }
+        return harmonies;
     }
 
     private static void requireShort(List<Event> events) throws DiagnosedException {

@@ -10,7 +10,7 @@ import org.bellowscribe.solver.search.Answer;
  * @param differences measures that differ, in order of the groups
  * @param plain the answer without that price
  */
-public record Alike(Answer answer, List<Difference> differences, Answer plain) {
+public record Alike(Answer answer, List<Outlier> differences, Answer plain) {
 
     /** Copies the list. */
     public Alike {

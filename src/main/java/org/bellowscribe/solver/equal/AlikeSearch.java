@@ -12,9 +12,9 @@ import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Search;
 
 /**
- * Weighs the price of equal measures that differ. From below: {@link Tolls}, raised step by step along the slope of their
+ * Weighs the price of equal measures that differ. From below: {@link Relaxation}, raised step by step along the slope of their
  * bound (subgradient, after Held, Wolfe and Crowder 1974; from memory), and where that comes to a halt, branch and bound
- * over the common marks that are {@link Allowed}. From above: {@link PatternProblem}, for the marks that most measures of a
+ * over the common marks that are {@link Block}. From above: {@link PatternProblem}, for the marks that most measures of a
  * group have in what is found on the way. Ends when the two are near each other or the work is used up.
  */
 public final class AlikeSearch {
@@ -26,7 +26,7 @@ public final class AlikeSearch {
     private static final int CHEAP = 10_000;
     // A round without gain takes smaller steps.
     private static final double SHORTER = 0.85;
-    // A bound may take some times the work of the tune without tolls, or what is little all the same.
+    // A bound may take some times the work of the tune without multipliers, or what is little all the same.
     private static final int TIMES_PLAIN = 8;
     private static final int LITTLE = 30_000;
     // Never nothing: a small tune takes hardly any.
@@ -34,9 +34,8 @@ public final class AlikeSearch {
     private static final int PARTS = 4;
 
     private final Problem problem;
-    private final Twins twins;
+    private final EqualGroups groups;
     private final Kinds kinds;
-    private final int wantedStart;
     private final Answer plain;
     private final Set<List<Integer>> tried = new HashSet<>();
     private Answer best;
@@ -47,12 +46,11 @@ public final class AlikeSearch {
     private long cells;
     private int nodes;
 
-    private AlikeSearch(Problem problem, Twins twins, long cellLimit, int wantedStart, Answer plain) {
+    private AlikeSearch(Problem problem, EqualGroups groups, long cellLimit, Answer plain) {
         this.problem = problem;
-        this.twins = twins;
-        this.wantedStart = wantedStart;
+        this.groups = groups;
         this.plain = plain;
-        kinds = new Kinds(twins);
+        kinds = new Kinds(groups);
         best = priced(plain, Marks.of(plain));
         lower = plain.lowerBound();
         count(plain);
@@ -70,22 +68,21 @@ public final class AlikeSearch {
      * Returns an answer in which equal measures are played alike where that is worth their price.
      *
      * @param problem the problem
-     * @param twins its equal measures
+     * @param groups its equal measures
      * @param cellLimit states to expand for the problem without that price; as many are spent on it if that problem is easy,
      *     and few if it is hard
-     * @param wantedStart opening that the start should have if the cheapest marks leave it free
      * @param plain the answer to the problem without that price
      */
-    public static Alike improve(Problem problem, Twins twins, long cellLimit, int wantedStart, Answer plain) {
-        return twins.isEmpty() || !plain.isFound()
+    public static Alike improve(Problem problem, EqualGroups groups, long cellLimit, Answer plain) {
+        return groups.isEmpty() || !plain.isFound()
                 ? new Alike(plain, List.of(), plain)
-                : new AlikeSearch(problem, twins, cellLimit, wantedStart, plain).run();
+                : new AlikeSearch(problem, groups, cellLimit, plain).run();
     }
 
     private Alike run() {
         tryPatterns(Marks.of(plain));
         approach();
-        List<Difference> differences = differences();
+        List<Outlier> differences = differences();
         return new Alike(answer(), differences, plain);
     }
 
@@ -94,54 +91,54 @@ public final class AlikeSearch {
         return new Answer(best.option(), best.move(), best.openings(), best.cost(), bound, cells, nodes);
     }
 
-    /** A heap of answers: its tolls, and the bound and the marks that the tune by itself has at them. */
-    private record Heap(Tolls tolls, int bound, Marks marks) {}
+    /** A block that is still open: its relaxation, and the bound and the tune's marks there. */
+    private record Open(Relaxation relaxation, int bound, Marks marks) {}
 
     private void approach() {
-        PriorityQueue<Heap> open = new PriorityQueue<>(Comparator.comparingInt(Heap::bound));
+        PriorityQueue<Open> open = new PriorityQueue<>(Comparator.comparingInt(Open::bound));
         int settled = Integer.MAX_VALUE;
-        open.add(climb(new Tolls(problem, twins, kinds), lower, ROUNDS));
+        open.add(climb(new Relaxation(problem, groups, kinds), lower, ROUNDS));
         while (!open.isEmpty()) {
             lower = Math.max(lower, Math.min(settled, open.element().bound()));
             if (isEnough(lower)) {
                 return;
             }
-            Heap heap = open.remove();
-            List<Allowed> parts = heap.tolls().allowed().parts(heap.marks());
-            settled = parts.isEmpty() ? Math.min(settled, heap.bound()) : settled;
-            for (Allowed part : parts) {
-                open.add(climb(heap.tolls().narrowed(part), heap.bound(), ROUNDS_OF_A_PART));
+            Open block = open.remove();
+            List<Block> parts = block.relaxation().block().parts(block.marks());
+            settled = parts.isEmpty() ? Math.min(settled, block.bound()) : settled;
+            for (Block part : parts) {
+                open.add(climb(block.relaxation().narrowed(part), block.bound(), ROUNDS_OF_A_PART));
             }
         }
         lower = Math.max(lower, Math.min(settled, best.cost()));
     }
 
-    // Raises the tolls of a heap until its bound is near the best answer, or for some rounds.
-    private Heap climb(Tolls tolls, int from, int rounds) {
+    // Raises the bound of a block until its bound is near the best answer, or for some rounds.
+    private Open climb(Relaxation relaxation, int from, int rounds) {
         int bound = from;
         double share = 1;
         Marks marks = Marks.of(best);
         for (int round = 0; round < rounds && !isEnough(bound); round++) {
-            PatternProblem tune = tolls.tune();
-            Answer apart = Search.solve(tune.stated(), allowance(), wantedStart);
+            PatternProblem tune = relaxation.tune();
+            Answer apart = Search.solve(tune.stated(), allowance());
             count(apart);
             if (!apart.isFound()) {
-                return new Heap(tolls, apart.isProved() ? best.cost() : bound, marks);
+                return new Open(relaxation, apart.isProved() ? best.cost() : bound, marks);
             }
             marks = tune.marks(apart);
-            Tolls.Whole whole = tolls.whole(marks);
-            long exact = apart.lowerBound() - tolls.shift() + whole.cost();
-            int points = (int) -Math.floorDiv(-exact, Tolls.SCALE);
+            GroupMarks chosen = GroupMarks.none(problem.size());
+            long exact = apart.lowerBound() - relaxation.shift() + relaxation.solveGroups(marks, chosen);
+            int points = (int) -Math.floorDiv(-exact, Relaxation.SCALE);
             share *= points > bound ? 1 : SHORTER;
             bound = Math.max(bound, points);
             tryPatterns(marks);
-            int slope = tolls.slope(marks, whole);
+            int slope = relaxation.slope(marks, chosen);
             if (slope == 0) {
                 break;
             }
-            tolls.follow(marks, whole, share * (Tolls.SCALE * (best.cost() + 0.5) - exact) / slope);
+            relaxation.follow(marks, chosen, share * (Relaxation.SCALE * (best.cost() + 0.5) - exact) / slope);
         }
-        return new Heap(tolls, bound, marks);
+        return new Open(relaxation, bound, marks);
     }
 
     // A bound is enough if it is the best answer, if it is near and more would not be cheap, or if the work is used up.
@@ -151,7 +148,9 @@ public final class AlikeSearch {
     }
 
     private Answer priced(Answer answer, Marks marks) {
-        int cost = problem.cost(marks.option(), marks.move()) + twins.cost(marks);
+        int cost = problem.cost(marks.option(), marks.move())
+                + problem.openingCost(answer.openingsFound())
+                + groups.cost(marks);
         return new Answer(marks.option(), marks.move(), answer.openings(), cost, 0, 0, 0);
     }
 
@@ -161,18 +160,18 @@ public final class AlikeSearch {
     }
 
     private void tryPatterns(Marks marks) {
-        int[][] patterns = twins.patterns(marks);
+        int[][] patterns = groups.patterns(marks);
         List<Integer> key =
                 Arrays.stream(patterns).flatMapToInt(Arrays::stream).boxed().toList();
         if (tried.add(key)) {
-            keep(patterns, new int[0]);
+            keep(patterns, List.of());
         }
     }
 
-    // Returns the cost of what the patterns lead to; keeps it if it is the best so far.
-    private int keep(int[][] patterns, int[] bound) {
+    // Returns the cost of what the patterns lead to if some measures must have them; keeps it if it is the best so far.
+    private int keep(int[][] patterns, List<int[]> bound) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
-        Answer answer = Search.solve(stated.stated(), allowance(), wantedStart);
+        Answer answer = Search.solve(stated.stated(), allowance());
         count(answer);
         if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
             return Integer.MAX_VALUE;
@@ -182,12 +181,12 @@ public final class AlikeSearch {
         return found.cost();
     }
 
-    private List<PatternProblem.Wanted> wanted(int[][] patterns, int[] bound) {
+    private List<PatternProblem.Wanted> wanted(int[][] patterns, List<int[]> bound) {
         List<PatternProblem.Wanted> wanted = new ArrayList<>();
         for (int g = 0; g < patterns.length; g++) {
-            for (int[] measure : twins.groups().get(g)) {
-                int price = measure == bound ? PatternProblem.FORBIDDEN : twins.price();
-                wanted.add(new PatternProblem.Wanted(measure, price, twins.keeps(measure, patterns[g])));
+            for (int[] measure : groups.list().get(g)) {
+                int price = bound.contains(measure) ? PatternProblem.FORBIDDEN : groups.price();
+                wanted.add(new PatternProblem.Wanted(measure, price, groups.keeps(measure, patterns[g])));
             }
         }
         return wanted;
@@ -196,30 +195,32 @@ public final class AlikeSearch {
     // Of two as cheap, the one with fewer measures that differ.
     private boolean isBetter(Answer found) {
         return found.cost() < best.cost()
-                || (found.cost() == best.cost() && twins.cost(Marks.of(found)) < twins.cost(Marks.of(best)));
+                || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played. Where that turns out cheaper after all,
-    // it is done, and the rest is asked again.
-    private List<Difference> differences() {
-        List<Difference> differences = new ArrayList<>();
+    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
+    // would
+    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
+    private List<Outlier> differences() {
+        List<Outlier> differences = new ArrayList<>();
         Answer before = best;
         Marks marks = Marks.of(best);
-        int[][] patterns = twins.patterns(marks);
+        int[][] patterns = groups.patterns(marks);
         for (int g = 0; g < patterns.length; g++) {
             int[] pattern = patterns[g];
-            int fellow = twins.groups().get(g).stream()
-                    .filter(measure -> Arrays.equals(pattern, twins.signs(measure, marks)))
-                    .mapToInt(measure -> measure[0])
-                    .findFirst()
-                    .orElseThrow();
-            for (int[] measure : twins.differing(g, marks)) {
-                int cost = keep(patterns, measure);
+            List<int[]> fellows = groups.list().get(g).stream()
+                    .filter(measure -> Arrays.equals(pattern, groups.signs(measure, marks)))
+                    .toList();
+            int fellow = fellows.get(0)[0];
+            for (int[] measure : groups.differing(g, marks)) {
+                List<int[]> bound = new ArrayList<>(fellows);
+                bound.add(measure);
+                int cost = keep(patterns, bound);
                 if (!best.equals(before)) {
                     return differences();
                 }
-                int dearer = cost == Integer.MAX_VALUE ? Difference.IMPOSSIBLE : cost - best.cost();
-                differences.add(new Difference(measure[0], fellow, dearer));
+                int dearer = cost == Integer.MAX_VALUE ? Outlier.IMPOSSIBLE : cost - best.cost();
+                differences.add(new Outlier(measure[0], fellow, dearer));
             }
         }
         return differences;

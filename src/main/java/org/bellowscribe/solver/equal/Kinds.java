@@ -14,12 +14,12 @@ final class Kinds {
     private final int[] count;
 
     /** Numbers the marks of the events of some groups; the others have none. */
-    Kinds(Twins twins) {
-        kind = new int[twins.signs().length][][];
+    Kinds(EqualGroups groups) {
+        kind = new int[groups.signs().length][][];
         count = new int[kind.length];
-        for (List<int[]> group : twins.groups()) {
+        for (List<int[]> group : groups.list()) {
             for (int i = 0; i < group.get(0).length; i++) {
-                number(group, i, twins.signs());
+                number(group, i, groups.signs());
             }
         }
     }

@@ -18,7 +18,6 @@ import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
-import org.bellowscribe.solver.model.RuleBook;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a manner file; all that is wrong with it is told at once. */
@@ -26,7 +25,7 @@ final class MannerReader {
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("manner.xsd");
 
-    private final List<Rule> rules = RuleBook.rules();
+    private final List<Rule> rules = Rule.all();
     private final List<Diagnostic> problems = new ArrayList<>();
 
     private MannerReader() {}

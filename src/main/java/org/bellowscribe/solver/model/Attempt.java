@@ -1,13 +1,15 @@
 package org.bellowscribe.solver.model;
 
+import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Task;
 import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.equal.Alike;
 import org.bellowscribe.solver.equal.AlikeSearch;
-import org.bellowscribe.solver.equal.Twins;
+import org.bellowscribe.solver.equal.EqualGroups;
 import org.bellowscribe.solver.search.Answer;
 import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Search;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One run of the search on a tune that has a choice for every event: again and again first if that is asked for, then for
@@ -21,21 +23,15 @@ import org.bellowscribe.solver.search.Search;
  */
 public record Attempt(Model model, Problem problem, Answer answer, boolean again, Answer first) {
 
-    // Where the start is free, the bellows begin a little under half open: published range one third to one half (W005,
-    // "Concertutor", bellows page, concertutor.wordpress.com).
-    private static final double USUAL_START = 0.42;
-    private static final double THOUSANDTHS = 1000;
-
     /** Runs the search on the model of a task. */
     public static Attempt of(Task task, Model model) {
-        int start = usualStart(task);
         long limit = task.options().cellLimit();
         boolean again = task.options().times() == Times.AGAIN;
         Problem problem = model.problem(again);
-        Answer first = Search.solve(problem, limit, start);
+        Answer first = Search.solve(problem, limit);
         if (again && !first.isFound()) {
             Problem once = model.problem(false);
-            Answer answer = Search.solve(once, limit, start);
+            Answer answer = Search.solve(once, limit);
             if (answer.isFound()) {
                 return new Attempt(model, once, answer, false, first);
             }
@@ -43,14 +39,25 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
         return new Attempt(model, problem, first, again, first);
     }
 
-    private static int usualStart(Task task) {
-        return (int) (USUAL_START * task.instrument().bellows().capacity() * THOUSANDTHS);
+    /** Returns the marks of a task whose notes are all on the instrument; null if there are none. */
+    public static @Nullable Solution solution(Task task) {
+        Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
+        if (model.firstBlocked() >= 0) {
+            return null;
+        }
+        Attempt attempt = of(task, model);
+        return attempt.isFound() ? attempt.marks(task) : null;
     }
 
-    /** Returns the answer that was found, with equal measures played alike where that is worth it. */
-    public Alike alike(Task task) {
-        Twins twins = new EqualMeasures(task.tune(), model).twins();
-        return AlikeSearch.improve(problem, twins, task.options().cellLimit(), usualStart(task), answer);
+    /** Returns the marks that were found. */
+    public Solution marks(Task task) {
+        return new SolutionBuilder(task.tune(), task.instrument(), model).build(problem, alike(task), again);
+    }
+
+    // With equal measures played alike where that is worth it.
+    private Alike alike(Task task) {
+        EqualGroups groups = new EqualMeasures(task.tune(), model).groups();
+        return AlikeSearch.improve(problem, groups, task.options().cellLimit(), answer);
     }
 
     /** Returns true if the tune can be played. */

@@ -13,7 +13,7 @@ import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Choice;
-import org.bellowscribe.solver.equal.Twins;
+import org.bellowscribe.solver.equal.EqualGroups;
 import org.bellowscribe.solver.search.Problem;
 
 /**
@@ -31,7 +31,7 @@ final class EqualMeasures {
     }
 
     /** Returns the groups of equal measures with what their marks are. */
-    Twins twins() {
+    EqualGroups groups() {
         Set<Problem.Edge> edges = new HashSet<>(model.edges);
         Map<String, List<int[]>> groups = new LinkedHashMap<>();
         for (List<Event> measure : measures()) {
@@ -48,7 +48,7 @@ final class EqualMeasures {
         }
         List<List<int[]>> equal =
                 groups.values().stream().filter(group -> group.size() > 1).toList();
-        return new Twins(equal, signs(equal), model.rules.unlikeMeasure());
+        return new EqualGroups(equal, signs(equal), model.rules.unlikeMeasure());
     }
 
     private List<List<Event>> measures() {

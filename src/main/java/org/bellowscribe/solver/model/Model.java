@@ -11,15 +11,19 @@ import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Sections;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Apart;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.OpeningRule;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.search.CalmOpenings;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
+import org.bellowscribe.solver.search.Zones;
 import org.jspecify.annotations.Nullable;
 
 /** A tune on an instrument: for each event its choices and actions, and the integer problem made of them. */
@@ -31,6 +35,7 @@ public final class Model {
     private final Instrument instrument;
     private final @Nullable Integer startPercent;
     final RuleBook rules;
+    final OpeningScale scale;
     final Apart apart;
     final List<Moment> moments = new ArrayList<>();
     final List<List<Choice>> choices = new ArrayList<>();
@@ -50,15 +55,20 @@ public final class Model {
         apart = options.apart();
         startPercent = options.startPercent();
         rules = new RuleBook(options.manner());
+        scale = new OpeningScale(instrument.bellows());
         order = tune.eventOrder();
         edges = edges(order);
         int closing = closing(tune, order);
+        Sections sections = new Sections(tune);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
+        RowOfKey home = new RowOfKey(instrument);
         for (Event event : tune.events()) {
-            Moment moment = new Moment(event, tune.seconds(event), event.index() == closing);
+            int row = home.of(tune.measureOf(event).key());
+            boolean closes = event.index() == closing || sections.closes(event);
+            Moment moment = new Moment(event, tune.seconds(event), closes, row);
             moments.add(moment);
             add(
                     moment,
@@ -142,7 +152,22 @@ public final class Model {
                 : (int) Math.round(instrument.bellows().capacity() * percent * THOUSANDTHS / 100);
         int least = Math.max(lowest, Math.min(highest, start));
         int most = percent == null ? highest : least;
-        return new Problem(order, edges, options(), pairs(), lowest, highest, again, margin(), least, most);
+        return new Problem(order, edges, options(), pairs(), zones(), lowest, highest, again, margin(), least, most);
+    }
+
+    /** Returns what is comfortable, with times in milliseconds. */
+    CalmOpenings.Comfort comfort() {
+        int[] time = moments.stream()
+                .mapToInt(moment -> (int) Math.round(moment.seconds() * THOUSANDTHS))
+                .toArray();
+        return new CalmOpenings.Comfort(
+                scale.at(OpeningRule.COMFORTABLE_FROM), scale.at(OpeningRule.COMFORTABLE_TO), time);
+    }
+
+    private List<Zones> zones() {
+        return moments.stream()
+                .map(moment -> scale.zones(percent -> rules.opening(moment, percent)))
+                .toList();
     }
 
     private List<List<Option>> options() {

@@ -1,9 +1,7 @@
 package org.bellowscribe.solver.model;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.ServiceLoader;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.accompaniment.LeftHandFit;
@@ -15,13 +13,14 @@ import org.bellowscribe.solver.LeftHandRule;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.MeasureRule;
 import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.OpeningRule;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
 import org.bellowscribe.solver.Rule;
 import org.bellowscribe.solver.StepRule;
 
 /** The rules with their points in one manner of playing. */
-public final class RuleBook {
+final class RuleBook {
 
     private record Priced<R extends Rule>(R rule, Points points) {}
 
@@ -29,14 +28,15 @@ public final class RuleBook {
     private final List<Priced<PairRule>> pairRules = new ArrayList<>();
     private final List<Priced<LeftHandRule>> leftHandRules = new ArrayList<>();
     private final List<Priced<AirRule>> airRules = new ArrayList<>();
+    private final List<Priced<OpeningRule>> openingRules = new ArrayList<>();
     private final List<Priced<MeasureRule>> measureRules = new ArrayList<>();
     private final SortedMap<String, Integer> charged = new TreeMap<>();
     private final SortedMap<String, Integer> times = new TreeMap<>();
     private boolean billing;
 
     /** Opens the book of a manner. */
-    public RuleBook(Manner manner) {
-        for (Rule rule : rules()) {
+    RuleBook(Manner manner) {
+        for (Rule rule : Rule.all()) {
             Points points = manner.points(rule);
             if (rule instanceof StepRule step) {
                 stepRules.add(new Priced<>(step, points));
@@ -46,18 +46,12 @@ public final class RuleBook {
                 leftHandRules.add(new Priced<>(leftHand, points));
             } else if (rule instanceof AirRule air) {
                 airRules.add(new Priced<>(air, points));
+            } else if (rule instanceof OpeningRule opening) {
+                openingRules.add(new Priced<>(opening, points));
             } else if (rule instanceof MeasureRule measure) {
                 measureRules.add(new Priced<>(measure, points));
             }
         }
-    }
-
-    /** Returns all rules on the class path, by id. */
-    public static List<Rule> rules() {
-        return ServiceLoader.load(Rule.class).stream()
-                .map(ServiceLoader.Provider::get)
-                .sorted(Comparator.comparing(Rule::id))
-                .toList();
     }
 
     int step(Moment moment, Choice choice) {
@@ -88,6 +82,14 @@ public final class RuleBook {
         int sum = 0;
         for (Priced<AirRule> priced : airRules) {
             sum += charge(priced.rule, priced.rule.points(moment, air, priced.points));
+        }
+        return sum;
+    }
+
+    int opening(Moment moment, int percent) {
+        int sum = 0;
+        for (Priced<OpeningRule> priced : openingRules) {
+            sum += charge(priced.rule, priced.rule.points(moment, percent, priced.points));
         }
         return sum;
     }

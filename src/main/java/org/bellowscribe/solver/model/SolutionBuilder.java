@@ -15,47 +15,44 @@ import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
-import org.bellowscribe.solver.UnlikeMeasure;
+import org.bellowscribe.solver.UnlikePlay;
 import org.bellowscribe.solver.equal.Alike;
-import org.bellowscribe.solver.equal.Difference;
+import org.bellowscribe.solver.equal.Outlier;
 import org.bellowscribe.solver.search.Answer;
+import org.bellowscribe.solver.search.CalmOpenings;
 import org.bellowscribe.solver.search.Problem;
-import org.jspecify.annotations.Nullable;
 
 /** Turns the search's answer back into music, and writes the bill. */
-public final class SolutionBuilder {
+final class SolutionBuilder {
 
     private final Tune tune;
     private final Instrument instrument;
     private final Model model;
 
-    /** Begins with a tune, an instrument and the model of both. */
-    public SolutionBuilder(Tune tune, Instrument instrument, Model model) {
+    SolutionBuilder(Tune tune, Instrument instrument, Model model) {
         this.tune = tune;
         this.instrument = instrument;
         this.model = model;
     }
 
-    /** Returns the solution of an answer that was found. */
-    public Solution build(Alike alike, boolean again) {
+    /** Returns the solution of an answer that was found, with the calmest openings that its marks may have at their cost. */
+    Solution build(Problem problem, Alike alike, boolean again) {
         Answer answer = alike.answer();
-        int[] option = found(answer.option());
-        int[] move = found(answer.move());
-        int[] openings = found(answer.openings());
+        int[] openings = CalmOpenings.of(problem, answer, model.comfort());
         List<Choice> choices = new ArrayList<>();
         List<Action> actions = new ArrayList<>();
-        for (int e = 0; e < option.length; e++) {
-            Choice choice = model.choices.get(e).get(option[e]);
+        for (int e = 0; e < problem.size(); e++) {
+            Choice choice = model.choices.get(e).get(answer.optionAt(e));
             choices.add(choice);
-            actions.add(model.actions(e, choice.direction()).get(move[e]));
+            actions.add(model.actions(e, choice.direction()).get(answer.moveAt(e)));
         }
         List<Step> steps = new ArrayList<>();
-        for (int e = 0; e < option.length; e++) {
+        for (int e = 0; e < problem.size(); e++) {
             steps.add(step(e, choices, actions.get(e), openings));
         }
         SortedMap<String, Integer> bill =
-                bill(choices, actions, alike.differences().size());
-        for (int e = 0; e < option.length; e++) {
+                bill(choices, actions, openings, alike.differences().size());
+        for (int e = 0; e < problem.size(); e++) {
             int points = model.apart.points(e, choices.get(e));
             if (points > 0) {
                 bill.merge("apart", points, Integer::sum);
@@ -75,20 +72,13 @@ public final class SolutionBuilder {
                 alike.differences().stream().map(this::unlike).toList());
     }
 
-    private UnlikeMeasure unlike(Difference difference) {
-        Integer dearer = difference.dearer() == Difference.IMPOSSIBLE ? null : difference.dearer();
-        return new UnlikeMeasure(measure(difference.measure()), measure(difference.fellow()), dearer);
+    private UnlikePlay unlike(Outlier difference) {
+        Integer dearer = difference.dearer() == Outlier.IMPOSSIBLE ? null : difference.dearer();
+        return new UnlikePlay(measure(difference.measure()), measure(difference.fellow()), dearer);
     }
 
     private int measure(int event) {
         return tune.events().get(event).measure();
-    }
-
-    private static int[] found(int @Nullable [] values) {
-        if (values == null) {
-            throw new IllegalStateException("The search found nothing.");
-        }
-        return values;
     }
 
     private Step step(int e, List<Choice> choices, Action action, int[] openings) {
@@ -140,13 +130,14 @@ public final class SolutionBuilder {
         return false;
     }
 
-    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions, int unlike) {
+    private SortedMap<String, Integer> bill(List<Choice> choices, List<Action> actions, int[] openings, int unlike) {
         RuleBook rules = model.rules;
         rules.openBill();
         for (int e = 0; e < choices.size(); e++) {
             Moment moment = model.moments.get(e);
             rules.step(moment, choices.get(e));
             rules.air(moment, actions.get(e).air());
+            rules.opening(moment, model.scale.percent(openings[2 * e + 1]));
             for (LeftHandPlay play : actions.get(e).leftHand()) {
                 rules.leftHand(moment, play, play.fit());
             }

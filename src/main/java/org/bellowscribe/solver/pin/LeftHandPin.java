@@ -40,10 +40,10 @@ final class LeftHandPin {
         List<String> sounds = List.of(text.split(" "));
         boolean allSilent = sounds.equals(List.of(SILENT));
         if (wanted.isEmpty()) {
-            throw PinReader.wrong(entry, "The left hand plays nothing at this note.", nothingWanted());
+            throw BadPin.of(entry, "The left hand plays nothing at this note.", nothingWanted());
         }
         if (!allSilent && sounds.size() != wanted.size()) {
-            throw PinReader.wrong(
+            throw BadPin.of(
                     entry,
                     "The left hand plays %d times during this note, and the pin names %d sounds."
                             .formatted(wanted.size(), sounds.size()),
@@ -80,7 +80,7 @@ final class LeftHandPin {
         }
         if (!sound.equals(SILENT)) {
             possible.add(SILENT);
-            throw PinReader.wrong(
+            throw BadPin.of(
                     entry,
                     "The left hand cannot play %s here%s: it is not on the instrument so, or does not go with the harmony."
                             .formatted(sound, direction == null ? "" : " on the " + direction.label()),

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
@@ -39,7 +37,7 @@ final class PinReader {
             pin = pin.air(air(air, entry));
         }
         if (pin.equals(Pin.at(event.index()))) {
-            throw wrong(
+            throw BadPin.of(
                     entry,
                     "The pin at %s fixes nothing.".formatted(places.name(event.index())),
                     "Maybe add direction, button, finger, hand-on, left-hand or air.");
@@ -52,20 +50,20 @@ final class PinReader {
         Measure measure = places.measure(name);
         if (measure == null) {
             List<String> all = places.measures();
-            throw wrong(
+            throw BadPin.of(
                     entry,
                     "The tune has no measure %s.".formatted(name),
                     "Maybe one from %s to %s.".formatted(all.get(0), all.get(all.size() - 1)));
         }
         boolean rest = entry.attribute("rest") != null;
         if (rest == (entry.attribute("note") != null)) {
-            throw wrong(entry, "A pin is at a note or at a rest.", "Maybe write note=\"1\" for the first note.");
+            throw BadPin.of(entry, "A pin is at a note or at a rest.", "Maybe write note=\"1\" for the first note.");
         }
         List<Event> events = rest ? places.rests(measure) : places.notes(measure);
         String what = rest ? "rest" : "note";
         int place = entry.number(what);
         if (place > events.size()) {
-            throw wrong(
+            throw BadPin.of(
                     entry,
                     "Measure %s has no %s %d.".formatted(name, what, place),
                     events.isEmpty()
@@ -79,14 +77,9 @@ final class PinReader {
     private AirUse air(String name, DefinitionElement entry) throws DiagnosedException {
         AirUse use = AirUse.valueOf(name.toUpperCase(Locale.ROOT));
         if (use != AirUse.NONE && !task.options().airButton()) {
-            throw wrong(
+            throw BadPin.of(
                     entry, "The air button is not used in these marks.", "Maybe add air to --marks, or drop the pin.");
         }
         return use;
-    }
-
-    /** Returns a remark about an entry. */
-    static DiagnosedException wrong(DefinitionElement entry, String text, String... advice) {
-        return new DiagnosedException(Diagnostic.error(DiagnosticCode.BAD_DEFINITION, entry.place(), text, advice));
     }
 }

@@ -29,7 +29,7 @@ final class RightHandPin {
         List<String> buttons = words("button");
         List<String> fingers = words("finger");
         if (event.isRest() && !(buttons.isEmpty() && fingers.isEmpty())) {
-            throw PinReader.wrong(
+            throw BadPin.of(
                     entry, "A rest has no button and no finger.", "Maybe direction, hand-on, left-hand or air.");
         }
         List<Integer> pitches = new ArrayList<>();
@@ -45,7 +45,7 @@ final class RightHandPin {
             }
         }
         if (!fingers.isEmpty() && fingers.size() != pitches.size()) {
-            throw PinReader.wrong(
+            throw BadPin.of(
                     entry,
                     "There are %d fingers for %d notes.".formatted(fingers.size(), pitches.size()),
                     "Maybe write as many fingers as notes, with spaces between.");
@@ -68,7 +68,7 @@ final class RightHandPin {
                 .findFirst()
                 .orElse(null);
         if (button == null) {
-            throw PinReader.wrong(
+            throw BadPin.of(
                     entry, "%s has no button %s.".formatted(task.instrument().name(), id), advice(direction));
         }
         for (BellowsDirection way : BellowsDirection.values()) {
@@ -79,7 +79,7 @@ final class RightHandPin {
                 return event.pitches().indexOf(given);
             }
         }
-        throw PinReader.wrong(
+        throw BadPin.of(
                 entry, "Button %s %s, not %s.".formatted(id, gives(button, direction), notes()), advice(direction));
     }
 

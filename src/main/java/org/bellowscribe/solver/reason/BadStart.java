@@ -4,8 +4,8 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.solver.Solution;
-import org.bellowscribe.solver.Solver;
 import org.bellowscribe.solver.Task;
+import org.bellowscribe.solver.model.Attempt;
 import org.jspecify.annotations.Nullable;
 
 /** Says that the bellows cannot begin as open as asked, if they can begin otherwise. */
@@ -19,7 +19,7 @@ public final class BadStart {
         if (percent == null) {
             return null;
         }
-        Solution free = Solver.attempt(task.with(task.options().startingAt(null)));
+        Solution free = Attempt.solution(task.with(task.options().startingAt(null)));
         if (free == null) {
             return null;
         }

@@ -7,7 +7,7 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
-import org.bellowscribe.solver.UnlikeMeasure;
+import org.bellowscribe.solver.UnlikePlay;
 
 /** Says which equal measures are played differently, and what it would cost to play them the same. */
 public final class UnlikeRemark {
@@ -15,13 +15,13 @@ public final class UnlikeRemark {
     private UnlikeRemark() {}
 
     /** Returns one note for all of them. */
-    public static Diagnostic of(Tune tune, List<UnlikeMeasure> unlike) {
+    public static Diagnostic of(Tune tune, List<UnlikePlay> unlike) {
         String list = unlike.stream().map(measure -> describe(tune, measure)).collect(Collectors.joining("; "));
         return Diagnostic.note(
                 DiagnosticCode.UNLIKE_MEASURES, Place.FILE, "Not played as their equals: %s.".formatted(list));
     }
 
-    private static String describe(Tune tune, UnlikeMeasure unlike) {
+    private static String describe(Tune tune, UnlikePlay unlike) {
         Integer dearer = unlike.dearer();
         String price = dearer == null
                 ? "no other marks were found"

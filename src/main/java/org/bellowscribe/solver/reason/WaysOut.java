@@ -95,7 +95,7 @@ final class WaysOut {
     private static boolean lasts(Task changed) {
         Model model = new Model(changed.tune(), changed.instrument(), changed.wanted(), changed.options());
         return model.firstBlocked() < 0
-                && new MissingAir(changed, model.problem(changed.options().times() == Times.AGAIN)).isPossible()
+                && new AirBudget(model.problem(changed.options().times() == Times.AGAIN)).isPossible()
                 && Attempt.of(changed, model).isFound();
     }
 }

@@ -11,6 +11,7 @@ final class AirPass {
     // All stretches together, not one alone.
     private static final int ALL = -1;
 
+    private final Setting setting;
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
@@ -23,8 +24,11 @@ final class AirPass {
     private final int limit;
     /** Least cost from the start of an event on; null where nothing is left. */
     final @Nullable StepFunction[][][] ahead;
-    /** The same from its end on. */
+    /** The same from its end on, what the opening there costs included. */
     final @Nullable StepFunction[][][] after;
+
+    /** For each event the least that the opening at its end costs; null if nothing, whatever the anchor's opening. */
+    private final @Nullable StepFunction[] charge;
 
     private final Lowest lowest = new Lowest();
     private final StepFunction moved = new StepFunction(64);
@@ -42,6 +46,7 @@ final class AirPass {
     }
 
     private AirPass(Setting setting, Node node, Ceiling ceiling, int only, @Nullable Beyond beyond, int limit) {
+        this.setting = setting;
         this.problem = setting.problem();
         this.graph = setting.graph();
         this.heads = setting.heads();
@@ -52,16 +57,17 @@ final class AirPass {
         this.limit = limit;
         ahead = new StepFunction[graph.size][][];
         after = new StepFunction[graph.size][][];
+        charge = new StepFunction[graph.size];
     }
 
     /** Runs the pass and returns the least cost, or {@link Problem#NEVER} if it is above the limit. */
     int run() {
         for (int i = graph.size - 1; i >= 0; i--) {
-            if (only == ALL || graph.segment[graph.visit[i]] == only) {
+            if (only == ALL || graph.stretch[graph.visit[i]] == only) {
                 event(graph.visit[i]);
             }
         }
-        int root = only == ALL ? graph.visit[0] : graph.segmentRoots.get(only);
+        int root = only == ALL ? graph.visit[0] : graph.firsts.get(only);
         int least = Problem.NEVER;
         for (int x = 0; x < ahead[root].length; x++) {
             for (int c = 0; c < ahead[root][x].length; c++) {
@@ -84,6 +90,24 @@ final class AirPass {
         return limit;
     }
 
+    /**
+     * Returns the openings, first and last, at which an event is charged no more than the pass charges it.
+     *
+     * @param opening opening at the event's end, counted from the anchor before it
+     */
+    int[] notDearer(int e, int opening) {
+        int reference = graph.referenceIndex(e);
+        StepFunction own = charge[e];
+        int charged = own == null ? 0 : own.at(opening);
+        int middle = node.low[reference] + (node.high[reference] - node.low[reference]) / 2;
+        return problem.zones().get(e).around(middle + opening, charged);
+    }
+
+    /** Returns the openings that the node leaves to an anchor, first and last. */
+    int[] anchored(int anchor) {
+        return new int[] {node.low[anchor], node.high[anchor]};
+    }
+
     /** Returns how many states were expanded. */
     long cells() {
         return cells;
@@ -96,6 +120,7 @@ final class AirPass {
         after[e] = new StepFunction[contexts][options];
         boolean @Nullable [] allowed = node.allowed(e);
         boolean isHead = heads.of(e) == e;
+        charge[e] = charge(e);
         for (int x = 0; x < contexts; x++) {
             for (int c = 0; c < options; c++) {
                 boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
@@ -106,8 +131,29 @@ final class AirPass {
         }
     }
 
+    // An opening is known as that of the anchor before it and what was added since: the anchor's is within the node's
+    // interval, so the least over the interval is charged. It is exact where the interval is one opening.
+    private @Nullable StepFunction charge(int e) {
+        Zones zones = problem.zones().get(e);
+        if (zones.isFree()) {
+            return null;
+        }
+        int reference = graph.referenceIndex(e);
+        StepFunction least = zones.least(node.low[reference], node.high[reference]);
+        least.keep(lowest(reference), highest(reference));
+        return least.most() == 0 ? null : least;
+    }
+
+    private StepFunction charged(int e, StepFunction function) {
+        StepFunction own = charge[e];
+        return own == null ? function : StepFunction.sum(function, own);
+    }
+
     private void state(int e, int x, int c) {
         StepFunction ending = ending(e, x, c);
+        if (ending != null) {
+            ending = charged(e, ending);
+        }
         if (ending == null || ending.isEmpty()) {
             return;
         }
@@ -170,7 +216,7 @@ final class AirPass {
     private int jumps(int e, int x, int c) {
         int sum = 0;
         for (int k : graph.jumpsFrom.get(e)) {
-            sum += Bounds.jumpCost(problem, heads, node, k, x, c);
+            sum += JumpCost.of(setting, node, k, x, c);
         }
         return sum;
     }
@@ -178,7 +224,7 @@ final class AirPass {
     // What follows an anchor begins at a fixed opening, so it is a number.
     private int atAnchor(int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        if (beyond != null && graph.segment[f] != only) {
+        if (beyond != null && graph.stretch[f] != only) {
             return beyond.least(f, x, pair);
         }
         int least = Problem.NEVER;
@@ -193,12 +239,13 @@ final class AirPass {
      * Returns, by the opening at a child's start, the cost of all but the child and what follows it, if the event before
      * takes an option.
      *
-     * @param leaving cost of all but what follows the event before, by the opening at its end
+     * @param leaving cost of all but what follows the event before, by the opening at its end, which is not charged yet
      */
     StepFunction beside(int e, int child, int x, int c, StepFunction leaving) {
         boolean anchored = graph.anchor[graph.after(e)];
-        int cost = jumps(e, x, c) + (anchored ? leaving.least() : 0);
-        StepFunction sum = anchored ? StepFunction.constant(0, 0, 0) : leaving;
+        StepFunction left = charged(e, leaving);
+        int cost = jumps(e, x, c) + (anchored ? left.least() : 0);
+        StepFunction sum = anchored ? StepFunction.constant(0, 0, 0) : left;
         for (int f : graph.children.get(e)) {
             if (f != child && anchored) {
                 cost += atAnchor(f, x, c);

@@ -27,6 +27,28 @@ public record Answer(
         return option != null;
     }
 
+    /** Returns the option of an event in an answer that was found. */
+    public int optionAt(int event) {
+        return found(option)[event];
+    }
+
+    /** Returns the move of an event in an answer that was found. */
+    public int moveAt(int event) {
+        return found(move)[event];
+    }
+
+    /** Returns the openings of an answer that was found. */
+    public int[] openingsFound() {
+        return found(openings);
+    }
+
+    private static int[] found(int @Nullable [] values) {
+        if (values == null) {
+            throw new IllegalStateException("The search found nothing.");
+        }
+        return values;
+    }
+
     /** Returns true if nothing more is to be known: the answer is the cheapest, or there is none. */
     public boolean isProved() {
         return cost == lowerBound;

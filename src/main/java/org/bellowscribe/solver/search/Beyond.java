@@ -1,5 +1,7 @@
 package org.bellowscribe.solver.search;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What a stretch that is looked at alone is charged for what comes after it, and given back for where it begins. Each
  * first event of a stretch has a potential for each option: about what it costs from there to the end of the tune. A
@@ -14,29 +16,33 @@ final class Beyond {
     private final int[][][] potential;
 
     /** Takes the potentials from bounds over the whole tune. */
-    Beyond(Graph graph, Heads heads, Bounds whole) {
+    Beyond(Graph graph, Heads heads, double[][][] whole) {
         this.heads = heads;
         potential = new int[graph.size][][];
-        for (int e : graph.segmentRoots) {
-            potential[e] = new int[whole.ahead[e].length][];
+        for (int e : graph.firsts) {
+            potential[e] = new int[whole[e].length][];
             for (int x = 0; x < potential[e].length; x++) {
-                potential[e][x] = new int[whole.ahead[e][x].length];
+                potential[e][x] = new int[whole[e][x].length];
                 for (int c = 0; c < potential[e][x].length; c++) {
-                    double ahead = graph.parent[e] < 0 ? 0 : Math.floor(whole.ahead[e][x][c]);
+                    double ahead = graph.parent[e] < 0 ? 0 : Math.floor(whole[e][x][c]);
                     potential[e][x][c] = (int) Math.min(Problem.NEVER, ahead);
                 }
             }
         }
     }
 
-    /** Learns from a pass over a stretch what it costs from there; what the pass has not found costs more than its limit. */
-    void learn(int first, AirPass pass) {
+    /**
+     * Learns from a pass over a stretch what it costs from there.
+     *
+     * @param found what the pass has found [context][option]; what it has not found costs more than its limit
+     */
+    void learn(int first, @Nullable StepFunction[][] found, int limit) {
         for (int x = 0; x < potential[first].length; x++) {
             for (int c = 0; c < potential[first][x].length; c++) {
-                StepFunction ahead = pass.ahead[first][x][c];
-                int found = ahead == null ? Problem.NEVER : ahead.at(0);
-                int more = Math.min(Problem.NEVER, potential[first][x][c] + pass.limit() + 1);
-                potential[first][x][c] = found < Problem.NEVER ? found : more;
+                StepFunction ahead = found[x][c];
+                int cost = ahead == null ? Problem.NEVER : ahead.at(0);
+                int more = Math.min(Problem.NEVER, potential[first][x][c] + limit + 1);
+                potential[first][x][c] = cost < Problem.NEVER ? cost : more;
             }
         }
     }
@@ -60,7 +66,7 @@ final class Beyond {
         for (int x = 0; x < rest.length; x++) {
             for (int c = 0; c < rest[x].length; c++) {
                 int given = potential[first][x][c];
-                rest[x][c] = given >= Problem.NEVER ? Bounds.NEVER : -given;
+                rest[x][c] = given >= Problem.NEVER ? Surroundings.NEVER : -given;
             }
         }
     }

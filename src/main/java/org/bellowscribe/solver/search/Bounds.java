@@ -10,9 +10,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Bounds {
 
-    /** More than any cost. */
-    static final double NEVER = 1e12;
-
+    private final Setting setting;
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
@@ -28,10 +26,11 @@ final class Bounds {
     /** For each event but the first: least cost from there on, pair cost included, by its parent's context and option. */
     private final double[][][] onward;
 
-    Bounds(Problem problem, Graph graph, Node node, Prices prices, @Nullable Beyond beyond) {
-        this.problem = problem;
-        this.graph = graph;
-        this.heads = prices.heads();
+    Bounds(Setting setting, Node node, Prices prices, @Nullable Beyond beyond) {
+        this.setting = setting;
+        this.problem = setting.problem();
+        this.graph = setting.graph();
+        this.heads = setting.heads();
         this.node = node;
         this.prices = prices;
         this.beyond = beyond;
@@ -49,7 +48,7 @@ final class Bounds {
     /** Finds what lies ahead in a stretch; that of all stretches after it must be known. */
     void lookAhead(int stretch) {
         for (int i = graph.size - 1; i >= 0; i--) {
-            if (graph.segment[graph.visit[i]] == stretch) {
+            if (graph.stretch[graph.visit[i]] == stretch) {
                 ahead(graph.visit[i]);
             }
         }
@@ -58,7 +57,7 @@ final class Bounds {
     /** Finds the rest for each event of a stretch; that of the stretch before it must be known. */
     void lookBack(int stretch) {
         for (int e : graph.visit) {
-            if (graph.segment[e] == stretch) {
+            if (graph.stretch[e] == stretch) {
                 back(e);
             }
         }
@@ -77,7 +76,7 @@ final class Bounds {
             double own = options.get(c).cost() + prices.leastMove(e, c);
             for (int x = 0; x < contexts; x++) {
                 boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
-                ahead[e][x][c] = possible ? Math.min(NEVER, own + next(e, x, c)) : NEVER;
+                ahead[e][x][c] = possible ? Math.min(Surroundings.NEVER, own + next(e, x, c)) : Surroundings.NEVER;
             }
         }
     }
@@ -85,7 +84,7 @@ final class Bounds {
     private double next(int e, int x, int c) {
         double sum = 0;
         for (int k : graph.jumpsFrom.get(e)) {
-            sum += jumpCost(problem, heads, node, k, x, c);
+            sum += JumpCost.of(setting, node, k, x, c);
         }
         for (int f : graph.children.get(e)) {
             double least = child(e, f, x, c);
@@ -97,10 +96,10 @@ final class Bounds {
 
     private double child(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        if (beyond != null && graph.segment[f] != graph.segment[e]) {
+        if (beyond != null && graph.stretch[f] != graph.stretch[e]) {
             return beyond.least(f, x, pair);
         }
-        double least = NEVER;
+        double least = Surroundings.NEVER;
         if (heads.of(f) == f) {
             for (int j = 0; j < pair.length; j++) {
                 least = Math.min(least, pair[j] + ahead[f][j][j]);
@@ -114,39 +113,23 @@ final class Bounds {
         return least;
     }
 
-    /** Returns the pair cost of a jump: exact where the head is remembered, else the least possible. */
-    static int jumpCost(Problem problem, Heads heads, Node node, int jump, int x, int c) {
-        int[] pair = problem.pairs().get(jump)[c];
-        if (heads.isExact(jump)) {
-            return pair[x];
-        }
-        int head = problem.edges().get(jump).to();
-        int least = Problem.NEVER;
-        for (int j = 0; j < pair.length; j++) {
-            if (node.allows(head, j)) {
-                least = Math.min(least, pair[j]);
-            }
-        }
-        return least;
-    }
-
     private void back(int e) {
         rest[e] = new double[heads.contexts(e)][problem.options().get(e).size()];
         int u = graph.parent[e];
         if (u < 0) {
             return;
         }
-        if (beyond != null && graph.segment[u] != graph.segment[e]) {
+        if (beyond != null && graph.stretch[u] != graph.stretch[e]) {
             beyond.giveBack(e, rest[e]);
             return;
         }
         for (double[] row : rest[e]) {
-            Arrays.fill(row, NEVER);
+            Arrays.fill(row, Surroundings.NEVER);
         }
         int[][] pairs = problem.pairs().get(graph.treeEdge[e]);
         for (int x = 0; x < heads.contexts(u); x++) {
             for (int i = 0; i < pairs.length; i++) {
-                if (ahead[u][x][i] >= NEVER || rest[u][x][i] >= NEVER) {
+                if (ahead[u][x][i] >= Surroundings.NEVER || rest[u][x][i] >= Surroundings.NEVER) {
                     continue;
                 }
                 double without = rest[u][x][i] + ahead[u][x][i] - onward[e][x][i];
@@ -170,7 +153,7 @@ final class Bounds {
 
     /** Returns the least from an event's child on, pair cost included, if the event takes an option. */
     double leastOnward(int e, int f, int x, int c) {
-        double least = NEVER;
+        double least = Surroundings.NEVER;
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
         for (int j = 0; j < pair.length; j++) {
             least = Math.min(least, pair[j] + ahead[f][heads.context(f, x, j)][j]);
@@ -180,7 +163,7 @@ final class Bounds {
 
     /** Returns the bound of the whole, or of one stretch alone, before what the constraints give back. */
     double total(int root) {
-        double least = NEVER;
+        double least = Surroundings.NEVER;
         for (int x = 0; x < ahead[root].length; x++) {
             for (int c = 0; c < ahead[root][x].length; c++) {
                 least = Math.min(least, ahead[root][x][c] + rest[root][x][c]);

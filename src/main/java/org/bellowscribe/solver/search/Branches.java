@@ -5,11 +5,13 @@ import java.util.List;
 /** Where a node is parted when the marks that are least in it cannot be played as they are. */
 final class Branches {
 
+    private final Setting setting;
     private final Problem problem;
     private final Graph graph;
     private final Heads heads;
 
     Branches(Setting setting) {
+        this.setting = setting;
         this.problem = setting.problem();
         this.graph = setting.graph();
         this.heads = setting.heads();
@@ -41,7 +43,7 @@ final class Branches {
         Problem.Edge edge = problem.edges().get(jump);
         int from = trace.option[edge.from()];
         int exact = problem.pairs().get(jump)[from][trace.option[edge.to()]];
-        return exact > Bounds.jumpCost(problem, heads, node, jump, 0, from);
+        return exact > JumpCost.of(setting, node, jump, 0, from);
     }
 
     /** Fixes loop heads or the next anchor as the marks have them; returns false if all that is fixed already. */

@@ -16,7 +16,7 @@ final class Corridor implements Ceiling {
     private final int limit;
     /** Cost of everything else by the opening at an event's start; null where nothing is left. */
     private final @Nullable StepFunction[][][] begin;
-    /** Cost of all but what follows by the opening at an event's end. */
+    /** Cost of all but what follows by the opening at an event's end, which is not charged yet. */
     private final @Nullable StepFunction[][][] end;
 
     private final Lowest lowest = new Lowest();

@@ -42,9 +42,9 @@ final class Graph {
     /** For each anchor (by index) the index of the anchor before it; -1 for the start. */
     final List<Integer> anchorParent = new ArrayList<>();
     /** Stretch between anchors to which an event belongs, and the first event of each stretch. */
-    final int[] segment;
+    final int[] stretch;
 
-    final List<Integer> segmentRoots = new ArrayList<>();
+    final List<Integer> firsts = new ArrayList<>();
 
     Graph(Problem problem) {
         size = problem.size();
@@ -67,8 +67,8 @@ final class Graph {
         anchorIndex = new int[2 * size];
         Arrays.fill(anchorIndex, -1);
         reference = new int[size];
-        segment = new int[size];
-        cutSegments();
+        stretch = new int[size];
+        cutStretches();
     }
 
     private void growTree(Problem problem) {
@@ -123,18 +123,18 @@ final class Graph {
         return r;
     }
 
-    private void cutSegments() {
+    private void cutStretches() {
         addAnchor(start, -1);
         for (int e : visit) {
-            boolean opensSegment = parent[e] < 0 || anchor[before(e)];
-            reference[e] = opensSegment ? before(e) : reference[parent[e]];
-            if (opensSegment) {
-                segment[e] = segmentRoots.size();
-                segmentRoots.add(e);
+            boolean opensStretch = parent[e] < 0 || anchor[before(e)];
+            reference[e] = opensStretch ? before(e) : reference[parent[e]];
+            if (opensStretch) {
+                stretch[e] = firsts.size();
+                firsts.add(e);
             } else {
-                segment[e] = segment[parent[e]];
+                stretch[e] = stretch[parent[e]];
             }
-            if (opensSegment && anchorIndex[reference[e]] < 0) {
+            if (opensStretch && anchorIndex[reference[e]] < 0) {
                 addAnchor(reference[e], anchorIndex[reference[parent[e]]]);
             }
         }

@@ -17,16 +17,16 @@ final class Node {
 
     final int[] low;
     final int[] high;
-    /** Difference to the anchor before. */
+    /** Outlier to the anchor before. */
     final int[] riseLow;
 
     final int[] riseHigh;
-    /** Difference to the start. */
+    /** Outlier to the start. */
     final int[] sumLow;
 
     final int[] sumHigh;
     private final Map<Integer, boolean[]> headOptions;
-    private @Nullable Corridor corridor;
+    private @Nullable Ceiling corridor;
 
     private int partedHeads;
     private int halvings;
@@ -78,12 +78,12 @@ final class Node {
     }
 
     /** Tells the node what the one that it is a half of has left. */
-    void enter(Corridor before) {
+    void enter(Ceiling before) {
         corridor = before;
     }
 
     /** Returns what the node before has left; only for halves. */
-    Corridor corridor() {
+    Ceiling corridor() {
         if (corridor == null) {
             throw new IllegalStateException("A root has no node before it.");
         }

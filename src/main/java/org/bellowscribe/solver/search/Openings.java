@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.search;
 
 import java.util.Arrays;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -96,7 +97,7 @@ final class Openings {
     private long path(int event, int[] rise) {
         long sum = 0;
         int e = event;
-        while (e >= 0 && graph.segment[e] == graph.segment[event]) {
+        while (e >= 0 && graph.stretch[e] == graph.stretch[event]) {
             sum += rise[e];
             e = graph.parent[e];
         }
@@ -130,22 +131,22 @@ final class Openings {
     }
 
     /**
-     * Returns an opening for each place (two for each event: before, after), or null if there are none. The start is as
-     * near as can be to a wanted opening, and every event takes as near as can be to the middle of what it may.
+     * Returns an opening for each place (two for each event: before, after), or null if there are none.
      *
-     * @param start wanted opening at the start
+     * @param at for some classes of places the first and the last opening that they may have
      */
-    int @Nullable [] near(int start) {
+    int @Nullable [] placed(Map<Integer, int[]> at) {
         Range range = new Range();
+        at.forEach(range::narrow);
         if (!range.tighten()) {
             return null;
         }
-        range.fix(graph.start, start);
-        for (int e : graph.visit) {
-            range.fix(graph.after(e), range.low[graph.before(e)] + (riseLow[e] + riseHigh[e]) / 2);
-        }
+        // Of tight difference constraints the means of both ends keep all, rounded down too.
         int[] openings = new int[2 * graph.size];
-        Arrays.setAll(openings, place -> range.low[graph.place[place]]);
+        Arrays.setAll(openings, place -> {
+            int low = range.low[graph.place[place]];
+            return low + (range.high[graph.place[place]] - low) / 2;
+        });
         return openings;
     }
 
@@ -209,13 +210,9 @@ final class Openings {
             return changed;
         }
 
-        void fix(int placeClass, int wanted) {
-            int value = Math.max(low[placeClass], Math.min(high[placeClass], wanted));
-            if (low[placeClass] != value || high[placeClass] != value) {
-                low[placeClass] = value;
-                high[placeClass] = value;
-                tighten();
-            }
+        void narrow(int placeClass, int[] within) {
+            low[placeClass] = Math.max(low[placeClass], within[0]);
+            high[placeClass] = Math.min(high[placeClass], within[1]);
         }
     }
 }

@@ -15,7 +15,7 @@ final class PricedCeiling implements Ceiling {
 
     @Override
     public boolean allows(int e, int x, int c, int limit) {
-        return bounds.through(e, x, c) <= limit + Limits.SLACK;
+        return bounds.through(e, x, c) <= limit + Surroundings.SLACK;
     }
 
     @Override
@@ -34,7 +34,7 @@ final class PricedCeiling implements Ceiling {
     // The price of air may give back what the moves cost.
     @Override
     public double room(int e, int x, int c, int limit) {
-        return Bounds.NEVER;
+        return Surroundings.NEVER;
     }
 
     @Override

@@ -19,7 +19,6 @@ final class Prices {
 
     private final Problem problem;
     private final Graph graph;
-    private final Heads heads;
     private final Node node;
     private final double[] multiplier;
     /** For each event the price of air that enters during it. */
@@ -40,10 +39,9 @@ final class Prices {
     /** For each event and option the least that its moves cost at the settled prices. */
     private final double[][] leastMove;
 
-    Prices(Problem problem, Graph graph, Heads heads, Node node) {
+    Prices(Problem problem, Graph graph, Node node) {
         this.problem = problem;
         this.graph = graph;
-        this.heads = heads;
         this.node = node;
         int n = graph.size;
         multiplier = new double[n];
@@ -56,14 +54,14 @@ final class Prices {
         cost = new double[n][];
         moved = new double[n][];
         leastMove = new double[n][];
-        graph.segmentRoots.forEach(root -> {
+        graph.firsts.forEach(root -> {
             constraints.add(new ArrayList<>());
             members.add(new ArrayList<>());
         });
         for (int e : graph.visit) {
-            members.get(graph.segment[e]).add(e);
+            members.get(graph.stretch[e]).add(e);
             if (findTarget(e)) {
-                constraints.get(graph.segment[e]).add(e);
+                constraints.get(graph.stretch[e]).add(e);
             }
         }
         for (int s = 0; s < members.size(); s++) {
@@ -89,12 +87,12 @@ final class Prices {
         return false;
     }
 
-    private void maximize(int segment) {
-        int rounds = constraints.get(segment).size() > 1 ? ROUNDS : 1;
+    private void maximize(int stretch) {
+        int rounds = constraints.get(stretch).size() > 1 ? ROUNDS : 1;
         for (int round = 0; round < rounds; round++) {
-            for (int e : constraints.get(segment)) {
+            for (int e : constraints.get(stretch)) {
                 markWay(e, true);
-                maximize(segment, e);
+                maximize(stretch, e);
                 markWay(e, false);
             }
         }
@@ -102,7 +100,7 @@ final class Prices {
 
     private void markWay(int target, boolean mark) {
         int e = target;
-        while (e >= 0 && graph.segment[e] == graph.segment[target]) {
+        while (e >= 0 && graph.stretch[e] == graph.stretch[target]) {
             onTheWay[e] = mark;
             e = graph.parent[e];
         }
@@ -110,8 +108,8 @@ final class Prices {
 
     // The bound is concave and piecewise linear in one price: walk until its slope turns, then cut where the two lines
     // meet.
-    private void maximize(int segment, int e) {
-        Line here = line(segment, e, multiplier[e]);
+    private void maximize(int stretch, int e) {
+        Line here = line(stretch, e, multiplier[e]);
         int direction = here.slope > 0 ? 1 : here.slope < 0 ? -1 : 0;
         if (direction == 0) {
             return;
@@ -121,7 +119,7 @@ final class Prices {
         int left = EVALUATIONS;
         while (left-- > 0 && beyond.slope * direction > 0) {
             here = beyond;
-            beyond = line(segment, e, here.at + direction * step);
+            beyond = line(stretch, e, here.at + direction * step);
             step *= 2;
         }
         Line best = here.height >= beyond.height ? here : beyond;
@@ -132,7 +130,7 @@ final class Prices {
             if (promised <= best.height + GOOD_ENOUGH) {
                 break;
             }
-            Line middle = line(segment, e, at);
+            Line middle = line(stretch, e, at);
             best = middle.height > best.height ? middle : best;
             if (middle.slope * direction > 0) {
                 here = middle;
@@ -146,11 +144,11 @@ final class Prices {
     private record Line(double at, double height, double slope) {}
 
     // The bound of one stretch as a function of the price at one of its places: height and slope there.
-    private Line line(int segment, int target, double value) {
+    private Line line(int stretch, int target, double value) {
         multiplier[target] = value;
-        List<Integer> events = members.get(segment);
+        List<Integer> events = members.get(stretch);
         double refunds = 0;
-        for (int e : constraints.get(segment)) {
+        for (int e : constraints.get(stretch)) {
             refunds += give(e);
         }
         sumPrices(events);
@@ -184,7 +182,7 @@ final class Prices {
             int e = events.get(i);
             price[e] = multiplier[e];
             for (int f : graph.children.get(e)) {
-                price[e] += graph.segment[f] == graph.segment[e] ? price[f] : 0;
+                price[e] += graph.stretch[f] == graph.stretch[e] ? price[f] : 0;
             }
         }
     }
@@ -196,17 +194,17 @@ final class Prices {
         moved[e] = new double[options.size()];
         for (int c = 0; c < options.size(); c++) {
             if (!node.allows(e, c)) {
-                cost[e][c] = Bounds.NEVER;
+                cost[e][c] = Surroundings.NEVER;
                 continue;
             }
             double sum = options.get(c).cost();
             for (int k : graph.jumpsFrom.get(e)) {
-                sum += leastPair(k, c);
+                sum += JumpCost.least(problem, node, k, c);
             }
             double air = 0;
             for (int f : graph.children.get(e)) {
                 int next = bestNext(e, f, c);
-                double ahead = graph.segment[f] == graph.segment[e] ? cost[f][next] : 0;
+                double ahead = graph.stretch[f] == graph.stretch[e] ? cost[f][next] : 0;
                 sum += problem.pairs().get(graph.treeEdge[f])[c][next] + ahead;
                 if (onTheWay[f]) {
                     air += moved[f][next];
@@ -222,36 +220,24 @@ final class Prices {
                     own = options.get(c).sign() * amount;
                 }
             }
-            cost[e][c] = Math.min(Bounds.NEVER, sum + least);
+            cost[e][c] = Math.min(Surroundings.NEVER, sum + least);
             moved[e][c] = own + air;
         }
     }
 
     private int bestNext(int e, int f, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        boolean same = graph.segment[f] == graph.segment[e];
+        boolean same = graph.stretch[f] == graph.stretch[e];
         int best = 0;
         double least = Double.MAX_VALUE;
         for (int j = 0; j < pair.length; j++) {
-            double value = pair[j] + (same ? cost[f][j] : node.allows(f, j) ? 0 : Bounds.NEVER);
+            double value = pair[j] + (same ? cost[f][j] : node.allows(f, j) ? 0 : Surroundings.NEVER);
             if (value < least) {
                 least = value;
                 best = j;
             }
         }
         return best;
-    }
-
-    private int leastPair(int jump, int c) {
-        int head = problem.edges().get(jump).to();
-        int[] pair = problem.pairs().get(jump)[c];
-        int least = Problem.NEVER;
-        for (int j = 0; j < pair.length; j++) {
-            if (node.allows(head, j)) {
-                least = Math.min(least, pair[j]);
-            }
-        }
-        return least;
     }
 
     private void settle() {
@@ -262,7 +248,7 @@ final class Prices {
             refundLocal[e] = give(e);
             for (int f : graph.children.get(e)) {
                 refund[e] += refund[f];
-                if (graph.segment[f] == graph.segment[e]) {
+                if (graph.stretch[f] == graph.stretch[e]) {
                     price[e] += price[f];
                     refundLocal[e] += refundLocal[f];
                 }
@@ -289,10 +275,5 @@ final class Prices {
             least = Math.min(least, move.cost() + signed * (signed > 0 ? move.low() : move.high()));
         }
         return least;
-    }
-
-    /** Returns the loop heads that the bound of a node remembers. */
-    Heads heads() {
-        return heads;
     }
 }

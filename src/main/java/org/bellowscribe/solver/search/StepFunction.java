@@ -209,6 +209,15 @@ final class StepFunction {
         return smallest;
     }
 
+    /** Returns the largest value; 0 if there is none. */
+    int most() {
+        int largest = 0;
+        for (int i = 0; i < size; i++) {
+            largest = Math.max(largest, value[i]);
+        }
+        return largest;
+    }
+
     /** Makes this a function whose openings are moved by an amount between two, and that is raised by some points. */
     void setMoved(StepFunction a, int least, int most, int raise) {
         clear();

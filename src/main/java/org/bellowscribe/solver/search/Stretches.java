@@ -13,11 +13,11 @@ final class Stretches implements Surroundings {
     private final Beyond beyond;
     private int total;
 
-    Stretches(Problem problem, Graph graph, Node node, Prices prices, Bounds whole) {
-        this.graph = graph;
+    Stretches(Setting setting, Node node, Prices prices, Bounds whole) {
+        this.graph = setting.graph();
         this.prices = prices;
-        beyond = new Beyond(graph, prices.heads(), whole);
-        bounds = new Bounds(problem, graph, node, prices, beyond);
+        beyond = new Beyond(graph, setting.heads(), whole.ahead);
+        bounds = new Bounds(setting, node, prices, beyond);
     }
 
     Beyond beyond() {
@@ -27,17 +27,17 @@ final class Stretches implements Surroundings {
     /** Looks at a stretch, when all that follow it are settled, and returns the lower bound of what it costs. */
     int look(int stretch) {
         bounds.look(stretch);
-        int root = graph.segmentRoots.get(stretch);
-        return Limits.roundedUp(bounds.total(root) - prices.refundLocal[root]);
+        int root = graph.firsts.get(stretch);
+        return Surroundings.roundedUp(bounds.total(root) - prices.refundLocal[root]);
     }
 
     /** Learns from a pass over a stretch what it costs to go on to it. */
     void settle(int stretch, AirPass pass) {
-        int root = graph.segmentRoots.get(stretch);
+        int root = graph.firsts.get(stretch);
         if (graph.parent[root] < 0) {
             total = pass.cost();
         } else {
-            beyond.learn(root, pass);
+            beyond.learn(root, pass.ahead[root], pass.limit());
             bounds.look(stretch);
         }
     }
@@ -49,24 +49,24 @@ final class Stretches implements Surroundings {
 
     @Override
     public double outside(int e, int x, int c) {
-        int root = graph.segmentRoots.get(graph.segment[e]);
+        int root = graph.firsts.get(graph.stretch[e]);
         return bounds.rest[e][x][c] - prices.refundLocal[root] + prices.refundLocal[e];
     }
 
     @Override
     public double through(int e, int x, int c) {
-        int root = graph.segmentRoots.get(graph.segment[e]);
+        int root = graph.firsts.get(graph.stretch[e]);
         return bounds.ahead[e][x][c] + bounds.rest[e][x][c] - prices.refundLocal[root];
     }
 
     /** Returns what all the other stretches cost at least beside one of an event. */
     int others(int e) {
-        return graph.parent[graph.segmentRoots.get(graph.segment[e])] < 0 ? 0 : total;
+        return graph.parent[graph.firsts.get(graph.stretch[e])] < 0 ? 0 : total;
     }
 
     @Override
     public double spare(int e, int f, int x, int c, int limit) {
-        return limit + Limits.SLACK - through(e, x, c) + bounds.leastOnward(e, f, x, c);
+        return limit + Surroundings.SLACK - through(e, x, c) + bounds.leastOnward(e, f, x, c);
     }
 
     @Override

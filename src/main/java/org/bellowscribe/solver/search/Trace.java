@@ -13,7 +13,7 @@ final class Trace {
     private final int[] context;
     private final int[] opening;
     /** Openings at the ends of the events, counted from the last anchor. */
-    private final int[] end;
+    final int[] end;
 
     Trace(Setting setting, AirPass pass) {
         this.problem = setting.problem();

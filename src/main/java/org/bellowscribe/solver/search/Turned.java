@@ -31,10 +31,12 @@ final class Turned {
         List<List<Option>> options = new ArrayList<>(problem.options());
         List<Integer> order =
                 new ArrayList<>(problem.order().subList(first, problem.order().size()));
+        List<Zones> zones = new ArrayList<>(problem.zones());
         int before = end;
         if (slack > 0) {
             List<Move> any = List.of(new Move(0, 0, slack));
             options.add(List.of(new Option(1, 0, any), new Option(-1, 0, any)));
+            zones.add(Zones.FREE);
             before = problem.size();
             order.add(before);
             edges.add(new Problem.Edge(end, before));
@@ -48,6 +50,7 @@ final class Turned {
                 edges,
                 options,
                 pairs,
+                zones,
                 problem.lowest(),
                 problem.highest(),
                 true,
@@ -63,6 +66,11 @@ final class Turned {
     /** Returns what the events of the given problem have in the turned one. */
     static int[] back(int[] byEvent, Problem problem) {
         return Arrays.copyOf(byEvent, problem.size());
+    }
+
+    /** Returns the openings of the given problem's places (two for each event) in the turned one. */
+    static int[] backOpenings(int[] openings, Problem problem) {
+        return Arrays.copyOf(openings, 2 * problem.size());
     }
 
     // The position in the order of play of the first event that is reached from two sides; 0 if that is the start, -1

@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.equal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -24,11 +25,11 @@ class AlikeSearchTest {
     }
 
     private static Problem problem(int seed) {
-        return RandomProblem.of(seed, 6, 2, 2);
+        return seed % 3 == 0 ? RandomProblem.charged(seed, 6, 2, 2) : RandomProblem.of(seed, 6, 2, 2);
     }
 
     // The sign is the option and whether the air button is pressed.
-    private static Twins twins(int seed, Problem problem) {
+    private static EqualGroups groups(int seed, Problem problem) {
         int[][][] signs = new int[problem.size()][2][];
         for (int[][] ofEvent : signs) {
             ofEvent[0] = new int[] {0, 1};
@@ -37,25 +38,26 @@ class AlikeSearchTest {
         List<int[]> group = seed % 2 == 0
                 ? List.of(new int[] {0, 1}, new int[] {2, 3}, new int[] {4, 5})
                 : List.of(new int[] {0, 1}, new int[] {4, 5});
-        return new Twins(List.of(group), signs, PRICE);
+        return new EqualGroups(List.of(group), signs, PRICE);
     }
 
-    private static Alike improve(Problem problem, Twins twins) {
-        return AlikeSearch.improve(problem, twins, 100_000, 10, Search.solve(problem, 100_000, 10));
+    private static Alike improve(Problem problem, EqualGroups groups) {
+        return AlikeSearch.improve(problem, groups, 100_000, Search.solve(problem, 100_000));
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void leastCostLiesBetweenBoundAndAnswer(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
-        Answer answer = improve(problem, twins).answer();
-        int least = BruteForce.cost(problem, (option, move) -> twins.cost(new Marks(option, move)));
+        EqualGroups groups = groups(seed, problem);
+        Answer answer = improve(problem, groups).answer();
+        int least = BruteForce.cost(problem, (option, move) -> groups.cost(new Marks(option, move)));
         assertTrue(answer.lowerBound() <= least, answer.lowerBound() + " against " + least);
         assertTrue(answer.cost() >= least, answer.cost() + " against " + least);
         if (answer.isFound()) {
             Marks marks = Marks.of(answer);
-            assertEquals(problem.cost(marks.option(), marks.move()) + twins.cost(marks), answer.cost());
+            int openings = problem.openingCost(answer.openingsFound());
+            assertEquals(problem.cost(marks.option(), marks.move()) + openings + groups.cost(marks), answer.cost());
         }
     }
 
@@ -63,42 +65,59 @@ class AlikeSearchTest {
     @MethodSource("seeds")
     void givenPatternsAreWeighedExactly(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
+        EqualGroups groups = groups(seed, problem);
         int[] pattern = {seed % 4, seed / 4 % 4};
         PatternProblem stated = new PatternProblem(
                 problem,
-                twins.groups().get(0).stream()
-                        .map(measure -> new PatternProblem.Wanted(measure, PRICE, twins.keeps(measure, pattern)))
+                groups.list().get(0).stream()
+                        .map(measure -> new PatternProblem.Wanted(measure, PRICE, groups.keeps(measure, pattern)))
                         .toList());
         int least =
-                BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, twins, new Marks(option, move)));
-        assertEquals(least, Search.solve(stated.stated(), 100_000, 10).cost());
+                BruteForce.cost(problem, (option, move) -> PRICE * against(pattern, groups, new Marks(option, move)));
+        assertEquals(least, Search.solve(stated.stated(), 100_000).cost());
     }
 
     @ParameterizedTest
     @MethodSource("seeds")
     void priceOfPlayingAMeasureAsItsFellowIsNeverUnderstated(int seed) {
         Problem problem = problem(seed);
-        Twins twins = twins(seed, problem);
-        Alike alike = improve(problem, twins);
-        for (Difference difference : alike.differences()) {
-            int[] pattern = twins.patterns(Marks.of(alike.answer()))[0];
-            int[] measure = {difference.measure(), difference.measure() + 1};
+        EqualGroups groups = groups(seed, problem);
+        Alike alike = improve(problem, groups);
+        for (Outlier difference : alike.differences()) {
+            int[] pattern = groups.patterns(Marks.of(alike.answer()))[0];
+            Marks answer = Marks.of(alike.answer());
+            List<int[]> bound = groups.list().get(0).stream()
+                    .filter(measure ->
+                            measure[0] == difference.measure() || Arrays.equals(pattern, groups.signs(measure, answer)))
+                    .toList();
             int least = BruteForce.cost(problem, (option, move) -> {
                 Marks marks = new Marks(option, move);
-                boolean same = Arrays.equals(pattern, twins.signs(measure, marks));
-                return same ? twins.cost(marks) : PatternProblem.FORBIDDEN;
+                boolean same = bound.stream().allMatch(measure -> Arrays.equals(pattern, groups.signs(measure, marks)));
+                return same ? groups.cost(marks) : PatternProblem.FORBIDDEN;
             });
             boolean impossible = least >= PatternProblem.FORBIDDEN;
-            assertEquals(impossible, difference.dearer() == Difference.IMPOSSIBLE);
+            assertEquals(impossible, difference.dearer() == Outlier.IMPOSSIBLE);
             assertTrue(
                     impossible || difference.dearer() >= least - alike.answer().cost());
         }
     }
 
-    private static int against(int[] pattern, Twins twins, Marks marks) {
-        return (int) twins.groups().get(0).stream()
-                .filter(measure -> !Arrays.equals(pattern, twins.signs(measure, marks)))
+    @ParameterizedTest
+    @MethodSource("manySeeds")
+    void measureIsPlayedAsItsFellowsWhereThatCostsNothing(int seed) {
+        Problem problem = problem(seed);
+        for (Outlier difference : improve(problem, groups(seed, problem)).differences()) {
+            assertNotEquals(0, difference.dearer(), difference.toString());
+        }
+    }
+
+    static IntStream manySeeds() {
+        return IntStream.range(0, 150).filter(seed -> problem(seed).edges().contains(new Problem.Edge(4, 5)));
+    }
+
+    private static int against(int[] pattern, EqualGroups groups, Marks marks) {
+        return (int) groups.list().get(0).stream()
+                .filter(measure -> !Arrays.equals(pattern, groups.signs(measure, marks)))
                 .count();
     }
 }

@@ -6,13 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.util.Map;
 import java.util.TreeMap;
 import org.bellowscribe.solver.Cost;
+import org.bellowscribe.solver.Costs;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
 
     private static Cost cost(int lowerBound, Map<String, Integer> points, Map<String, Integer> times) {
         int total = points.values().stream().mapToInt(Integer::intValue).sum();
-        return new Cost(total, lowerBound, new TreeMap<>(points), new TreeMap<>(times));
+        return Costs.of(total, lowerBound, new TreeMap<>(points), new TreeMap<>(times));
     }
 
     private static final Cost CHEAP =

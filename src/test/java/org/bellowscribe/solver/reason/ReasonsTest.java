@@ -141,4 +141,19 @@ class ReasonsTest {
         assertEquals(DiagnosticCode.PIN_CONFLICT, error.code());
         assertTrue(error.text().contains("the pin at measure 1, note 4 (air none)"), error.text());
     }
+
+    @Test
+    void groupOfWhichAnyTwoCanBeHeldSaysWhatFailsEitherWay() throws DiagnosedException {
+        Tune tune = TuneText.of("A3+F#4+C#5*2 D4*2 | A3+E5+B5*2 D4*2");
+        List<Diagnostic> errors = errors(task(tune, InstrumentLibrary.find("dg-21"), Times.ONCE, true));
+        String either =
+                "No hand reaches %s together in one bellows direction on D/G, 21 buttons, low notes: on the push no button"
+                        + " gives %s, on the pull %s.";
+        assertEquals(
+                either.formatted("[A3, F#4, C#5]", "C#5", "the fingers do not suffice"),
+                errors.get(0).text());
+        assertEquals(
+                either.formatted("[A3, E5, B5]", "E5", "A3 and B5 lie too far apart"),
+                errors.get(1).text());
+    }
 }

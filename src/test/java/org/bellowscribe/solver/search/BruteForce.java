@@ -36,10 +36,8 @@ public final class BruteForce {
 
     private void choose(int e, int[] option, int[] move) {
         if (e == problem.size()) {
-            int cost = problem.cost(option, move) + extra.cost(option, move);
-            if (cost < best && hasOpenings(option, move)) {
-                best = cost;
-            }
+            best = Math.min(
+                    best, leastOpeningCost(problem.cost(option, move) + extra.cost(option, move), option, move));
             return;
         }
         for (int c = 0; c < problem.options().get(e).size(); c++) {
@@ -51,39 +49,44 @@ public final class BruteForce {
         }
     }
 
-    private boolean hasOpenings(int[] option, int[] move) {
-        for (int start = problem.startLow(); start <= problem.startHigh(); start++) {
-            if (play(0, start, start, new HashMap<>(), option, move)) {
-                return true;
+    private int leastOpeningCost(int marks, int[] option, int[] move) {
+        int least = Integer.MAX_VALUE;
+        if (marks < best) {
+            for (int start = problem.startLow(); start <= problem.startHigh(); start++) {
+                least = Math.min(least, play(0, start, start, new HashMap<>(), option, move));
             }
         }
-        return false;
+        return least == Integer.MAX_VALUE ? least : marks + least;
     }
 
     // Plays on in the order of play; the amount of an event is the same each time, and so is the opening before it.
-    private boolean play(int i, int start, int opening, Map<Integer, Integer> before, int[] option, int[] move) {
+    private int play(int i, int start, int opening, Map<Integer, Integer> before, int[] option, int[] move) {
         if (i == problem.order().size()) {
-            return !problem.again() || Math.abs(opening - start) <= problem.margin();
+            return problem.again() && Math.abs(opening - start) > problem.margin() ? Integer.MAX_VALUE : 0;
         }
         int e = problem.order().get(i);
         Integer known = before.get(2 * e);
         if (known != null) {
-            return known == opening && play(i + 1, start, before.get(2 * e + 1), before, option, move);
+            return known == opening
+                    ? play(i + 1, start, before.get(2 * e + 1), before, option, move)
+                    : Integer.MAX_VALUE;
         }
         Option chosen = problem.options().get(e).get(option[e]);
         Move spent = chosen.moves().get(move[e]);
+        int least = Integer.MAX_VALUE;
         for (int amount = spent.low(); amount <= spent.high(); amount++) {
             int next = opening + chosen.sign() * amount;
             if (next >= problem.lowest() && next <= problem.highest()) {
                 before.put(2 * e, opening);
                 before.put(2 * e + 1, next);
-                if (play(i + 1, start, next, before, option, move)) {
-                    return true;
+                int rest = play(i + 1, start, next, before, option, move);
+                if (rest < Integer.MAX_VALUE) {
+                    least = Math.min(least, problem.zones().get(e).at(next) + rest);
                 }
                 before.remove(2 * e);
                 before.remove(2 * e + 1);
             }
         }
-        return false;
+        return least;
     }
 }

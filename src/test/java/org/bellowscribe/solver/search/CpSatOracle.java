@@ -87,6 +87,21 @@ public final class CpSatOracle {
         model.addLessOrEqual(low, rise);
         model.addLessOrEqual(rise, high);
         chosen.add(options);
+        addZones(e);
+    }
+
+    private void addZones(int e) {
+        Zones zones = problem.zones().get(e);
+        List<BoolVar> in = new ArrayList<>();
+        for (int z = 0; z < zones.from().length; z++) {
+            BoolVar here = model.newBoolVar("zone");
+            int from = z == 0 ? problem.lowest() : zones.from()[z];
+            int to = z + 1 == zones.from().length ? problem.highest() : zones.from()[z + 1] - 1;
+            model.addLinearConstraint(after[e], from, Math.max(from, to)).onlyEnforceIf(here);
+            cost.addTerm(here, zones.points()[z]);
+            in.add(here);
+        }
+        model.addExactlyOne(in.toArray(BoolVar[]::new));
     }
 
     private void addEdge(int k) {

@@ -14,8 +14,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** How the least cost must follow when a problem is changed; each problem is as hard as those of the other tests. */
 class ProblemLawsTest {
 
-    private static final int START = 10;
-
     static IntStream seeds() {
         return IntStream.range(2000, 2060);
     }
@@ -24,8 +22,13 @@ class ProblemLawsTest {
         return RandomProblem.of(seed, 10 + seed % 6, 4, 6);
     }
 
+    // The same with a price on the opening.
+    private static Problem charged(int seed) {
+        return RandomProblem.charged(seed, 8 + seed % 5, 4, 6);
+    }
+
     private static int cost(Problem problem) {
-        Answer answer = Search.solve(problem, Long.MAX_VALUE, START);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
         assertTrue(answer.isProved());
         return answer.cost();
     }
@@ -49,6 +52,7 @@ class ProblemLawsTest {
                 p.edges(),
                 options,
                 pairs,
+                p.zones(),
                 p.lowest(),
                 p.highest(),
                 p.again(),
@@ -69,6 +73,7 @@ class ProblemLawsTest {
                 p.edges(),
                 doubled,
                 p.pairs(),
+                p.zones(),
                 2 * p.lowest(),
                 2 * p.highest(),
                 p.again(),
@@ -81,7 +86,7 @@ class ProblemLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void largerBellowsNeverCostMore(int seed) {
-        Problem p = problem(seed);
+        Problem p = charged(seed);
         int before = cost(p);
         for (int more : new int[] {1, 3, 10}) {
             Problem larger = new Problem(
@@ -89,6 +94,7 @@ class ProblemLawsTest {
                     p.edges(),
                     p.options(),
                     p.pairs(),
+                    p.zones(),
                     p.lowest(),
                     p.highest() + more,
                     p.again(),
@@ -104,7 +110,7 @@ class ProblemLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void pointsMoreNeverMakeItCheaper(int seed) {
-        Problem p = problem(seed);
+        Problem p = charged(seed);
         Random random = new Random(seed);
         List<int[][]> pairs = new ArrayList<>();
         for (int[][] points : p.pairs()) {
@@ -125,8 +131,34 @@ class ProblemLawsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void mirroredBellowsCostTheSame(int seed) {
-        Problem p = problem(seed);
+        Problem p = charged(seed);
         List<List<Option>> mirrored = options(p, option -> new Option(-option.sign(), option.cost(), option.moves()));
-        assertEquals(cost(p), cost(with(p, mirrored, p.pairs())));
+        List<Zones> zones =
+                p.zones().stream().map(each -> mirrored(each, p.highest())).toList();
+        assertEquals(cost(p), cost(p.with(mirrored, p.pairs(), zones)));
+    }
+
+    // Opening x becomes opening most - x.
+    private static Zones mirrored(Zones zones, int most) {
+        int count = zones.from().length;
+        int[] from = new int[count];
+        int[] points = new int[count];
+        for (int z = 0; z < count; z++) {
+            from[z] = z == 0 ? 0 : most + 1 - zones.from()[count - z];
+            points[z] = zones.points()[count - 1 - z];
+        }
+        return new Zones(from, points);
+    }
+
+    /** A price on the opening never makes a problem cheaper, and a dearer one never cheaper than that. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void aPriceOnTheOpeningNeverMakesItCheaper(int seed) {
+        Problem p = charged(seed);
+        List<Zones> dearer = p.zones().stream().map(each -> each.times(2)).toList();
+        List<Zones> free = p.zones().stream().map(each -> each.times(0)).toList();
+        int cost = cost(p);
+        assertTrue(cost(p.with(p.options(), p.pairs(), free)) <= cost);
+        assertTrue(cost(p.with(p.options(), p.pairs(), dearer)) >= cost);
     }
 }

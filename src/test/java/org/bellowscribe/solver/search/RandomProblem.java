@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
@@ -40,7 +41,32 @@ public final class RandomProblem {
         int room = 6 + 2 * reach + random.nextInt(4 * reach);
         boolean again = random.nextBoolean();
         int margin = random.nextInt(3) == 0 ? 3 : 0;
-        return new Problem(order, List.copyOf(edges), options, pairs, 0, room, again, margin, 0, room);
+        return new Problem(
+                order,
+                List.copyOf(edges),
+                options,
+                pairs,
+                Collections.nCopies(events, Zones.FREE),
+                0,
+                room,
+                again,
+                margin,
+                0,
+                room);
+    }
+
+    /** Returns such a problem in which openings towards the ends of the bellows cost up to 4 points. */
+    public static Problem charged(int seed, int events, int optionsEach, int reach) {
+        Problem free = of(seed, events, optionsEach, reach);
+        Random random = new Random(-1 - seed);
+        int room = free.highest();
+        List<Zones> zones = new ArrayList<>();
+        for (int e = 0; e < events; e++) {
+            int rate = random.nextInt(3);
+            int[] from = {0, 1 + room / 8, 1 + room / 3, 1 + room * 2 / 3, 1 + room * 5 / 6};
+            zones.add(new Zones(from, new int[] {2 * rate, rate, 0, rate, 2 * rate}));
+        }
+        return free.with(free.options(), free.pairs(), zones);
     }
 
     private static Option option(Random random, int i, int reach) {

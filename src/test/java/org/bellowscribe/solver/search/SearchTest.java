@@ -24,16 +24,47 @@ class SearchTest {
     @MethodSource("seeds")
     void costEqualsBruteForce(int seed) {
         Problem problem = RandomProblem.of(seed, 4, 2, 2);
-        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
+        assertTrue(answer.isProved());
+        assertEquals(BruteForce.cost(problem), answer.cost());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void costWithAPriceOnTheOpeningEqualsBruteForce(int seed) {
+        Problem problem = RandomProblem.charged(seed, 4, 2, 2);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
         assertTrue(answer.isProved());
         assertEquals(BruteForce.cost(problem), answer.cost());
     }
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("oracleSeeds")
+    void costWithAPriceOnTheOpeningEqualsCpSat(int seed) {
+        Problem problem = RandomProblem.charged(seed, 10 + seed % 6, 4, 6);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
+        assertTrue(answer.isProved());
+        assertEquals(CpSatOracle.cost(problem, 20), answer.cost());
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("oracleSeeds")
+    void theAnswersOpeningsCostWhatItSays(int seed) {
+        Problem problem = RandomProblem.charged(seed, 12, 4, 6);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
+        if (answer.isFound()) {
+            assertNotNull(answer.option());
+            assertNotNull(answer.move());
+            int marks = problem.cost(answer.option(), answer.move());
+            assertEquals(answer.cost(), marks + problem.openingCost(answer.openingsFound()));
+        }
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("oracleSeeds")
     void costEqualsCpSat(int seed) {
         Problem problem = RandomProblem.of(seed, 10 + seed % 6, 4, 6);
-        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
         assertTrue(answer.isProved());
         assertEquals(CpSatOracle.cost(problem, 20), answer.cost());
     }
@@ -41,8 +72,8 @@ class SearchTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("oracleSeeds")
     void openingsAreWithinTheBellowsAndFitTheMoves(int seed) {
-        Problem problem = RandomProblem.of(seed, 12, 4, 6);
-        Answer answer = Search.solve(problem, Long.MAX_VALUE, 10);
+        Problem problem = RandomProblem.charged(seed, 12, 4, 6);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
         int[] openings = answer.openings();
         if (!answer.isFound()) {
             assertEquals(Integer.MAX_VALUE, answer.lowerBound());
@@ -64,8 +95,8 @@ class SearchTest {
     @Test
     void sameProblemGivesSameAnswer() {
         Problem problem = RandomProblem.of(7, 14, 4, 6);
-        Answer first = Search.solve(problem, Long.MAX_VALUE, 10);
-        Answer second = Search.solve(problem, Long.MAX_VALUE, 10);
+        Answer first = Search.solve(problem, Long.MAX_VALUE);
+        Answer second = Search.solve(problem, Long.MAX_VALUE);
         assertArrayEquals(first.option(), second.option());
         assertArrayEquals(first.openings(), second.openings());
     }
@@ -74,8 +105,8 @@ class SearchTest {
     @MethodSource("oracleSeeds")
     void workLimitGivesABoundInsteadOfAProof(int seed) {
         Problem problem = RandomProblem.of(seed, 40, 4, 6);
-        Answer full = Search.solve(problem, Long.MAX_VALUE, 10);
-        Answer bounded = Search.solve(problem, 1, 10);
+        Answer full = Search.solve(problem, Long.MAX_VALUE);
+        Answer bounded = Search.solve(problem, 1);
         assertTrue(bounded.lowerBound() <= full.cost());
         assertTrue(bounded.cost() >= full.cost());
     }
@@ -86,12 +117,10 @@ class SearchTest {
         int missed = 0;
         for (int seed = 1000; seed < 1040; seed++) {
             Problem problem = RandomProblem.of(seed, 40, 4, 6);
-            Answer bounded = Search.solve(problem, 500, 10);
+            Answer bounded = Search.solve(problem, 500);
             unproved += bounded.isProved() ? 0 : 1;
-            missed += !bounded.isFound()
-                            && Search.solve(problem, Long.MAX_VALUE, 10).isFound()
-                    ? 1
-                    : 0;
+            missed +=
+                    !bounded.isFound() && Search.solve(problem, Long.MAX_VALUE).isFound() ? 1 : 0;
         }
         assertTrue(unproved >= 5, unproved + " problems are too hard for the limit");
         assertTrue(missed <= 1, missed + " of them were left without an answer");

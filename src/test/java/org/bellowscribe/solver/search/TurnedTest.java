@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,7 +26,18 @@ class TurnedTest {
         List<int[][]> pairs = edges.stream().map(edge -> new int[1][1]).toList();
         List<List<Option>> options =
                 IntStream.range(0, events).mapToObj(e -> List.of(option)).toList();
-        return new Problem(order, List.copyOf(edges), options, pairs, 0, 20, again, margin, 0, startHigh);
+        return new Problem(
+                order,
+                List.copyOf(edges),
+                options,
+                pairs,
+                Collections.nCopies(events, Zones.FREE),
+                0,
+                20,
+                again,
+                margin,
+                0,
+                startHigh);
     }
 
     @Test
@@ -68,7 +80,7 @@ class TurnedTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
     void leastOverAllGivenStartsIsTheLeast(int seed) {
-        Problem free = RandomProblem.of(seed, 8, 3, 3);
+        Problem free = RandomProblem.charged(seed, 8, 3, 3);
         int least = Integer.MAX_VALUE;
         for (int start = free.lowest(); start <= free.highest(); start++) {
             Problem given = new Problem(
@@ -76,14 +88,15 @@ class TurnedTest {
                     free.edges(),
                     free.options(),
                     free.pairs(),
+                    free.zones(),
                     free.lowest(),
                     free.highest(),
                     free.again(),
                     free.margin(),
                     start,
                     start);
-            least = Math.min(least, Search.solve(given, Long.MAX_VALUE, start).cost());
+            least = Math.min(least, Search.solve(given, Long.MAX_VALUE).cost());
         }
-        assertEquals(least, Search.solve(free, Long.MAX_VALUE, 10).cost());
+        assertEquals(least, Search.solve(free, Long.MAX_VALUE).cost());
     }
 }

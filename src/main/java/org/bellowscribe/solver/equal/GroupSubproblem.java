@@ -4,45 +4,42 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a group of equal measures would choose for itself at given tolls: common marks among those allowed, and a set of
+ * The subproblem of a group: what its equal measures would choose for themselves at given multipliers: common marks among those allowed, and a set of
  * measures that differ, each of which chooses for itself. Every set is tried.
  */
-final class GroupChoice {
+final class GroupSubproblem {
 
     /** A larger group is cut, which keeps the bound true. */
     static final int LARGEST = 6;
 
-    private final Tolls tolls;
+    private final Multipliers multipliers;
     private final Kinds kinds;
     private final List<int[]> group;
-    private final boolean @Nullable [][] allowed;
-    private final Marks marks;
     private final boolean allMayDiffer;
+    private final boolean @Nullable [][] allowed;
 
     /**
-     * Prepares the choice of a group.
+     * Prepares the subproblem of a group.
      *
-     * @param whole the group of which these measures are all or a part
+     * @param group its measures
+     * @param isPart true if it has more measures than these
      * @param allowed kinds that the common marks may have [event in order][kind], or null for any
      */
-    GroupChoice(
-            Tolls tolls,
-            Kinds kinds,
-            List<int[]> group,
-            List<int[]> whole,
-            boolean @Nullable [][] allowed,
-            Marks marks) {
-        this.tolls = tolls;
-        this.kinds = kinds;
+    GroupSubproblem(Multipliers multipliers, List<int[]> group, boolean isPart, boolean @Nullable [][] allowed) {
+        this.multipliers = multipliers;
+        kinds = multipliers.kinds();
         this.group = group;
         this.allowed = allowed;
-        this.marks = marks;
         // One measure of a group has the common marks, but it need not be in this part of it.
-        allMayDiffer = allowed != null && group.size() < whole.size();
+        allMayDiffer = allowed != null && isPart;
     }
 
-    /** Writes the cheapest choice down and returns its cost; of several as cheap, one near to what the tune plays. */
-    long choose(Tolls.Whole whole) {
+    /**
+     * Takes the cheapest choice down and returns its cost; of several as cheap, one near to what the tune plays.
+     *
+     * @param marks what the tune plays
+     */
+    long solve(Marks marks, GroupMarks chosen) {
         long best = Long.MAX_VALUE;
         int bestSet = 0;
         int events = group.get(0).length;
@@ -50,7 +47,7 @@ final class GroupChoice {
         for (int differ = 0; differ < sets; differ++) {
             long cost = price(differ);
             for (int i = 0; i < events; i++) {
-                cost += choose(i, differ, whole.kind());
+                cost += choose(i, differ, marks, chosen.kind());
             }
             if (cost < best) {
                 best = cost;
@@ -58,10 +55,10 @@ final class GroupChoice {
             }
         }
         for (int i = 0; i < events; i++) {
-            choose(i, bestSet, whole.kind());
+            choose(i, bestSet, marks, chosen.kind());
         }
         for (int j = 0; j < group.size(); j++) {
-            whole.differs()[group.get(j)[0]] = (bestSet >> j & 1) == 1;
+            chosen.differs()[group.get(j)[0]] = (bestSet >> j & 1) == 1;
         }
         return best;
     }
@@ -69,13 +66,13 @@ final class GroupChoice {
     private long price(int differ) {
         long sum = 0;
         for (int j = 0; j < group.size(); j++) {
-            sum += (differ >> j & 1) == 1 ? tolls.restOfPrice(group.get(j)) : 0;
+            sum += (differ >> j & 1) == 1 ? multipliers.restOfPrice(group.get(j)) : 0;
         }
         return sum;
     }
 
     // The measures in the set choose for themselves, the others choose together.
-    private long choose(int i, int differ, int[] chosen) {
+    private long choose(int i, int differ, Marks marks, int[] chosen) {
         int count = kinds.count(group.get(0)[i]);
         long[] given = new long[count];
         int[] votes = new int[count];
@@ -85,11 +82,11 @@ final class GroupChoice {
             int played = kinds.played(e, marks);
             if ((differ >> j & 1) == 1) {
                 chosen[e] = dearest(e, played);
-                cost -= tolls.paidBack(e, chosen[e]);
+                cost -= multipliers.of(e, chosen[e]);
             } else {
                 votes[played]++;
                 for (int k = 0; k < count; k++) {
-                    given[k] += tolls.paidBack(e, k);
+                    given[k] += multipliers.of(e, k);
                 }
             }
         }
@@ -115,7 +112,7 @@ final class GroupChoice {
     private int dearest(int e, int first) {
         int dearest = first;
         for (int k = 0; k < kinds.count(e); k++) {
-            dearest = tolls.paidBack(e, k) > tolls.paidBack(e, dearest) ? k : dearest;
+            dearest = multipliers.of(e, k) > multipliers.of(e, dearest) ? k : dearest;
         }
         return dearest;
     }

@@ -2,12 +2,10 @@ package org.bellowscribe.solver.search;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a pass of the search knows from bounds alone: the whole tune's, and each stretch's once it has been looked at. */
-final class Limits implements Surroundings {
+/** What is known of the root from bounds alone: the whole tune's, and each stretch's once it has been looked at. */
+final class RootBounds implements Surroundings {
 
-    /** Room for the rounding of bounds that are not integers. */
-    static final double SLACK = 1e-6;
-
+    private final Setting setting;
     private final Problem problem;
     private final Graph graph;
     private final Node node;
@@ -15,16 +13,17 @@ final class Limits implements Surroundings {
     private final Bounds whole;
     private @Nullable Stretches stretches;
 
-    Limits(Setting setting, Node node) {
+    RootBounds(Setting setting, Node node) {
+        this.setting = setting;
         this.problem = setting.problem();
         this.graph = setting.graph();
         this.node = node;
-        prices = new Prices(problem, graph, setting.heads(), node);
-        whole = new Bounds(problem, graph, node, prices, null);
-        for (int s = graph.segmentRoots.size() - 1; s >= 0; s--) {
+        prices = new Prices(problem, graph, node);
+        whole = new Bounds(setting, node, prices, null);
+        for (int s = graph.firsts.size() - 1; s >= 0; s--) {
             whole.lookAhead(s);
         }
-        for (int s = 0; s < graph.segmentRoots.size(); s++) {
+        for (int s = 0; s < graph.firsts.size(); s++) {
             whole.lookBack(s);
         }
     }
@@ -32,7 +31,7 @@ final class Limits implements Surroundings {
     /** Returns the lower bound of the tune. */
     int bound() {
         int root = graph.visit[0];
-        int least = roundedUp(whole.total(root) - prices.refund[root]);
+        int least = Surroundings.roundedUp(whole.total(root) - prices.refund[root]);
         return stretches == null ? least : Math.max(stretches.total(), least);
     }
 
@@ -41,13 +40,9 @@ final class Limits implements Surroundings {
         return new PricedCeiling(problem, prices, this);
     }
 
-    static int roundedUp(double value) {
-        return (int) Math.min(Problem.NEVER, Math.ceil(value - SLACK));
-    }
-
     /** Returns stretches to be looked at. */
     Stretches stretches() {
-        return new Stretches(problem, graph, node, prices, whole);
+        return new Stretches(setting, node, prices, whole);
     }
 
     /** Takes in what looking at the stretches has found. */

@@ -4,15 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
+import org.bellowscribe.solver.search.Zones;
 import org.junit.jupiter.api.Test;
 
 /** Equal measures of two events with two options each; a measure that differs pays 3 points, 12 quarters. */
-class TollsTest {
+class RelaxationTest {
 
     private static final int STEP = 10;
 
@@ -26,11 +28,11 @@ class TollsTest {
         List<Integer> order = IntStream.range(0, events).boxed().toList();
         List<List<Option>> options =
                 order.stream().map(e -> List.of(option, option)).toList();
-        return new Problem(order, edges, options, pairs, 0, 9, false, 0, 0, 9);
+        return new Problem(order, edges, options, pairs, Collections.nCopies(events, Zones.FREE), 0, 9, false, 0, 0, 9);
     }
 
     // The group may have option 0 at the first event of its measures only, all of them play option 1 there, and the
-    // tolls
+    // multipliers
     // have followed that.
     private static long costOfTheGroup(int measures) {
         int events = 2 * measures;
@@ -39,16 +41,16 @@ class TollsTest {
         List<int[]> group = IntStream.range(0, measures)
                 .mapToObj(m -> new int[] {2 * m, 2 * m + 1})
                 .toList();
-        Twins twins = new Twins(List.of(group), signs, 3);
-        Kinds kinds = new Kinds(twins);
+        EqualGroups groups = new EqualGroups(List.of(group), signs, 3);
+        Kinds kinds = new Kinds(groups);
         Marks oneDiffers = new Marks(new int[events], new int[events]);
         oneDiffers.option()[0] = 1;
-        Allowed first = new Allowed(twins, kinds).parts(oneDiffers).get(0);
-        Tolls tolls = new Tolls(problem(events), twins, kinds).narrowed(first);
+        Block first = new Block(groups, kinds).parts(oneDiffers).get(0);
+        Relaxation relaxation = new Relaxation(problem(events), groups, kinds).narrowed(first);
         Marks allDiffer = new Marks(new int[events], new int[events]);
         Arrays.setAll(allDiffer.option(), e -> e % 2 == 0 ? 1 : 0);
-        tolls.follow(allDiffer, new Tolls.Whole(new int[events], new boolean[events], 0), STEP);
-        return tolls.whole(allDiffer).cost();
+        relaxation.follow(allDiffer, new GroupMarks(new int[events], new boolean[events]), STEP);
+        return relaxation.solveGroups(allDiffer, GroupMarks.none(events));
     }
 
     @Test

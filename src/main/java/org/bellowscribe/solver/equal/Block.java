@@ -6,27 +6,27 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Which common marks each group of equal measures may have: for each event of its measures, in order, the kinds that are
- * allowed. Narrowed step by step, it parts all answers into smaller and smaller heaps.
+ * allowed. Narrowed step by step, it parts all answers into smaller and smaller blocks.
  */
-final class Allowed {
+final class Block {
 
-    private final Twins twins;
+    private final EqualGroups groups;
     private final Kinds kinds;
     /** By group [event in order][kind]; null while everything is allowed. */
     private final boolean[] @Nullable [][] byGroup;
 
     /** Allows everything. */
-    Allowed(Twins twins, Kinds kinds) {
-        this.twins = twins;
+    Block(EqualGroups groups, Kinds kinds) {
+        this.groups = groups;
         this.kinds = kinds;
-        byGroup = new boolean[twins.groups().size()][][];
+        byGroup = new boolean[groups.list().size()][][];
     }
 
-    private Allowed(Allowed wider, int group, int i, boolean[] wanted) {
-        twins = wider.twins;
+    private Block(Block wider, int group, int i, boolean[] wanted) {
+        groups = wider.groups;
         kinds = wider.kinds;
         byGroup = wider.byGroup.clone();
-        int[] measure = twins.groups().get(group).get(0);
+        int[] measure = groups.list().get(group).get(0);
         boolean[][] narrower = new boolean[measure.length][];
         for (int at = 0; at < measure.length; at++) {
             narrower[at] = wider.kinds(group, at);
@@ -40,7 +40,7 @@ final class Allowed {
         if (given != null) {
             return given[i];
         }
-        boolean[] all = new boolean[kinds.count(twins.groups().get(group).get(0)[i])];
+        boolean[] all = new boolean[kinds.count(groups.list().get(group).get(0)[i])];
         Arrays.fill(all, true);
         return all;
     }
@@ -90,7 +90,7 @@ final class Allowed {
      * Parts this in two where the measures of a group are played most differently: at one event one kind of marks, or any
      * other. Returns nothing if every group has one way to mark it only.
      */
-    List<Allowed> parts(Marks marks) {
+    List<Block> parts(Marks marks) {
         int most = 0;
         int group = -1;
         int at = -1;
@@ -111,10 +111,10 @@ final class Allowed {
         return group < 0 ? firstFree(marks) : parts(group, at, kind);
     }
 
-    private List<Allowed> firstFree(Marks marks) {
+    private List<Block> firstFree(Marks marks) {
         for (int g = 0; g < byGroup.length; g++) {
             List<int[]> keeping = keeping(g, marks);
-            int[] measure = keeping.isEmpty() ? twins.groups().get(g).get(0) : keeping.get(0);
+            int[] measure = keeping.isEmpty() ? groups.list().get(g).get(0) : keeping.get(0);
             for (int i = 0; i < measure.length; i++) {
                 boolean[] given = kinds(g, i);
                 int played = kinds.played(measure[i], marks);
@@ -135,7 +135,7 @@ final class Allowed {
     }
 
     private List<int[]> keeping(int group, Marks marks) {
-        return twins.groups().get(group).stream()
+        return groups.list().get(group).stream()
                 .filter(measure -> !isLeft(group, measure, marks))
                 .toList();
     }
@@ -156,12 +156,12 @@ final class Allowed {
         return best;
     }
 
-    private List<Allowed> parts(int group, int i, int kind) {
+    private List<Block> parts(int group, int i, int kind) {
         boolean[] given = kinds(group, i);
         boolean[] one = new boolean[given.length];
         one[kind] = true;
         boolean[] others = given.clone();
         others[kind] = false;
-        return List.of(new Allowed(this, group, i, one), new Allowed(this, group, i, others));
+        return List.of(new Block(this, group, i, one), new Block(this, group, i, others));
     }
 }

@@ -11,11 +11,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Three equal measures of two events; each event has two options with one move each, signs 7 and 8. */
-class AllowedTest {
+class BlockTest {
 
     private static final List<int[]> GROUP = List.of(new int[] {0, 1}, new int[] {2, 3}, new int[] {4, 5});
-    private static final Twins TWINS = new Twins(List.of(GROUP), signs(), 3);
-    private static final Allowed ALL = new Allowed(TWINS, new Kinds(TWINS));
+    private static final EqualGroups TWINS = new EqualGroups(List.of(GROUP), signs(), 3);
+    private static final Block ALL = new Block(TWINS, new Kinds(TWINS));
 
     private static int[][][] signs() {
         int[][][] signs = new int[6][][];
@@ -38,7 +38,7 @@ class AllowedTest {
 
     @Test
     void isPartedWhereTheMeasuresAreDifferentIntoTheCommonestKindAndTheOthers() {
-        List<Allowed> parts = ALL.parts(played(0, 1, 0, 0, 0, 1));
+        List<Block> parts = ALL.parts(played(0, 1, 0, 0, 0, 1));
         boolean[][] commonest = parts.get(0).of(0);
         boolean[][] others = parts.get(1).of(0);
         assertNotNull(commonest);
@@ -51,7 +51,7 @@ class AllowedTest {
     @Test
     void measureThatIsPlayedOtherwiseHasLeftWhatIsAllowed() {
         Marks marks = played(0, 1, 0, 0, 0, 1);
-        Allowed commonest = ALL.parts(marks).get(0);
+        Block commonest = ALL.parts(marks).get(0);
         assertFalse(commonest.isLeft(0, GROUP.get(0), marks));
         assertTrue(commonest.isLeft(0, GROUP.get(1), marks));
     }
@@ -59,9 +59,9 @@ class AllowedTest {
     @Test
     void alikeMeasuresArePartedUntilOneWayIsLeft() {
         Marks marks = played(0, 1, 0, 1, 0, 1);
-        Allowed first = ALL.parts(marks).get(0);
+        Block first = ALL.parts(marks).get(0);
         assertFalse(first.isSettled(0));
-        Allowed second = first.parts(marks).get(0);
+        Block second = first.parts(marks).get(0);
         assertTrue(second.isSettled(0));
         assertEquals(List.of(), second.parts(marks));
     }

@@ -8,22 +8,22 @@ import java.util.Map;
 /**
  * Measures that are written the same, and what it costs to play them differently.
  *
- * @param groups groups of equal measures, at least two measures each; a measure is its events in order, as many as its
+ * @param list groups of equal measures, at least two measures each; a measure is its events in order, as many as its
  *     fellows have, and every two that follow each other there follow each other in the order of play
  * @param signs for each [event][option][move] a number for what stands on the sheet: the same number, the same marks;
  *     used for the events of the groups only
  * @param price points for each measure that is played otherwise than most of its group, 0 or more
  */
-public record Twins(List<List<int[]>> groups, int[][][] signs, int price) {
+public record EqualGroups(List<List<int[]>> list, int[][][] signs, int price) {
 
     /** Copies the lists. */
-    public Twins {
-        groups = groups.stream().map(List::copyOf).toList();
+    public EqualGroups {
+        list = list.stream().map(List::copyOf).toList();
     }
 
     /** Returns true if there is nothing to weigh. */
     boolean isEmpty() {
-        return groups.isEmpty() || price == 0;
+        return list.isEmpty() || price == 0;
     }
 
     /** Returns the signs of a measure. */
@@ -51,7 +51,7 @@ public record Twins(List<List<int[]>> groups, int[][][] signs, int price) {
 
     /** Returns for each group the signs that most of its measures have; of those equally frequent the first. */
     int[][] patterns(Marks marks) {
-        return groups.stream().map(group -> commonest(group, marks)).toArray(int[][]::new);
+        return list.stream().map(group -> commonest(group, marks)).toArray(int[][]::new);
     }
 
     private int[] commonest(List<int[]> group, Marks marks) {
@@ -75,8 +75,8 @@ public record Twins(List<List<int[]>> groups, int[][][] signs, int price) {
 
     /** Returns the measures of a group that are played otherwise than most of it. */
     List<int[]> differing(int group, Marks marks) {
-        int[] common = commonest(groups.get(group), marks);
-        return groups.get(group).stream()
+        int[] common = commonest(list.get(group), marks);
+        return list.get(group).stream()
                 .filter(measure -> !Arrays.equals(common, signs(measure, marks)))
                 .toList();
     }
@@ -84,7 +84,7 @@ public record Twins(List<List<int[]>> groups, int[][][] signs, int price) {
     /** Returns the points for all that differ. */
     int cost(Marks marks) {
         int differing = 0;
-        for (int g = 0; g < groups.size(); g++) {
+        for (int g = 0; g < list.size(); g++) {
             differing += differing(g, marks).size();
         }
         return price * differing;

@@ -1,0 +1,75 @@
+package org.bellowscribe.solver.search;
+
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The pass over the root: the least cost when stretches need not agree on the anchors' openings. Found within a limit that
+ * is raised from the bounds, and where that does not do, from what each stretch costs by itself.
+ */
+final class RootPass {
+
+    // A limit raised beyond this is raised to the end.
+    private static final int LARGE = 20_000;
+    // How much dearer than the least the ways into a stretch are known: what is missed adds up over the stretches.
+    private static final int LEAST_ROOM = 4;
+    private static final int MOST_ROOM = 24;
+
+    private final Setting setting;
+    private final Work work;
+    private final Node root;
+    private final RootBounds bounds;
+
+    RootPass(Setting setting, Work work, Node root, RootBounds bounds) {
+        this.setting = setting;
+        this.work = work;
+        this.root = root;
+        this.bounds = bounds;
+    }
+
+    /** Returns the pass; null if the root has no answer, or if the work limit strikes. */
+    @Nullable
+    AirPass run() {
+        int bound = bounds.bound();
+        Ceiling ceiling = bounds.ceiling();
+        AirPass pass = work.pass(root, ceiling, bound);
+        if (pass != null || (setting.graph().firsts.size() > 1 && !proveStretches())) {
+            return pass;
+        }
+        return raise(Math.max(bound + 1, bounds.bound()), limit -> work.pass(root, ceiling, limit));
+    }
+
+    // From the last stretch to the first; false if one of them has no answer.
+    private boolean proveStretches() {
+        Stretches stretches = bounds.stretches();
+        int count = setting.graph().firsts.size();
+        int room = Math.min(MOST_ROOM, LEAST_ROOM + count);
+        Ceiling ceiling = new PricedCeiling(setting.problem(), bounds.prices, stretches);
+        for (int s = count - 1; s >= 0; s--) {
+            int stretch = s;
+            IntFunction<@Nullable AirPass> passWithin =
+                    limit -> work.ran(AirPass.alone(setting, root, ceiling, stretch, stretches.beyond(), limit));
+            AirPass pass = raise(stretches.look(stretch) + room, passWithin);
+            if (pass == null) {
+                return false;
+            }
+            stretches.settle(stretch, pass);
+        }
+        bounds.prove(stretches);
+        return true;
+    }
+
+    // Raises the limit until a pass finds something: the first that does is exact, and the cheapest passes come first.
+    private @Nullable AirPass raise(int bound, IntFunction<@Nullable AirPass> passWithin) {
+        int raise = 0;
+        while (bound < Problem.NEVER) {
+            int limit = Math.min(bound + raise, Problem.NEVER - 1);
+            AirPass pass = passWithin.apply(limit);
+            if (pass != null || limit >= Problem.NEVER - 1 || work.isSpent()) {
+                return pass;
+            }
+            raise = raise > LARGE ? Problem.NEVER : 2 * raise + 1;
+        }
+        return null;
+    }
+}
