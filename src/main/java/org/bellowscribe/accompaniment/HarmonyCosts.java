@@ -75,7 +75,8 @@ final class HarmonyCosts {
         for (int c = 0; c < costs.length; c++) {
             KeyChords.Priced priced = chords.get(span).get(c);
             ChordSymbol chord = priced.chord();
-            costs[c] = spans.get(span).share(measure(span)) * (OUTSIDE * outside(span, chord) + foreign(span, chord) + priced.price());
+            costs[c] = spans.get(span).share(measure(span))
+                    * (OUTSIDE * outside(span, chord) + foreign(span, chord) + priced.price());
         }
         return costs;
     }
@@ -145,7 +146,9 @@ final class HarmonyCosts {
         if (from.equals(to)) {
             return 0;
         }
-        return !spans.get(span).isWithin(measure(span)) ? CHANGE_AT_BAR : isCadence(span, from, to) ? CADENCE : CHANGE_WITHIN;
+        return !spans.get(span).isWithin(measure(span))
+                ? CHANGE_AT_BAR
+                : isCadence(span, from, to) ? CADENCE : CHANGE_WITHIN;
     }
 
     private boolean isCadence(int span, ChordSymbol from, ChordSymbol to) {

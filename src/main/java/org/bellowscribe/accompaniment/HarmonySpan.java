@@ -30,7 +30,8 @@ record HarmonySpan(int measure, Fraction onset, Fraction length) {
                 }
             }
             if (measure.length().compareTo(from) > 0) {
-                spans.add(new HarmonySpan(measure.index(), from, measure.length().minus(from)));
+                spans.add(
+                        new HarmonySpan(measure.index(), from, measure.length().minus(from)));
             }
         }
         return spans;
@@ -39,8 +40,8 @@ record HarmonySpan(int measure, Fraction onset, Fraction length) {
     // Where within a full measure the harmony may change. A waltz has one harmony a measure; 2/4, 4/4 and 6/8 fall into
     // halves, 12/8 is two measures of 6/8, and the slip jig may change on its third pulse (common practice, no source).
     private static List<Fraction> cuts(TimeSignature time) {
-        int pulses = (int)
-                Math.round(time.measureLength().toDouble() / time.pulse().toDouble());
+        int pulses =
+                (int) Math.round(time.measureLength().toDouble() / time.pulse().toDouble());
         if (time.isCompound()) {
             return IntStream.range(1, pulses)
                     .filter(pulse -> pulses != 3 || pulse == 2)

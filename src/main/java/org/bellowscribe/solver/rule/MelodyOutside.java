@@ -46,7 +46,8 @@ public final class MelodyOutside implements LeftHandRule {
         if (sound == null || event.isRest() || !HARMONIES.contains(fit)) {
             return 0;
         }
-        PitchClass root = fit == LeftHandFit.FIFTH ? sound.root() : play.harmony().root().plus(-MINOR_THIRD);
+        PitchClass root =
+                fit == LeftHandFit.FIFTH ? sound.root() : play.harmony().root().plus(-MINOR_THIRD);
         Set<Integer> chord = fit == LeftHandFit.FIFTH ? DOMINANT_SEVENTH : MINOR_TRIAD;
         boolean fits = event.pitches().stream()
                 .anyMatch(pitch -> chord.contains(pitch.pitchClass().above(root)));
