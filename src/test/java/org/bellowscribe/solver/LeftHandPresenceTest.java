@@ -209,7 +209,7 @@ class LeftHandPresenceTest {
     }
 
     private List<Tune> samples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.walk(Path.of("samples"))) {
             return tunes(files.filter(file -> file.toString().endsWith(".musicxml"))
                     .sorted()
                     .toList());
