@@ -40,7 +40,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How often the harmony that is really played meets hidden chord symbols: the marks of {@code dg-21} in the nearest key that
- * can be played, for each full measure the root that holds longest. "Meant" is the harmony to which the solver has
+ * can be played, for each full measure the root of most strokes, of equally many the first. "Meant" is the harmony to which the solver has
  * given its strokes; "heard" takes the basses of fifths, relative minors and sounds that only go with the melody for what
  * they are. Points were weighed on the even half of the files only. Runs with {@code -Dmeasure=final-harmony} only; the
  * table goes to {@code target/final-harmony.txt}:
