@@ -42,8 +42,13 @@ class PinPriceTest {
 
     @Test
     void pressOfTheAirButtonIsChargedByItsRule() {
-        List<PinPrice> prices = prices(Pin.at(1).air(AirUse.FULL), Pin.at(3).air(AirUse.FULL));
-        for (PinPrice price : prices) {
+        Pin[] pins = Lesson.solve(Lesson.task()).steps().stream()
+                .filter(step -> step.air() == AirUse.NONE)
+                .limit(2)
+                .map(step -> Pin.at(step.event().index()).air(AirUse.FULL))
+                .toArray(Pin[]::new);
+        assertEquals(2, pins.length);
+        for (PinPrice price : prices(pins)) {
             assertTrue(price.comparison().describe().contains("air press +"), price.toString());
         }
     }
