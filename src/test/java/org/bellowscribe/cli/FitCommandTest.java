@@ -105,6 +105,7 @@ class FitCommandTest {
         assertEquals("d-10", JsonTree.get(book.get(0), "instrument"));
     }
 
+    /** What is solved is the same in every format; so only one of them waits for it. */
     @Test
     void anyNumberOfThreadsGivesTheSame() throws IOException {
         for (String format : List.of("text", "csv", "json")) {
@@ -118,7 +119,7 @@ class FitCommandTest {
                 "--format",
                 format,
                 "--solve",
-                "1",
+                format.equals("text") ? "1" : "0",
                 "--quiet",
                 "--threads",
                 "1"
