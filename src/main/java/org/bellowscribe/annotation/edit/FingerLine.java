@@ -22,7 +22,7 @@ final class FingerLine {
     boolean belongTo(String digits, String letters) {
         String unsigned = SignedMarks.unsigned(letters);
         boolean alike = signs(digits).equals(signs(unsigned));
-        for (String digit : between.split(digits)) {
+        for (String digit : between.split(digits, 0)) {
             alike &= digit.isEmpty() || DIGIT.matcher(digit).matches();
         }
         return alike && !digits.isBlank() && digits.startsWith(lead(unsigned));
