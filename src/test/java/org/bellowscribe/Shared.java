@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Assumptions;
 public final class Shared {
 
     private static final Path ROOT = Path.of("..", "shared");
+    private static final int SHARE = 7;
 
     private Shared() {}
 
@@ -25,15 +26,11 @@ public final class Shared {
         return path;
     }
 
-    /**
-     * Returns every seventh of the scores below a folder of {@code ../shared}, for slow checks; all of them where the
-     * system property {@code thorough} is set.
-     */
+    /** Returns every seventh of the scores below a folder of {@code ../shared}, for slow checks. */
     public static List<Path> sample(String below) {
         List<Path> scores = scores(below);
-        int step = Boolean.getBoolean("thorough") ? 1 : 7;
         return IntStream.range(0, scores.size())
-                .filter(i -> i % step == 0)
+                .filter(i -> i % SHARE == 0)
                 .mapToObj(scores::get)
                 .toList();
     }

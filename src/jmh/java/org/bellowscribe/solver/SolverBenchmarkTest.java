@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /** Runs the benchmark in JMH and writes its table into {@code target}. */
+@Tag("solver-benchmark")
 class SolverBenchmarkTest {
 
     private static final int COMBINATIONS = 24;

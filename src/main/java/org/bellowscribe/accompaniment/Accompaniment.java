@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.bellowscribe.accompaniment.pattern.PatternLibrary;
+import java.util.stream.Collectors;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.LeftHandButton;
@@ -13,6 +13,7 @@ import org.bellowscribe.score.Harmony;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
 
@@ -35,18 +36,8 @@ public final class Accompaniment {
     }
 
     /**
-     * Returns the wanted sounds in score order: the pattern of the metre with the chord symbols of the score, and with a
+     * Returns the wanted sounds in score order: the patterns with the chord symbols of the score, and with a
      * simple harmony wherever it has none. Empty if the instrument has no left hand.
-     *
-     * @param tune the tune
-     * @param instrument the instrument, for what its left hand can sound at all
-     */
-    public static List<WantedSound> plan(Tune tune, Instrument instrument) {
-        return plan(tune, instrument, PatternLibrary.usual());
-    }
-
-    /**
-     * Returns the wanted sounds in score order, as above, with patterns that were chosen.
      *
      * @param tune the tune
      * @param instrument the instrument, for what its left hand can sound at all
@@ -102,7 +93,8 @@ public final class Accompaniment {
                 stroke.kind(),
                 stroke.tone(),
                 firstBeat,
-                harmonies));
+                harmonies,
+                sounding.event().pitches().stream().map(Pitch::pitchClass).collect(Collectors.toSet())));
     }
 
     // A few notes before the bar line are played without the left hand: common practice, no source.

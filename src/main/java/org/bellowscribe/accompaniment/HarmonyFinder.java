@@ -22,8 +22,10 @@ import org.bellowscribe.theory.PitchClass;
  */
 final class HarmonyFinder {
 
-    // The points above count for the whole tune; a choice of chords pays at each of two or so strokes of a span.
-    private static final double PER_STROKE = 0.5;
+    // Where the finder is sure it is right far more often than the buttons that lie handy, so another chord is dear: at
+    // each
+    // stroke three times what the whole harmony loses by it. Next to nothing where two chords suit almost equally.
+    private static final double PER_STROKE = 3;
     private static final int MOST_MISFIT = 8;
     private static final int MOST_OPTIONS = 4;
 
@@ -119,18 +121,18 @@ final class HarmonyFinder {
     }
 
     private static List<HarmonyOption> options(List<ChordSymbol> chords, double[] points) {
-        double least = Double.MAX_VALUE;
-        for (double each : points) {
-            least = Math.min(least, each);
-        }
-        List<HarmonyOption> options = new ArrayList<>();
+        List<Integer> order = new ArrayList<>();
         for (int c = 0; c < points.length; c++) {
-            options.add(new HarmonyOption(chords.get(c), (int) Math.round(PER_STROKE * (points[c] - least))));
+            order.add(c);
         }
-        return options.stream()
-                .filter(option -> option.misfit() <= MOST_MISFIT)
-                .sorted(Comparator.comparingInt(HarmonyOption::misfit))
-                .limit(MOST_OPTIONS)
-                .toList();
+        order.sort(Comparator.comparingDouble(c -> points[c]));
+        List<HarmonyOption> options = new ArrayList<>();
+        for (int c : order) {
+            int misfit = (int) Math.round(PER_STROKE * (points[c] - points[order.get(0)]));
+            if (misfit <= MOST_MISFIT && options.size() < MOST_OPTIONS) {
+                options.add(new HarmonyOption(chords.get(c), misfit));
+            }
+        }
+        return options;
     }
 }

@@ -1,8 +1,10 @@
 package org.bellowscribe.accompaniment;
 
 import java.util.List;
+import java.util.Set;
 import org.bellowscribe.theory.ChordSymbol;
 import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.Mode;
 import org.bellowscribe.theory.PitchClass;
 
 /**
@@ -20,6 +22,8 @@ final class KeyChords {
      */
     record Priced(ChordSymbol chord, double price) {}
 
+    private static final Set<Integer> SCALE = Set.of(0, 2, 4, 5, 7, 9, 11);
+
     private KeyChords() {}
 
     /** Returns the chords of a key, the home chord first. */
@@ -32,7 +36,7 @@ final class KeyChords {
                         major(home, 7, 2),
                         major(home, 5, 2),
                         minor(home, 9, 6),
-                        minor(home, 2, 6),
+                        minor(home, 2, 10),
                         major(home, 2, 8),
                         minor(home, 4, 10));
             case MIXOLYDIAN ->
@@ -63,6 +67,11 @@ final class KeyChords {
                         major(home, 8, 4),
                         minor(home, 7, 6));
         };
+    }
+
+    /** Returns true if the signature of a key has a note. */
+    static boolean hasInScale(Key key, PitchClass note) {
+        return SCALE.contains(note.above(new Key(key.fifths(), Mode.MAJOR).tonic()));
     }
 
     private static Priced major(PitchClass home, int above, double price) {

@@ -23,6 +23,10 @@ public enum LeftHandFit {
      * is Am7).
      */
     RELATIVE,
+    /** For a major chord the minor chord below it, or that chord's bass: E minor for G. */
+    RELATIVE_MINOR,
+    /** A sound of another harmony that has the melody note over it: it goes with the tune, if not with the harmony. */
+    WITH_MELODY,
     /** Nothing sounds. */
     SILENT;
 
@@ -58,7 +62,10 @@ public enum LeftHandFit {
                 && sound.root().equals(harmony.root().plus(FIFTH_ABOVE))) {
             return FIFTH;
         }
-        return sameKind && isRelative(harmony, sound) ? RELATIVE : null;
+        if (sameKind && isRelative(harmony, sound)) {
+            return harmony.isMinor() ? RELATIVE : RELATIVE_MINOR;
+        }
+        return sameKind && wanted.melody().stream().anyMatch(sound::carries) ? WITH_MELODY : null;
     }
 
     private static boolean thirdFits(ChordSymbol harmony, LeftHandSound sound) {
@@ -67,7 +74,9 @@ public enum LeftHandFit {
 
     private static boolean isRelative(ChordSymbol harmony, LeftHandSound sound) {
         return harmony.isMinor()
-                && sound.third() != Third.MINOR
-                && sound.root().equals(harmony.root().plus(MINOR_THIRD));
+                ? sound.third() != Third.MINOR
+                        && sound.root().equals(harmony.root().plus(MINOR_THIRD))
+                : sound.third() != Third.MAJOR
+                        && sound.root().equals(harmony.root().plus(-MINOR_THIRD));
     }
 }

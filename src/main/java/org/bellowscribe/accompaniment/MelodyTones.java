@@ -9,7 +9,9 @@ import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 
 /**
- * How much each pitch class is heard in a stretch of melody: its time, in quarters, more where it begins on a beat.
+ * How much each pitch class is heard in a stretch of melody: its time, in quarters, more where it begins on a beat, and more
+ * where no step leads on from it: what is left by a leap or before a rest belongs to the harmony, what is left by a step may
+ * be passing (common practice, no source).
  *
  * @param weights one weight for each semitone above C, 0 or more
  */
@@ -18,6 +20,8 @@ record MelodyTones(List<Double> weights) {
     private static final int OCTAVE = 12;
     private static final double AT_START = 2;
     private static final double ON_PULSE = 1.5;
+    private static final double NOT_LEFT_BY_STEP = 1.3;
+    private static final int STEP = 2;
 
     /** Copies the list. */
     MelodyTones {
@@ -79,11 +83,24 @@ record MelodyTones(List<Double> weights) {
         private void add(double[] weights, Event event, double begin, double end) {
             double start = start(event);
             double heard = Math.min(end, end(event)) - Math.max(begin, start);
-            double accent = start <= begin ? AT_START : isOnPulse(event) ? ON_PULSE : 1;
+            double beat = start <= begin ? AT_START : isOnPulse(event) ? ON_PULSE : 1;
+            double accent = isLeftByStep(event) ? beat : beat * NOT_LEFT_BY_STEP;
             for (Pitch pitch : event.pitches()) {
                 weights[pitch.pitchClass().semitone()] +=
                         accent * heard / event.pitches().size();
             }
+        }
+
+        // A note that is struck again is left by no leap either. Of notes struck together the lowest counts.
+        private boolean isLeftByStep(Event event) {
+            int next = event.index() + 1;
+            if (event.isRest()
+                    || next == tune.events().size()
+                    || tune.events().get(next).isRest()) {
+                return false;
+            }
+            int here = event.pitches().get(0).midiNumber();
+            return Math.abs(tune.events().get(next).pitches().get(0).midiNumber() - here) <= STEP;
         }
 
         private boolean isOnPulse(Event event) {

@@ -42,6 +42,14 @@ public record PatternChoice(List<Pattern> library, List<Named> named, List<Named
      */
     public record Named(Pattern pattern, @Nullable String time, int first, int last) {
 
+        /** Returns what it was named for, such as {@code measures 17 to 24} or {@code 3/4}; empty if for the tune. */
+        public String where() {
+            if (first == 0) {
+                return time == null ? "" : time;
+            }
+            return first == last ? "measure " + first : "measures %d to %d".formatted(first, last);
+        }
+
         private boolean holds(Measure measure) {
             if (first > 0) {
                 String number = measure.number();
@@ -55,6 +63,13 @@ public record PatternChoice(List<Pattern> library, List<Named> named, List<Named
         private int weight() {
             return first > 0 ? 2 : time != null ? 1 : 0;
         }
+    }
+
+    /** Returns what the user named that holds for no measure of a tune. */
+    public List<Named> idle(List<Measure> measures) {
+        return named.stream()
+                .filter(each -> measures.stream().noneMatch(each::holds))
+                .toList();
     }
 
     /** Returns the pattern of a measure. */

@@ -1,8 +1,13 @@
 package org.bellowscribe.accompaniment;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.theory.Fraction;
+import org.bellowscribe.theory.PitchClass;
 
 /**
  * A moment at which the pattern of the metre, or a written left hand, wants a sound.
@@ -14,6 +19,7 @@ import org.bellowscribe.theory.Fraction;
  * @param tone which note of the harmony a bass is to sound; {@code ROOT} for a chord
  * @param firstBeat true on the first beat of a measure
  * @param harmonies what may be meant: exactly one where the score gives a chord symbol, else several
+ * @param melody what the melody has at that moment; empty if nobody asks for a sound that goes with it
  */
 public record WantedSound(
         int event,
@@ -22,11 +28,13 @@ public record WantedSound(
         LeftHandKind kind,
         ChordTone tone,
         boolean firstBeat,
-        List<HarmonyOption> harmonies) {
+        List<HarmonyOption> harmonies,
+        Set<PitchClass> melody) {
 
-    /** Copies the harmonies. */
+    /** Copies the harmonies and sorts the melody. */
     public WantedSound {
         harmonies = List.copyOf(harmonies);
+        melody = Collections.unmodifiableSet(new TreeSet<>(melody));
     }
 
     /** Creates a chord, or a bass on the root. */
@@ -37,7 +45,7 @@ public record WantedSound(
             LeftHandKind kind,
             boolean firstBeat,
             List<HarmonyOption> harmonies) {
-        this(event, offset, duration, kind, ChordTone.ROOT, firstBeat, harmonies);
+        this(event, offset, duration, kind, ChordTone.ROOT, firstBeat, harmonies, Set.of());
     }
 
     /** Returns the same sound some semitones higher, lower if negative. */
@@ -45,6 +53,7 @@ public record WantedSound(
         List<HarmonyOption> moved = harmonies.stream()
                 .map(harmony -> new HarmonyOption(harmony.chord().plus(semitones), harmony.misfit()))
                 .toList();
-        return new WantedSound(event, offset, duration, kind, tone, firstBeat, moved);
+        Set<PitchClass> over = melody.stream().map(note -> note.plus(semitones)).collect(Collectors.toSet());
+        return new WantedSound(event, offset, duration, kind, tone, firstBeat, moved, over);
     }
 }

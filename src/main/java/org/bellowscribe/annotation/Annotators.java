@@ -55,20 +55,6 @@ public final class Annotators {
     /**
      * Returns what to write.
      *
-     * @param solution how the tune is played on the instrument; one step for each event of the tune
-     * @param ids ids of the marks to write, in any order; empty for none
-     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
-     * @throws DiagnosedException naming every id that no annotator has
-     */
-    public static List<Annotation> annotate(
-            Tune tune, Instrument instrument, Solution solution, Style style, List<String> ids)
-            throws DiagnosedException {
-        return annotate(new Arrangement(tune, instrument, solution, style), ids);
-    }
-
-    /**
-     * Returns what to write.
-     *
      * @param ids ids of the marks to write, in any order; empty for none
      * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
      * @throws DiagnosedException naming every id that no annotator has
@@ -90,6 +76,11 @@ public final class Annotators {
         SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), signed);
         for (Annotator annotator : find(ids)) {
             annotator.marks(arrangement).forEach(sheet::add);
+        }
+        for (Annotator annotator : all()) {
+            if (annotator.byDefault() && !ids.contains(annotator.id())) {
+                annotator.marks(arrangement).forEach(sheet::leaveRoomFor);
+            }
         }
         signed.aspects()
                 .keySet()

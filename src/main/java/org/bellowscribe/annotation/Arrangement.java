@@ -39,9 +39,20 @@ public record Arrangement(Tune tune, Instrument instrument, Solution solution, S
 
     /** Returns the steps at which the right hand presses buttons, in score order; none if the melody is not played. */
     public List<Step> pressed() {
+        PlayNeighbors neighbors = PlayNeighbors.of(tune);
         return solution.steps().stream()
-                .filter(step -> !step.buttons().isEmpty())
+                .filter(step -> !step.buttons().isEmpty() && !soundsOn(step, neighbors))
                 .toList();
+    }
+
+    // A note tied over a bar line has its marks where it is struck.
+    private boolean soundsOn(Step step, PlayNeighbors neighbors) {
+        return step.event().heldOver()
+                && neighbors.before(step.event().index()).stream()
+                        .map(solution.steps()::get)
+                        .allMatch(before -> before.direction() == step.direction()
+                                && before.buttons().equals(step.buttons())
+                                && before.fingers().equals(step.fingers()));
     }
 
     /** Returns the steps at the notes of the melody, played or not, in score order. */

@@ -30,7 +30,7 @@ final class LeftHandWords {
                             || neighbors.before(event).stream()
                                     .anyMatch(before -> arrangement.step(before).direction() != step.direction()));
             boolean air = step.air() != AirUse.NONE;
-            if (told || air && !isStruck(step)) {
+            if (told || (air && !isStruck(step))) {
                 words.add(event, new Mark.Words(event, Topic.DIRECTION, labels.direction(step.direction())));
             }
             if (air) {

@@ -12,6 +12,9 @@ public final class MarkLines {
     /** The left hand. */
     public static final String LEFT_HAND = "left-hand";
 
+    /** The fingers of the left hand. */
+    public static final String LEFT_HAND_FINGERS = "left-hand-fingers";
+
     private MarkLines() {}
 
     /** Returns what the texts of a line fix; null if they fix nothing. */

@@ -53,6 +53,16 @@ final class MergedWords {
         }
     }
 
+    /** Moves the words about a topic from one note to another, where the same words may stand already with the sign. */
+    void move(Topic topic, StartWords.Move move) {
+        Set<String> moved = new LinkedHashSet<>(about(topic, move.from()));
+        remove(topic, move.from());
+        about(topic, move.to()).forEach(text -> moved.remove(SignedMarks.unsigned(text)));
+        if (!moved.isEmpty()) {
+            add(move.to(), topic, moved);
+        }
+    }
+
     /** Returns the text at a note; empty if there is none. */
     String text(int note) {
         return text(texts.getOrDefault(note, Collections.emptySortedMap()));

@@ -19,6 +19,8 @@ final class SheetMarks {
     private final SignedMarks signed;
     private final LyricLines lyrics = new LyricLines();
     private final MergedWords words;
+    // Those and the usual ones that are not printed: every sheet of a tune has its words at the same notes.
+    private final MergedWords places;
     private final List<Annotation> fingers = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
@@ -27,6 +29,7 @@ final class SheetMarks {
         this.style = style;
         this.signed = signed;
         this.words = new MergedWords(style.words());
+        this.places = new MergedWords(style.words());
     }
 
     /** Adds a mark, with the sign if it is fixed. Words at a rest that is not written go to the next event that is; other marks there are left out. */
@@ -34,12 +37,20 @@ final class SheetMarks {
         Event event = tune.events().get(mark.event());
         if (mark instanceof Mark.Words text) {
             written(mark.event()).forEach(written -> words.add(written.firstNoteIndex(), signed(text)));
+            leaveRoomFor(text);
         } else if (mark instanceof Mark.Symbol symbol) {
             written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), signed(syllable));
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
             fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
+        }
+    }
+
+    /** Keeps the place of words that are not printed; other marks take none. */
+    void leaveRoomFor(Mark mark) {
+        if (mark instanceof Mark.Words text) {
+            written(mark.event()).forEach(written -> places.add(written.firstNoteIndex(), signed(text)));
         }
     }
 
@@ -88,7 +99,7 @@ final class SheetMarks {
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(fingers);
         annotations.addAll(symbols);
-        StartWords.spread(words, tune.events());
+        StartWords.spread(places, tune.events()).forEach(words::move);
         annotations.addAll(words.annotations());
         annotations.addAll(lyrics.annotations(style.filler()));
         annotations.sort(DOCUMENT_ORDER);

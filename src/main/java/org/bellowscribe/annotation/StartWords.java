@@ -4,6 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.bellowscribe.score.Event;
 
 /**
@@ -17,11 +20,20 @@ final class StartWords {
     private static final int NEAR = 12;
 
     /** Room that a character takes; a quaver takes 1.5, a quarter 2 (measured in three programs). */
-    private static final double CHARACTER = 0.4;
+    private static final double CHARACTER = 0.43;
 
     // What may wait; what is wanted soonest comes first.
     private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
 
+    /**
+     * Where words of the start go.
+     *
+     * @param from place of the first note in the file
+     * @param to place of the note at which they stand
+     */
+    record Move(int from, int to) {}
+
+    private final SortedMap<Topic, Move> moves = new TreeMap<>();
     private final MergedWords words;
     private final List<Event> written;
     private final int start;
@@ -36,15 +48,18 @@ final class StartWords {
      * Spreads the words at the first note.
      *
      * @param events the events of the tune in score order
+     * @return what went to another note
      */
-    static void spread(MergedWords words, List<Event> events) {
+    static SortedMap<Topic, Move> spread(MergedWords words, List<Event> events) {
         List<Event> written = events.stream().filter(event -> !event.isGap()).toList();
         for (int i = 0; i < written.size(); i++) {
             if (!written.get(i).isRest()) {
-                new StartWords(words, written, i).spread();
-                return;
+                StartWords start = new StartWords(words, written, i);
+                start.spread();
+                return start.moves;
             }
         }
+        return new TreeMap<>();
     }
 
     private void spread() {
@@ -52,13 +67,17 @@ final class StartWords {
         putWhatFits(start, waiting);
         int from = start;
         while (!waiting.isEmpty()) {
-            from = place(from, waiting);
-            if (from < 0) {
-                waiting.forEach((topic, texts) -> words.add(note(start), topic, texts));
-                return;
+            int to = place(from, waiting);
+            if (to < 0) {
+                // The hand moves at once; the others may find a place without it.
+                Topic stays = waiting.keySet().iterator().next();
+                words.add(note(start), stays, waiting.remove(stays));
+                continue;
             }
+            from = to;
             if (isFixedAt(from, waiting)) {
                 waiting.remove(Topic.HAND);
+                moves.put(Topic.HAND, new Move(note(start), note(from)));
             }
             putWhatFits(from, waiting);
         }
@@ -84,6 +103,7 @@ final class StartWords {
                 words.add(note(at), topic, texts);
                 if (first || words.text(note(at)).length() <= Mark.Words.LONGEST) {
                     waiting.remove(topic);
+                    putMove(topic, at);
                 } else {
                     words.remove(topic, note(at));
                 }
@@ -91,11 +111,18 @@ final class StartWords {
         }
     }
 
+    private void putMove(Topic topic, int at) {
+        if (at != start) {
+            moves.put(topic, new Move(note(start), note(at)));
+        }
+    }
+
     /** Returns the nearest place with room before and behind, or the roomiest if none has enough; -1 if there is none. */
     private int place(int from, Map<Topic, Set<String>> waiting) {
         int length = waiting.values().stream()
-                .mapToInt(texts -> String.join("  ", texts).length() + 2)
-                .sum();
+                .map(texts -> String.join("  ", texts))
+                .collect(Collectors.joining("  "))
+                .length();
         double own = CHARACTER * Math.min(Mark.Words.LONGEST, length);
         int best = -1;
         double mostRoom = Double.NEGATIVE_INFINITY;
@@ -103,7 +130,8 @@ final class StartWords {
             if (isFixedAt(at, waiting)) {
                 return at;
             }
-            if (!words.about(Topic.HAND, note(at)).isEmpty()) {
+            if (waiting.containsKey(Topic.HAND)
+                    && !words.about(Topic.HAND, note(at)).isEmpty()) {
                 break;
             }
             double room = Math.min(roomBefore(at), roomBehind(at) - own);
@@ -126,13 +154,11 @@ final class StartWords {
     }
 
     private double roomBefore(int at) {
-        double room = 0;
+        double way = 0;
+        double room = Double.POSITIVE_INFINITY;
         for (int i = at - 1; i >= 0; i--) {
-            room += width(i);
-            String text = words.text(note(i));
-            if (!text.isEmpty()) {
-                return room - CHARACTER * text.length();
-            }
+            way += width(i);
+            room = Math.min(room, way - CHARACTER * words.text(note(i)).length());
         }
         return room;
     }

@@ -2,7 +2,9 @@ package org.bellowscribe.batch;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -18,15 +20,16 @@ public final class AtomicFile {
     private AtomicFile() {}
 
     /**
-     * Writes to a temporary file beside the target, then moves it there. Folders on the way are made.
+     * Writes to a temporary file beside the target, then moves it there. Folders on the way are made. A link, a device or a
+     * pipe in the place of the target is never followed nor replaced.
      *
      * @throws DiagnosedException if that cannot be done; the target is then as before
      */
     public static void write(Path target, byte[] bytes) throws DiagnosedException {
         Path temporary = null;
         try {
-            // A link stays a link: what it leads to is written.
-            Path file = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+            requireOwnFile(target);
+            Path file = target.toAbsolutePath();
             Path folder = file.getParent();
             Files.createDirectories(folder);
             temporary = Files.createTempFile(folder, ".bellowscribe", ".part");
@@ -47,6 +50,21 @@ public final class AtomicFile {
                     "Maybe choose another folder with --out, or see to the permissions of this one."));
         } finally {
             remove(temporary);
+        }
+    }
+
+    private static void requireOwnFile(Path target) throws FileSystemException {
+        if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        if (Files.isSymbolicLink(target)) {
+            throw new FileSystemException(target.toString(), null, "it is a link, and links are not followed");
+        }
+        if (Files.isDirectory(target)) {
+            throw new FileSystemException(target.toString(), null, "it is a folder");
+        }
+        if (!Files.isRegularFile(target)) {
+            throw new FileSystemException(target.toString(), null, "it is no file but a device or a pipe");
         }
     }
 

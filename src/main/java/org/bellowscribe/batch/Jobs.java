@@ -1,13 +1,14 @@
 package org.bellowscribe.batch;
 
-import java.util.List;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.musicxml.SchemaCheck;
-import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ScoreReader;
 
 /** The jobs that can be done on a file. */
 public final class Jobs {
+
+    /** What is told of a score that had no marks to take out. */
+    public static final String NO_MARKS = "no marks found";
 
     private Jobs() {}
 
@@ -26,11 +27,8 @@ public final class Jobs {
         ScoreReader.warm();
     }
 
-    /** Returns the job that takes our marks out again. */
+    /** Returns the job that takes our marks out again and tells how many. */
     public static Job strip() {
-        return new SafeJob((source, bytes) -> {
-            source.write(ScoreDocument.decode(bytes).withoutMarks().encode());
-            return new Result(source, true, null, List.of());
-        });
+        return new SafeJob(new StripJob());
     }
 }

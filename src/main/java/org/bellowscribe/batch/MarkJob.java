@@ -12,6 +12,7 @@ import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.NamedPins;
+import org.bellowscribe.marking.ReadTune;
 import org.bellowscribe.marking.TuneDecider;
 import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
@@ -39,20 +40,24 @@ final class MarkJob {
     }
 
     Result run(Source source, byte[] bytes) {
+        String title = "";
         try {
             NamedPins pins = settings.steering().keepsPins() ? PinsBeside.read(outputs.pins(), source) : null;
-            Decision decision = decider.decide(reader.read(bytes, source.stem(), pins));
+            ReadTune read = reader.read(bytes, source.stem(), pins);
+            title = read.tune().title();
+            Decision decision = decider.decide(read);
             return decision instanceof Decision.Decided decided
                     ? write(source, marker.mark(decided))
-                    : refuse(source, decision.remarks());
+                    : refuse(source, decision.remarks()).titled(title);
         } catch (DiagnosedException e) {
-            return refuse(source, e.diagnostics());
+            return refuse(source, e.diagnostics()).titled(title);
         }
     }
 
     private Result write(Source source, MarkedTune marked) throws DiagnosedException {
         List<Diagnostic> remarks = new ArrayList<>(marked.remarks());
         if (outputs.score()) {
+            OtherWays.requireOurs(source, marked.otherWays().size());
             remarks.addAll(OtherWays.remarks(source, marked.otherWays().size()));
             for (int i = 0; i < marked.otherWays().size(); i++) {
                 AtomicFile.write(

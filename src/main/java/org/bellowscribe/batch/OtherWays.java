@@ -2,6 +2,7 @@ package org.bellowscribe.batch;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
@@ -30,8 +31,17 @@ final class OtherWays {
         Matcher name = NAME.matcher(String.valueOf(file.getFileName()));
         return name.matches()
                 && Integer.parseInt(name.group(2)) <= LAST
-                && Files.isRegularFile(file.resolveSibling(name.group(1) + name.group(3)))
+                && hasSibling(file, name.group(1) + name.group(3))
                 && hasOurMarks(file);
+    }
+
+    private static boolean hasSibling(Path file, String name) {
+        try {
+            return Files.isRegularFile(file.resolveSibling(name));
+        } catch (InvalidPathException e) {
+            // A name that is no text here is told elsewhere.
+            return false;
+        }
     }
 
     /**
@@ -76,6 +86,25 @@ final class OtherWays {
                         : "This run did not write %s: they are of an earlier one.".formatted(String.join(", ", left)),
                 "Maybe delete %s, so that nobody plays from %s."
                         .formatted(left.size() == 1 ? "it" : "them", left.size() == 1 ? "it" : "them")));
+    }
+
+    /**
+     * Checks that no file without our marks stands where other ways to play are to be written: a user's own.
+     *
+     * @param count how many ways are to be written
+     * @throws DiagnosedException if one does
+     */
+    static void requireOurs(Source source, int count) throws DiagnosedException {
+        for (int way = 2; way < 2 + count; way++) {
+            Path target = source.alternativeTarget(way);
+            if (Files.exists(target) && !hasOurMarks(target)) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNWRITABLE,
+                        Place.FILE,
+                        "Another way to play would take the place of %s, which has no marks of ours.".formatted(target),
+                        "Maybe give that file another name, or name another folder with --out."));
+            }
+        }
     }
 
     private static boolean hasOurMarks(Path file) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.bellowscribe.definition.DefinitionFile;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -27,11 +28,11 @@ final class PinsBeside {
      */
     static @Nullable NamedPins read(@Nullable Path given, Source source) throws DiagnosedException {
         Path path = given == null ? source.pinsFile() : given;
-        if (path == null || given == null && !Files.exists(path)) {
+        if (path == null || (given == null && !Files.exists(path))) {
             return null;
         }
         String name = String.valueOf(path.getFileName());
-        try (InputStream stream = Files.newInputStream(path)) {
+        try (InputStream stream = DefinitionFile.open(path)) {
             return new NamedPins(name, PinFile.read(stream));
         } catch (IOException e) {
             throw new DiagnosedException(Diagnostic.error(

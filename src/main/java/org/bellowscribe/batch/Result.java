@@ -15,14 +15,33 @@ import org.jspecify.annotations.Nullable;
  * @param summary figures of a marked tune; null otherwise
  * @param diagnostics remarks, in order
  * @param told lines about pins and questions, to stand under the figures
+ * @param title title of the tune; empty if it could not be read
  */
 public record Result(
-        Source source, boolean done, @Nullable TuneSummary summary, List<Diagnostic> diagnostics, List<String> told) {
+        Source source,
+        boolean done,
+        @Nullable TuneSummary summary,
+        List<Diagnostic> diagnostics,
+        List<String> told,
+        String title) {
+
+    /** How an advice begins that names a key in which the tune can be played. */
+    private static final String OTHER_KEY = "Maybe --transpose ";
 
     /** Copies the lists. */
     public Result {
         diagnostics = List.copyOf(diagnostics);
         told = List.copyOf(told);
+    }
+
+    /** Creates the result of a tune whose title is among its figures, if it has any. */
+    public Result(
+            Source source,
+            boolean done,
+            @Nullable TuneSummary summary,
+            List<Diagnostic> diagnostics,
+            List<String> told) {
+        this(source, done, summary, diagnostics, told, summary == null ? "" : summary.title());
     }
 
     /** Creates a result about which there is nothing more to tell. */
@@ -39,7 +58,20 @@ public record Result(
     Result with(Diagnostic diagnostic) {
         List<Diagnostic> all = new ArrayList<>(diagnostics);
         all.add(diagnostic);
-        return new Result(source, done, summary, all, told);
+        return new Result(source, done, summary, all, told, title);
+    }
+
+    /** Returns this result with the title of the tune. */
+    Result titled(String name) {
+        return new Result(source, done, summary, diagnostics, told, name);
+    }
+
+    /** Tells whether nothing was written but another key is known in which the tune can be played. */
+    public boolean isPlayableTransposed() {
+        return !done
+                && diagnostics.stream()
+                        .flatMap(remark -> remark.advice().stream())
+                        .anyMatch(advice -> advice.startsWith(OTHER_KEY));
     }
 
     /** Returns the first error, or null if there is none. */

@@ -22,9 +22,11 @@ import org.jspecify.annotations.Nullable;
  * @param target where the result goes; for standard output its name only
  * @param pipe the streams that stand for file and target; null for files
  * @param olderWays where other ways to play the tune stand since an earlier run, the first of them first
+ * @param wholeName true if what is written beside the result keeps the ending in its name, as in
+ *     {@code NAME.mxl.record.json}, because another result of the run has the same name but for the ending
  */
 public record Source(
-        Path file, String shown, Path target, @Nullable Pipe pipe, List<Path> olderWays) {
+        Path file, String shown, Path target, @Nullable Pipe pipe, List<Path> olderWays, boolean wholeName) {
 
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
@@ -45,12 +47,17 @@ public record Source(
 
     /** Creates the source of a file beside whose result there is nothing yet. */
     public Source(Path file, String shown, Path target) {
-        this(file, shown, target, null, List.of());
+        this(file, shown, target, null, List.of(), false);
     }
 
     /** Returns this source with what stands beside its result. */
     Source with(List<Path> ways) {
-        return new Source(file, shown, target, pipe, ways);
+        return new Source(file, shown, target, pipe, ways, wholeName);
+    }
+
+    /** Returns this source, what is written beside its result under its whole name. */
+    Source byWholeName() {
+        return new Source(file, shown, target, pipe, olderWays, true);
     }
 
     /**
@@ -59,7 +66,12 @@ public record Source(
      */
     public static Source piped(InputStream in, PrintStream out) {
         return new Source(
-                Path.of("standard input"), "standard input", Path.of("standard output"), new Pipe(in, out), List.of());
+                Path.of("standard input"),
+                "standard input",
+                Path.of("standard output"),
+                new Pipe(in, out),
+                List.of(),
+                false);
     }
 
     /**
@@ -71,6 +83,13 @@ public record Source(
         try {
             return pipe == null ? bytes(file) : readPipe(pipe.in());
         } catch (IOException e) {
+            if (pipe != null) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNREADABLE,
+                        Place.FILE,
+                        "Standard input cannot be read (%s).".formatted(Obstacle.of(e)),
+                        "Maybe name a file instead of -."));
+            }
             throw new DiagnosedException(Diagnostic.error(
                     DiagnosticCode.UNREADABLE,
                     Place.FILE,
@@ -81,10 +100,22 @@ public record Source(
 
     /** Returns the bytes of a file that is no larger than a score may be. */
     static byte[] bytes(Path file) throws DiagnosedException, IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new DiagnosedException(noFile());
+        }
         if (Files.size(file) > ScoreDocument.MAX_BYTES) {
             throw tooLarge(String.valueOf(Files.size(file)));
         }
         return Files.readAllBytes(file);
+    }
+
+    /** Returns what to say about a device or a pipe, which may never end. */
+    static Diagnostic noFile() {
+        return Diagnostic.error(
+                DiagnosticCode.UNREADABLE,
+                Place.FILE,
+                "It is no file but a device or a pipe.",
+                "Maybe - is meant, which reads a score from standard input.");
     }
 
     private static byte[] readPipe(InputStream in) throws DiagnosedException, IOException {
@@ -122,6 +153,11 @@ public record Source(
         }
     }
 
+    /** Tells whether the score comes from standard input and goes to standard output. */
+    public boolean isPiped() {
+        return pipe != null;
+    }
+
     /** Tells whether something stands already where the result goes, other than the file itself. */
     boolean hasOlderResult() {
         return pipe == null && !target.equals(file) && Files.exists(target);
@@ -137,7 +173,7 @@ public record Source(
         return stem(name());
     }
 
-    /** Returns where the record goes: beside the result, as {@code NAME.record.json}. */
+    /** Returns where the record goes: beside the result, as {@code NAME.record.json}, where no other has that name. */
     public Path recordTarget() {
         return beside(RECORD);
     }
@@ -148,7 +184,8 @@ public record Source(
      * @param ending what stands behind the name of the result without its ending
      */
     Path beside(String ending) {
-        return target.resolveSibling(stem(String.valueOf(target.getFileName())) + ending);
+        String name = String.valueOf(target.getFileName());
+        return target.resolveSibling((wholeName ? name : stem(name)) + ending);
     }
 
     /**

@@ -30,6 +30,9 @@ public final class Sources {
     /** In place of a number of other ways to play: none are written, and a folder's own are files like all others. */
     public static final int ALL_THERE_ARE = -1;
 
+    private static final String OTHER_NAME =
+            "Maybe give it another name, or set the characters of the terminal to UTF-8 (LC_ALL=C.UTF-8).";
+
     private final @Nullable Path folder;
     private final List<String> beside;
     private final int alternatives;
@@ -94,11 +97,13 @@ public final class Sources {
                 problem(input, DiagnosticCode.UNREADABLE, "There is no such file or folder.");
             } else if (Files.isDirectory(path)) {
                 addFolder(input, path);
+            } else if (!Files.isRegularFile(path)) {
+                problems.add(new Problem(input, Source.noFile()));
             } else {
                 add(path, path.getFileName());
             }
         } catch (InvalidPathException e) {
-            problem(input, DiagnosticCode.UNREADABLE, "No file can have this name.");
+            problem(input, DiagnosticCode.UNREADABLE, "No file can have this name here.", OTHER_NAME);
         }
     }
 
@@ -121,13 +126,32 @@ public final class Sources {
     }
 
     private void add(Path file, Path relative) {
+        if (!isText(file)) {
+            problem(
+                    file.toString(),
+                    DiagnosticCode.UNREADABLE,
+                    "Its name is no text in the characters of this computer.",
+                    OTHER_NAME);
+            return;
+        }
         Path target = folder == null ? file : folder.resolve(relative);
         inputs.putIfAbsent(real(file), new Source(file, file.toString(), target));
     }
 
+    // The names of a record or of another way to play are made of it.
+    private static boolean isText(Path file) {
+        try {
+            return Path.of(file.toString()).equals(file);
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
     private void giveTargets() {
         Map<String, String> taken = new HashMap<>();
-        inputs.forEach((real, source) -> {
+        inputs.forEach((real, given) -> {
+            boolean clear = beside.stream().noneMatch(ending -> taken.containsKey(key(given.beside(ending))));
+            Source source = clear ? given : given.byWholeName();
             List<Path> targets = targets(source);
             for (Path target : targets) {
                 if (!isFree(real, source, target, taken)) {

@@ -10,14 +10,13 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.Severity;
 
 /** A job on all files of a line, told as it goes on. */
 final class BatchRun {
 
     private final Sources sources;
     private final int threads;
-    private final boolean quiet;
+    private final Notes notes;
     private final Terminal terminal;
 
     /**
@@ -31,7 +30,7 @@ final class BatchRun {
         this.sources = sources;
         this.terminal = terminal;
         threads = words.get(FileOptions.THREADS, Runtime.getRuntime().availableProcessors());
-        quiet = words.has(FileOptions.QUIET);
+        notes = Notes.of(words, sources.found().size());
     }
 
     /** Does the job on every file and reports. */
@@ -51,6 +50,7 @@ final class BatchRun {
         List<Sources.Problem> remarks = new ArrayList<>(report.needsPins() ? sources.strayPins() : List.of());
         remarks.addAll(sources.problems());
         remarks.forEach(remark -> terminal.err().println(remark.diagnostic().print(remark.input())));
+        notes.tellHidden(terminal);
         List<String> failed = failed(done);
         report.end(done, failed, terminal);
         if (done.stream().anyMatch(BatchRun::isBroken)) {
@@ -61,7 +61,7 @@ final class BatchRun {
 
     private void remark(Result result) {
         for (Diagnostic diagnostic : result.diagnostics()) {
-            if (!quiet || diagnostic.severity() != Severity.NOTE) {
+            if (notes.isShown(diagnostic)) {
                 terminal.err().println(diagnostic.print(result.source().shown()));
             }
         }

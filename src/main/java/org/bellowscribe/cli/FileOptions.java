@@ -24,11 +24,14 @@ final class FileOptions {
             new WholeNumber(1, 64));
     static final CommandOption<Boolean> QUIET = CommandOption.flag("quiet", "Print errors and warnings, but no notes.");
 
+    static final CommandOption<Boolean> VERBOSE = CommandOption.flag(
+            "verbose", "Print all notes; of many files those about what was assumed are only counted if not given.");
+
     /** Options of a command that writes no score. */
-    static final List<CommandOption<?>> READING = List.of(THREADS, QUIET);
+    static final List<CommandOption<?>> READING = List.of(THREADS, QUIET, VERBOSE);
 
     /** Options of a command that writes scores. */
-    static final List<CommandOption<?>> WRITING = List.of(OUT, IN_PLACE, THREADS, QUIET);
+    static final List<CommandOption<?>> WRITING = List.of(OUT, IN_PLACE, THREADS, QUIET, VERBOSE);
 
     private FileOptions() {}
 
@@ -78,6 +81,9 @@ final class FileOptions {
     }
 
     private static void requireInput(CommandWords words) throws UsageException {
+        if (words.has(QUIET) && words.has(VERBOSE)) {
+            throw new UsageException("--quiet and --verbose exclude each other.");
+        }
         if (words.rest().isEmpty()) {
             throw new UsageException("No file or folder is named.");
         }

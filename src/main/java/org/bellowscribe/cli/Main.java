@@ -1,7 +1,5 @@
 package org.bellowscribe.cli;
 
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +8,9 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
 
 /** The command line. */
 public final class Main {
@@ -19,14 +20,19 @@ public final class Main {
     private Main() {}
 
     /** Runs the tool and ends the process with its exit code. */
+    // From JDK 22 on there is a console also where nobody watches: then progress is written to it in vain.
+    @SuppressWarnings("SystemConsoleNull")
     public static void main(String[] args) {
         // What a library logs is not for the user: what matters to them is a remark of ours.
         LIBRARIES.setLevel(Level.OFF);
         // The same figures and bytes on every computer, whatever its language.
         Locale.setDefault(Locale.ROOT);
-        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(args, new Terminal(System.in, out, err, System.console() != null)));
+        Terminal terminal = new Terminal(
+                StandardInput.open(),
+                new PlainStream(System.out),
+                new PlainStream(System.err),
+                System.console() != null);
+        System.exit(run(args, terminal));
     }
 
     /**
@@ -36,7 +42,7 @@ public final class Main {
      */
     static int run(String[] args, Terminal terminal) {
         try {
-            return dispatch(args, terminal).code();
+            return written(dispatch(args, terminal), terminal).code();
         } catch (UsageException e) {
             terminal.err().println(e.lines());
             terminal.err().println("See: java -jar bellowscribe.jar --help");
@@ -52,6 +58,20 @@ public final class Main {
             terminal.err().println("Please report this with the command line.");
             return ExitCode.BROKEN.code();
         }
+    }
+
+    // What was printed may be all that was asked for.
+    private static ExitCode written(ExitCode code, Terminal terminal) {
+        if (!terminal.out().checkError()) {
+            return code;
+        }
+        Diagnostic lost = Diagnostic.error(
+                DiagnosticCode.UNWRITABLE,
+                Place.FILE,
+                "It cannot be written.",
+                "Maybe the disk is full, or the program that reads it has ended.");
+        terminal.err().println(lost.print("standard output"));
+        return code == ExitCode.ALL_DONE ? ExitCode.SOME_FAILED : code;
     }
 
     private static ExitCode dispatch(String[] args, Terminal terminal) throws UsageException {

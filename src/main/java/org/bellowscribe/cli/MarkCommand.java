@@ -12,7 +12,6 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -56,23 +55,17 @@ final class MarkCommand implements Command {
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
         MarkSettings settings = MarkOptions.settings(words);
-        LeftHandChoice leftHand = LeftHandOptions.written(words);
-        Sources sources = sources(words, leftHand, given);
+        Outputs outputs = MarkOptions.outputs(words);
+        Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
         return new BatchRun(words, sources, terminal)
                 .run(
-                        Jobs.mark(settings, outputs(words, leftHand)),
+                        Jobs.mark(settings, outputs),
                         new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
     }
 
-    private static Outputs outputs(CommandWords words, LeftHandChoice leftHand) {
-        return new Outputs(
-                SteeringOptions.pins(words), !SteeringOptions.onlyAsks(words), words.has(MarkOptions.RECORD), leftHand);
-    }
-
-    private static Sources sources(CommandWords words, LeftHandChoice leftHand, Terminal terminal)
-            throws UsageException {
+    private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
         FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
         SteeringOptions.requireFolder(words, MarkOptions.RECORD);
         SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
@@ -80,10 +73,10 @@ final class MarkCommand implements Command {
             return FileOptions.toRead(words, terminal);
         }
         List<String> beside = new ArrayList<>();
-        if (words.has(MarkOptions.RECORD)) {
+        if (outputs.record()) {
             beside.add(Source.RECORD);
         }
-        if (leftHand.sheet()) {
+        if (outputs.leftHand().sheet()) {
             beside.add(Source.LEFT_HAND);
         }
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);

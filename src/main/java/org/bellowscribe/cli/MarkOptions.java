@@ -5,6 +5,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -46,6 +47,11 @@ final class MarkOptions {
             "The marks to print, with commas between; %s if not given. They change nothing of what is played."
                     .formatted(String.join(", ", Annotators.defaultIds())),
             MarkOptions::marks);
+    private static final CommandOption<Played> PLAY = new CommandOption<>(
+            "play",
+            "LIST",
+            "What is played, with commas between; all if not given. Without air the air button is left alone.",
+            new PlayedReader());
     static final CommandOption<Manner> MANNER = new CommandOption<>(
             "manner",
             "ID|FILE",
@@ -79,7 +85,7 @@ final class MarkOptions {
                 INSTRUMENT,
                 STYLE,
                 MARKS,
-                PlayOption.PLAY,
+                PLAY,
                 MANNER,
                 LeftHandOptions.PATTERN,
                 LeftHandOptions.LEFT_HAND_PART,
@@ -101,7 +107,7 @@ final class MarkOptions {
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
         Manner manner = manner(words);
-        Played played = PlayOption.of(words);
+        Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
                 .startingAt(start(words, instrument.bellows()));
@@ -109,6 +115,15 @@ final class MarkOptions {
                 .with(LeftHandOptions.patterns(words).inManner(manner.patterns()))
                 .withLeftHandOf(LeftHandOptions.part(words))
                 .with(SteeringOptions.of(words));
+    }
+
+    /** Returns what to write besides the sheet. */
+    static Outputs outputs(CommandWords words) throws UsageException {
+        return new Outputs(
+                SteeringOptions.pins(words),
+                !SteeringOptions.onlyAsks(words),
+                words.has(RECORD),
+                LeftHandOptions.written(words));
     }
 
     private static Instrument instrument(CommandWords words) {

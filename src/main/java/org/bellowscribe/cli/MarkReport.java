@@ -1,8 +1,10 @@
 package org.bellowscribe.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.PlainText;
 import org.bellowscribe.lefthand.LeftHandTally;
 import org.bellowscribe.report.TuneSummary;
 
@@ -43,8 +45,8 @@ final class MarkReport implements Report {
         if (summary == null) {
             Diagnostic error = result.firstError();
             String code = error == null ? "" : " [" + error.code().id() + "]";
-            terminal.out()
-                    .printf("%-36s not marked%s%n", shorten(result.source().shown()), code);
+            String name = result.title().isEmpty() ? result.source().shown() : result.title();
+            terminal.out().printf("%-36s not marked%s%n", shorten(name), code);
             return;
         }
         String proof = summary.cost().isProved()
@@ -110,11 +112,40 @@ final class MarkReport implements Report {
                         marked.stream().mapToInt(TuneSummary::measures).sum(),
                         marked.stream().mapToInt(TuneSummary::airMarks).sum(),
                         marked.stream().filter(tune -> tune.cost().isProved()).count());
-        failed.forEach(name -> terminal.out().println("not marked: " + name));
+        failed.forEach(name -> terminal.out().println("not marked: " + titled(name, results)));
+        tellWhatNext(results, terminal);
+    }
+
+    private static String titled(String file, List<Result> results) {
+        return results.stream()
+                .filter(result ->
+                        result.source().shown().equals(file) && !result.title().isEmpty())
+                .map(result -> "%s (%s)".formatted(PlainText.line(result.title()), PlainText.line(file)))
+                .findFirst()
+                .orElse(PlainText.line(file));
+    }
+
+    private static void tellWhatNext(List<Result> results, Terminal terminal) {
+        long movable = results.stream().filter(Result::isPlayableTransposed).count();
+        if (movable > 0) {
+            terminal.out()
+                    .println("%d of the tunes not marked can be played with --transpose auto.".formatted(movable));
+        }
+        List<Path> written = results.stream()
+                .filter(result -> result.done() && !result.source().isPiped())
+                .map(result -> result.source().target())
+                .toList();
+        if (written.size() == 1) {
+            terminal.out().println("Open the result in a notation program: " + written.get(0));
+        } else if (!written.isEmpty()) {
+            terminal.out()
+                    .println("Open one of the %d results in a notation program, such as %s"
+                            .formatted(written.size(), written.get(0)));
+        }
     }
 
     private static String shorten(String title) {
-        String line = title.replaceAll("\\s+", " ");
+        String line = PlainText.line(title.replaceAll("\\s+", " "));
         return line.length() <= TITLE_WIDTH ? line : line.substring(0, TITLE_WIDTH - 1) + "…";
     }
 }

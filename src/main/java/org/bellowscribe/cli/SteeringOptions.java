@@ -29,8 +29,8 @@ final class SteeringOptions {
                     .formatted(SignedMarks.SIGN));
     private static final CommandOption<Steering.Question> EXPLAIN = new CommandOption<>(
             "explain",
-            "MEASURE[:NOTE]",
-            "Say of a note, or of each note of a measure, what every other way to play it would cost; without --out"
+            "MEASURE[:NOTE|:rREST]",
+            "Say of a note, a rest, or of all of a measure, what every other way to play it would cost; without --out"
                     + " nothing is written.",
             new QuestionReader());
     static final CommandOption<Integer> ALTERNATIVES = new CommandOption<>(

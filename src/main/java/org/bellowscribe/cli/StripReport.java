@@ -1,7 +1,9 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.diagnostic.PlainText;
 
 /** One line a file, then totals. */
 final class StripReport implements Report {
@@ -13,12 +15,16 @@ final class StripReport implements Report {
 
     @Override
     public void each(Result result, Terminal terminal) {
-        terminal.out().println(result.source().shown() + (result.done() ? "" : ": not stripped"));
+        String told = result.done() ? String.join(", ", result.told()) : "not stripped";
+        terminal.out().println(PlainText.line(result.source().shown()) + ": " + told);
     }
 
     @Override
     public void end(List<Result> results, List<String> failed, Terminal terminal) {
         long done = results.stream().filter(Result::done).count();
-        terminal.out().printf("%n%d stripped, %d not.%n", done, failed.size());
+        long without = results.stream()
+                .filter(result -> result.told().contains(Jobs.NO_MARKS))
+                .count();
+        terminal.out().printf("%n%d stripped, %d without marks, %d not.%n", done - without, without, failed.size());
     }
 }

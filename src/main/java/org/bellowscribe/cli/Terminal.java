@@ -1,7 +1,6 @@
 package org.bellowscribe.cli;
 
 import java.io.InputStream;
-import java.io.PrintStream;
 
 /**
  * Where the tool speaks.
@@ -11,7 +10,7 @@ import java.io.PrintStream;
  * @param err remarks and progress
  * @param isInteractive true if a person watches, so that progress makes sense
  */
-record Terminal(InputStream in, PrintStream out, PrintStream err, boolean isInteractive) {
+record Terminal(InputStream in, PlainStream out, PlainStream err, boolean isInteractive) {
 
     private static final String CLEAR_LINE = "\r\u001B[K";
 
@@ -23,16 +22,14 @@ record Terminal(InputStream in, PrintStream out, PrintStream err, boolean isInte
     /** Shows how far the work is, on a line that the next output replaces. */
     void progress(int done, int all) {
         if (isInteractive) {
-            err.print(CLEAR_LINE + done + "/" + all);
-            err.flush();
+            err.control(CLEAR_LINE + done + "/" + all);
         }
     }
 
     /** Takes the progress line away. */
     void endProgress() {
         if (isInteractive) {
-            err.print(CLEAR_LINE);
-            err.flush();
+            err.control(CLEAR_LINE);
         }
     }
 }

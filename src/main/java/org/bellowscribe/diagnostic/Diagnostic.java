@@ -13,9 +13,10 @@ import java.util.List;
  */
 public record Diagnostic(Severity severity, DiagnosticCode code, Place place, String text, List<String> advice) {
 
-    /** Copies the advice. */
+    /** Copies the advice. Text and advice may quote a file: each becomes one plain line. */
     public Diagnostic {
-        advice = List.copyOf(advice);
+        text = PlainText.line(text);
+        advice = advice.stream().map(PlainText::line).toList();
     }
 
     /** Returns an error: the tune is not marked. */
@@ -45,8 +46,8 @@ public record Diagnostic(Severity severity, DiagnosticCode code, Place place, St
      * @param file name of the file as the user gave it
      */
     public String print(String file) {
-        String where = place.describe();
-        StringBuilder line = new StringBuilder(file).append(": ");
+        String where = PlainText.line(place.describe());
+        StringBuilder line = new StringBuilder(PlainText.line(file)).append(": ");
         if (!where.isEmpty()) {
             line.append(where).append(": ");
         }

@@ -25,6 +25,11 @@ public record Button(
         return direction == BellowsDirection.PUSH ? push : pull;
     }
 
+    /** Returns true if another button has the same number on the next row, so that one finger can lie across both. */
+    public boolean isBeside(Button other) {
+        return hand == other.hand && number == other.number && Math.abs(row - other.row) == 1;
+    }
+
     /** Returns {@code row.number}, such as {@code 2.5}. */
     public String id() {
         return row + "." + number;

@@ -7,8 +7,7 @@ import java.util.Map;
 
 /**
  * The numbers of a concertina's buttons: 1 to 10 in the row of the first key, 11 to 20 in that of the second, so that 1
- * to 5 and 11 to 15 lie under the left hand (John Kirkpatrick, "How to Play the Anglo" 1, The Concertina Newsletter 9,
- * 1972); then the rows of accidentals, from 21 (common practice, no source). No number stands twice.
+ * to 5 and 11 to 15 lie under the left hand (first source of anglo-cg-20); then the rows of accidentals, from 21 (common practice, no source). No number stands twice.
  */
 public final class ConcertinaNumbers {
 

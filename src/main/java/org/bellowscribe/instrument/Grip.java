@@ -7,8 +7,7 @@ import java.util.List;
  * one place, the two index fingers innermost.
  *
  * <p>Home of a strapped hand, published for the Anglo concertina: on the left the little finger on button 1, ring 3,
- * middle 4, index 5; on the right index 6 to little finger 9 (John Kirkpatrick, "How to Play the Anglo" 1, The
- * Concertina Newsletter 9, 1972). So the fifth column, button 2 on the left and button 10 on the right, is reached by a
+ * middle 4, index 5; on the right index 6 to little finger 9 (first source of anglo-cg-20). So the fifth column, button 2 on the left and button 10 on the right, is reached by a
  * stretch: of the little finger. The ring finger
  * gives way to it where both outermost buttons sound.
  *

@@ -1,5 +1,6 @@
 package org.bellowscribe.instrument;
 
+import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.theory.PitchClass;
 
@@ -11,6 +12,10 @@ import org.bellowscribe.theory.PitchClass;
  * @param third the third of the chord; {@code NONE} for a bass
  */
 public record LeftHandSound(LeftHandKind kind, PitchClass root, Third third) implements Comparable<LeftHandSound> {
+
+    private static final int MINOR_THIRD = 3;
+    private static final int MAJOR_THIRD = 4;
+    private static final int FIFTH = 7;
 
     /** Checks that a bass has no third. */
     public LeftHandSound {
@@ -39,6 +44,25 @@ public record LeftHandSound(LeftHandKind kind, PitchClass root, Third third) imp
             return letter;
         }
         return letter.toLowerCase(Locale.ROOT) + (third == Third.MINOR ? "m" : "");
+    }
+
+    /** Returns what it sounds: one note for a bass, two or three for a chord. */
+    public List<PitchClass> tones() {
+        if (kind == LeftHandKind.BASS) {
+            return List.of(root);
+        }
+        return switch (third) {
+            case MAJOR -> List.of(root, root.plus(MAJOR_THIRD), root.plus(FIFTH));
+            case MINOR -> List.of(root, root.plus(MINOR_THIRD), root.plus(FIFTH));
+            case NONE -> List.of(root, root.plus(FIFTH));
+        };
+    }
+
+    /** Returns true if a note is part of it; over a bass also the notes of its triads. */
+    public boolean carries(PitchClass note) {
+        int above = note.above(root);
+        boolean overBass = above == MINOR_THIRD || above == MAJOR_THIRD || above == FIFTH;
+        return tones().contains(note) || kind == LeftHandKind.BASS && overBass;
     }
 
     @Override

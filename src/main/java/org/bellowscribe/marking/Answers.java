@@ -67,21 +67,31 @@ final class Answers {
                     "The tune has no measure %s to explain.".formatted(question.measure()),
                     "Maybe one from %s to %s.".formatted(all.get(0), all.get(all.size() - 1)));
         }
-        List<Event> notes = places.notes(measure);
-        if (question.note() > notes.size()) {
-            throw unknown(
-                    "Measure %s has no note %d to explain.".formatted(question.measure(), question.note()),
-                    notes.isEmpty()
-                            ? "Maybe another measure: no note is struck in this one."
-                            : "Maybe one from 1 to %d: notes held over from before do not count."
-                                    .formatted(notes.size()));
-        }
-        if (question.note() > 0) {
-            return List.of(notes.get(question.note() - 1));
-        }
-        return tune.events().stream()
+        List<Event> all = tune.events().stream()
                 .filter(event -> event.measure() == measure.index())
                 .toList();
+        if (question.note() == 0) {
+            return all;
+        }
+        List<Event> some = question.rest() ? places.rests(measure) : places.notes(measure);
+        if (question.note() > some.size()) {
+            throw missing(question, some.size());
+        }
+        return List.of(some.get(question.note() - 1));
+    }
+
+    private static DiagnosedException missing(Steering.Question question, int count) {
+        String thing = question.rest() ? "rest" : "note";
+        String range = count == 1 ? "1" : "one from 1 to " + count;
+        String none = question.rest()
+                ? "Maybe another measure: there is no rest in this one."
+                : "Maybe another measure: no note is struck in this one.";
+        String some = question.rest()
+                ? "Maybe %s.".formatted(range)
+                : "Maybe %s: notes held over from before do not count.".formatted(range);
+        return unknown(
+                "Measure %s has no %s %d to explain.".formatted(question.measure(), thing, question.note()),
+                count == 0 ? none : some);
     }
 
     private static DiagnosedException unknown(String text, String advice) {

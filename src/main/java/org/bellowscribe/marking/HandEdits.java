@@ -61,8 +61,15 @@ final class HandEdits {
      * @throws DiagnosedException if a mark that is to be kept cannot be; one remark for each
      */
     Kept of(Task task) throws DiagnosedException {
-        boolean asked = keepsAll() ? !found.isEmpty() : found.stream().anyMatch(HandEdits::hasSign);
-        return asked ? decide(task) : Kept.NOTHING;
+        if (keepsAll() && found.isEmpty()) {
+            return nothingKept("The score has no marks of an earlier run, so --keep-edits keeps nothing.");
+        }
+        return keepsAll() || found.stream().anyMatch(HandEdits::hasSign) ? decide(task) : Kept.NOTHING;
+    }
+
+    private static Kept nothingKept(String why) {
+        return new Kept(
+                Pins.NONE, SignedMarks.NONE, List.of(Diagnostic.note(DiagnosticCode.HAND_EDIT, Place.FILE, why)));
     }
 
     private boolean keepsAll() {
@@ -70,8 +77,8 @@ final class HandEdits {
     }
 
     private static boolean hasSign(Annotation mark) {
-        return mark instanceof Annotation.Syllable syllable && syllable.text().contains(SignedMarks.SIGN)
-                || mark instanceof Annotation.Words words && words.text().contains(SignedMarks.SIGN);
+        return (mark instanceof Annotation.Syllable syllable && syllable.text().contains(SignedMarks.SIGN))
+                || (mark instanceof Annotation.Words words && words.text().contains(SignedMarks.SIGN));
     }
 
     private Kept decide(Task task) throws DiagnosedException {
@@ -100,7 +107,10 @@ final class HandEdits {
         if (!errors.isEmpty()) {
             throw new DiagnosedException(errors);
         }
-        return new Kept(new Pins(pins(keep)), signs(keep), remarks);
+        return keepsAll() && keep.isEmpty() && remarks.isEmpty()
+                ? nothingKept(
+                        "No mark differs from what the tool writes with these options, so --keep-edits keeps nothing.")
+                : new Kept(new Pins(pins(keep)), signs(keep), remarks);
     }
 
     // What differs from the nearer of what we may have written.

@@ -1,6 +1,5 @@
 package org.bellowscribe.marking;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -65,7 +64,7 @@ public final class KeySearch {
 
     /**
      * Returns the tune in the nearest key in which it can be played, within an octave; of two equally near the cheaper,
-     * else the higher one. If there is none, the tune as written, with a word about that.
+     * else the higher one; the tune as written if there is none.
      */
     public InKey nearest() {
         InKey written = by(0);
@@ -78,25 +77,12 @@ public final class KeySearch {
                 return found;
             }
         }
-        return new InKey(tune, 0, withoutWayOut(((Outcome.Unplayable) written.outcome()).diagnostics()));
+        return written;
     }
 
     private static InKey cheaper(InKey up, InKey down) {
         Integer above = up.cost();
         Integer below = down.cost();
-        return above == null || below != null && below < above ? down : up;
-    }
-
-    private static Outcome withoutWayOut(List<Diagnostic> written) {
-        List<Diagnostic> all = new ArrayList<>();
-        for (Diagnostic each : written) {
-            all.add(each.withoutAdvice());
-        }
-        all.add(Diagnostic.error(
-                written.get(0).code(),
-                Place.FILE,
-                "No transposition within an octave can be played either.",
-                "Maybe choose another instrument; the command fit tries all."));
-        return new Outcome.Unplayable(all);
+        return above == null || (below != null && below < above) ? down : up;
     }
 }

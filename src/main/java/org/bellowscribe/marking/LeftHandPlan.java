@@ -6,6 +6,8 @@ import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.accompaniment.WrittenLeftHand;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.musicxml.read.LeftHandReader;
 import org.bellowscribe.score.Tune;
 import org.jspecify.annotations.Nullable;
@@ -16,9 +18,12 @@ final class LeftHandPlan {
     private final MarkSettings settings;
     private final WrittenLeftHand.@Nullable Found written;
 
-    private LeftHandPlan(MarkSettings settings, WrittenLeftHand.@Nullable Found written) {
+    private final List<Diagnostic> remarks;
+
+    private LeftHandPlan(MarkSettings settings, WrittenLeftHand.@Nullable Found written, List<Diagnostic> remarks) {
         this.settings = settings;
         this.written = written;
+        this.remarks = remarks;
     }
 
     /**
@@ -29,13 +34,28 @@ final class LeftHandPlan {
      */
     static LeftHandPlan of(MarkSettings settings, String text, Tune tune) throws DiagnosedException {
         String part = settings.leftHandPart();
-        return new LeftHandPlan(
-                settings, part == null ? null : WrittenLeftHand.read(tune, LeftHandReader.read(text, part, tune)));
+        return part == null
+                ? new LeftHandPlan(settings, null, idle(settings, tune))
+                : of(settings, WrittenLeftHand.read(tune, LeftHandReader.read(text, part, tune)));
     }
 
-    /** Returns what there is to say about a written left hand. */
+    private static LeftHandPlan of(MarkSettings settings, WrittenLeftHand.Found written) {
+        return new LeftHandPlan(settings, written, written.remarks());
+    }
+
+    private static List<Diagnostic> idle(MarkSettings settings, Tune tune) {
+        return settings.patterns().idle(tune.measures()).stream()
+                .map(named -> Diagnostic.note(
+                        DiagnosticCode.LEFT_HAND,
+                        Place.FILE,
+                        "The pattern %s is for %s, and the tune has none such."
+                                .formatted(named.pattern().id(), named.where())))
+                .toList();
+    }
+
+    /** Returns what there is to say about a written left hand, or about patterns that no measure has. */
     List<Diagnostic> remarks() {
-        return written == null ? List.of() : written.remarks();
+        return remarks;
     }
 
     /**

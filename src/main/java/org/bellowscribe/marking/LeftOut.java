@@ -6,12 +6,14 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.solver.AirUse;
+import org.bellowscribe.solver.Pins;
 import org.bellowscribe.solver.Solution;
 
 /** What is played and moves the bellows, but stands nowhere on the sheet because its marks are not printed. */
 final class LeftOut {
 
     private static final String AIR = "air";
+    private static final String FINGERS = "fingers";
     private static final String LEFT_HAND = "left-hand";
 
     private LeftOut() {}
@@ -41,6 +43,22 @@ final class LeftOut {
                     "Maybe add left-hand to --marks, or leave left-hand out of --play."));
         }
         return remarks;
+    }
+
+    /**
+     * Returns a note if fingers are fixed that the sheet does not show.
+     *
+     * @param marks ids of the marks that are printed
+     */
+    static List<Diagnostic> fingers(Pins pins, List<String> marks) {
+        long fixed =
+                pins.list().stream().filter(pin -> !pin.fingers().isEmpty()).count();
+        return fixed == 0 || marks.contains(FINGERS)
+                ? List.of()
+                : List.of(note(
+                        "The fingers of %s are fixed, and the sheet does not print fingers."
+                                .formatted(fixed == 1 ? "1 note" : fixed + " notes"),
+                        "Maybe add fingers to --marks."));
     }
 
     private static Diagnostic note(String text, String advice) {

@@ -20,7 +20,8 @@ public record Steering(
      * A question why something is played and nothing else.
      *
      * @param measure name of the measure
-     * @param note which of its notes, from 1; 0 for all of them and its rests
+     * @param note which of its notes, or of its rests, from 1; 0 for all of both
+     * @param rest true if it is a rest
      */
-    public record Question(String measure, int note) {}
+    public record Question(String measure, int note, boolean rest) {}
 }

@@ -39,7 +39,8 @@ public final class TuneDecider {
             remarks.addAll(solved.diagnostics());
             return decided(read, keys.get(inKey.semitones()), solved.solution(), remarks);
         }
-        remarks.addAll(((Outcome.Unplayable) inKey.outcome()).diagnostics());
+        List<Diagnostic> why = ((Outcome.Unplayable) inKey.outcome()).diagnostics();
+        remarks.addAll(new Elsewhere(settings, read.tune(), search).advise(why));
         return new Decision.Refused(remarks);
     }
 

@@ -41,6 +41,7 @@ public final class TuneMarker {
         List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
         remarks.addAll(output.remarks());
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
+        remarks.addAll(LeftOut.fingers(tune.task().options().pins(), settings.marks()));
         remarks.addAll(score.lyricWarnings());
         return new MarkedTune(tune, score, otherWays(decided, sheet), output.sheet(sheet), remarks);
     }

@@ -59,7 +59,8 @@ final class EntityNotes extends DefaultHandler {
             String inner = open.pop();
             String outer = open.element();
             open.push(inner);
-            notes += inner.equals("measure") && outer.equals("part") || inner.equals("part") && outer.equals("measure")
+            notes += (inner.equals("measure") && outer.equals("part"))
+                            || (inner.equals("part") && outer.equals("measure"))
                     ? 1
                     : 0;
         }

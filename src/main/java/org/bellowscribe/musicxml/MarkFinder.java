@@ -21,6 +21,7 @@ final class MarkFinder implements XmlVisitor {
     private int notes;
     private int line;
     private int types;
+    private boolean grace;
     private final StringBuilder words = new StringBuilder();
     private String text = "";
 
@@ -33,6 +34,8 @@ final class MarkFinder implements XmlVisitor {
     public void start(XmlElement element) {
         if (element.is("lyric")) {
             text = "";
+        } else if (element.is("note")) {
+            grace = false;
         } else if (element.is("direction")) {
             words.setLength(0);
             types = 0;
@@ -51,8 +54,27 @@ final class MarkFinder implements XmlVisitor {
             lyric(element);
         } else if (element.is("direction") && !words.toString().isBlank()) {
             direction(element);
+        } else if (element.is("grace")) {
+            grace = true;
         } else if (NoteAnchors.isNote(element)) {
+            if (grace) {
+                behindGrace();
+            }
             notes++;
+        }
+    }
+
+    // Programs move words that stood between a grace note and its note before both.
+    private void behindGrace() {
+        for (int i = found.size() - 1; i >= 0; i--) {
+            Found each = found.get(i);
+            if (each.annotation().noteIndex() != notes) {
+                return;
+            }
+            if (each.annotation() instanceof Annotation.Words mark) {
+                Annotation behind = new Annotation.Words(notes + 1, mark.above(), mark.text());
+                found.set(i, new Found(behind, each.ours(), each.insertion()));
+            }
         }
     }
 
@@ -71,7 +93,7 @@ final class MarkFinder implements XmlVisitor {
         String id = element.attribute("id");
         boolean ours = MarkNames.isOurs(id);
         boolean above = !"below".equals(element.attribute("placement"));
-        if (ours || id == null && types == 1) {
+        if (ours || (id == null && types == 1)) {
             Annotation.Words mark = new Annotation.Words(notes, above, words.toString());
             found.add(new Found(mark, ours, element.start() + "<direction".length()));
         }

@@ -17,6 +17,8 @@ final class MarkRemover implements XmlVisitor {
 
     private final List<Range> ours = new ArrayList<>();
     private @Nullable XmlElement outermost;
+    // Parts in the list of parts, which are no marks besides the parts themselves.
+    private int listed;
 
     private MarkRemover() {}
 
@@ -36,6 +38,16 @@ final class MarkRemover implements XmlVisitor {
         return stripped.append(text, done, text.length()).toString();
     }
 
+    /** Returns how many elements of ours a text has; of a part of ours one. */
+    static int count(String text) throws DiagnosedException {
+        if (!text.contains(MarkNames.PREFIX)) {
+            return 0;
+        }
+        MarkRemover remover = new MarkRemover();
+        XmlWalk.over(text, remover);
+        return remover.ours.size() - remover.listed;
+    }
+
     @Override
     public void start(XmlElement element) {
         if (outermost == null && MarkNames.isOurs(element)) {
@@ -47,6 +59,7 @@ final class MarkRemover implements XmlVisitor {
     public void end(XmlElement element) {
         if (element.equals(outermost)) {
             ours.add(new Range(element.spaceStart(), element.end()));
+            listed += element.is("score-part") ? 1 : 0;
             outermost = null;
         }
     }

@@ -66,7 +66,7 @@ final class NoteAnchors implements XmlVisitor {
         return element.depth() == NOTE_DEPTH
                 && element.is("note")
                 && parent != null
-                && (parent.is("measure") && parent.isIn("part") || parent.is("part") && parent.isIn("measure"));
+                && ((parent.is("measure") && parent.isIn("part")) || (parent.is("part") && parent.isIn("measure")));
     }
 
     @Override

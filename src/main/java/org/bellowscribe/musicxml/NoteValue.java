@@ -47,10 +47,7 @@ record NoteValue(Fraction length, String type, boolean isDotted) {
         for (String type : TYPES) {
             boolean fits = plain.compareTo(time) <= 0;
             // A multiple of the value: their quotient is whole.
-            if (fits
-                    && place.times(Fraction.of(plain.denominator(), plain.numerator()))
-                                    .denominator()
-                            == 1) {
+            if (fits && place.dividedBy(plain).denominator() == 1) {
                 return new NoteValue(plain, type, false);
             }
             plain = plain.times(HALF);

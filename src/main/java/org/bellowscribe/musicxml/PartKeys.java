@@ -76,8 +76,8 @@ final class PartKeys implements XmlVisitor {
     /** Returns true for what holds the music of one measure of one part. */
     private static boolean isMeasure(XmlElement element) {
         return element.depth() == 3
-                && (element.name().equals("measure") && element.isIn("part")
-                        || element.name().equals("part") && element.isIn("measure"));
+                && ((element.name().equals("measure") && element.isIn("part"))
+                        || (element.name().equals("part") && element.isIn("measure")));
     }
 
     @Override

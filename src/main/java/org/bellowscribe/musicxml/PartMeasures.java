@@ -3,6 +3,12 @@ package org.bellowscribe.musicxml;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.Forward;
+import org.audiveris.proxymusic.Note;
 import org.bellowscribe.annotation.LeftHandPart;
 import org.bellowscribe.annotation.PartMeasure;
 import org.bellowscribe.annotation.PartNote;
@@ -19,10 +25,14 @@ import org.jspecify.annotations.Nullable;
  */
 final class PartMeasures {
 
+    /** What stands for the time of the score, which is copied as it is written there. */
+    private static final Pattern TIME = Pattern.compile("<time>.*</time>");
+
     private final LeftHandPart part;
     private final List<PartFrame> frames;
     private final boolean alone;
-    private final long divisions;
+    private final PartElements elements;
+    private final Fragment fragment = new Fragment();
     private int fifths;
     private @Nullable TimeSignature time;
 
@@ -37,7 +47,7 @@ final class PartMeasures {
         this.part = part;
         this.frames = frames;
         this.alone = alone;
-        divisions = divisions(part);
+        elements = new PartElements(divisions(part));
     }
 
     /** Returns the number of measures. */
@@ -67,28 +77,26 @@ final class PartMeasures {
     }
 
     private String attributes(int index, Measure measure, PartFrame frame) {
-        StringBuilder inside = new StringBuilder();
-        if (index == 0) {
-            inside.append(element("divisions", divisions));
-        }
-        if (index == 0 || measure.key().fifths() != fifths) {
+        Attributes attributes = index == 0 ? elements.divisions() : new Attributes();
+        boolean changesKey = index == 0 || measure.key().fifths() != fifths;
+        if (changesKey) {
             fifths = measure.key().fifths();
-            inside.append("<key>").append(element("fifths", fifths)).append("</key>");
+            attributes.getKey().add(PartElements.key(fifths));
         }
-        boolean changes = !measure.time().equals(time);
+        boolean changesTime = !measure.time().equals(time);
         time = measure.time();
-        if (!frame.time().isEmpty()) {
-            inside.append(frame.time());
-        } else if (changes) {
-            inside.append("<time>")
-                    .append(element("beats", time.beats()))
-                    .append(element("beat-type", time.beatType()))
-                    .append("</time>");
+        boolean copiesTime = !frame.time().isEmpty();
+        if (copiesTime || changesTime) {
+            attributes.getTime().add(PartElements.time(time));
         }
         if (index == 0) {
-            inside.append("<clef><sign>F</sign><line>4</line></clef>");
+            attributes.getClef().add(PartElements.bassClef());
         }
-        return inside.isEmpty() ? "" : "<attributes>" + inside + "</attributes>";
+        if (!changesKey && !changesTime && !copiesTime) {
+            return "";
+        }
+        String text = fragment.text("attributes", Attributes.class, attributes);
+        return copiesTime ? TIME.matcher(text).replaceFirst(Matcher.quoteReplacement(frame.time())) : text;
     }
 
     private void music(PartMeasure measure, StringBuilder content) {
@@ -96,7 +104,7 @@ final class PartMeasures {
         boolean early = measure.words().stream().allMatch(each -> each.onset().equals(Fraction.ZERO));
         if (measure.notes().isEmpty() && early) {
             measure.words().forEach(each -> content.append(direction(each)));
-            content.append(length.isPositive() ? rest("<rest measure=\"yes\"/>", length, "") : "");
+            content.append(length.isPositive() ? text(elements.measureRest(length)) : "");
             return;
         }
         PartAccidentals accidentals = new PartAccidentals(fifths);
@@ -122,67 +130,45 @@ final class PartMeasures {
         while (at.compareTo(stop) < 0) {
             NoteValue value = NoteValue.rest(at.plus(measure.beatOffset()), stop.minus(at));
             if (value == null) {
-                content.append("<forward>").append(duration(stop.minus(at))).append("</forward>");
+                content.append(fragment.text("forward", Forward.class, elements.forward(stop.minus(at))));
                 return stop;
             }
-            content.append(rest("<rest/>", value.length(), element("type", value.type())));
+            content.append(text(elements.rest(value)));
             at = at.plus(value.length());
         }
         return at;
-    }
-
-    private String rest(String rest, Fraction length, String type) {
-        return "<note>" + rest + duration(length) + "<voice>1</voice>" + type + "</note>";
     }
 
     /** Writes a note and returns when it ends. */
     private Fraction note(PartNote note, PartAccidentals accidentals, StringBuilder content) {
         NoteValue value = NoteValue.atMost(note.duration());
         Fraction length = value == null ? note.duration() : value.length();
-        String type = value == null ? "" : element("type", value.type()) + (value.isDotted() ? "<dot/>" : "");
         for (int i = 0; i < note.notes().size(); i++) {
             NoteName name = note.notes().get(i);
-            String sign = accidentals.sign(name);
-            content.append("<note>").append(i > 0 ? "<chord/>" : "").append(pitch(name));
-            content.append(duration(length)).append("<voice>1</voice>").append(type);
-            content.append(sign.isEmpty() ? "" : element("accidental", sign));
-            content.append(i == 0 ? marks(note) : "").append("</note>");
+            Note written = elements.note(name, length, value, accidentals.sign(name));
+            if (i > 0) {
+                PartElements.inChord(written);
+            } else {
+                mark(written, note);
+            }
+            content.append(text(written));
         }
         return note.onset().plus(length);
     }
 
-    private String marks(PartNote note) {
-        StringBuilder marks = new StringBuilder();
+    private void mark(Note written, PartNote note) {
         if (!note.fingers().isEmpty()) {
-            marks.append("<notations><technical>");
-            note.fingers().forEach(finger -> marks.append(element("fingering", finger)));
-            marks.append("</technical></notations>");
+            PartElements.addFingers(written, note.fingers());
         }
-        return marks.append("<lyric number=\"1\" name=\"")
-                .append(alone ? "" : MarkNames.PREFIX)
-                .append("left-hand\"><syllabic>single</syllabic>")
-                .append("<text>")
-                .append(XmlText.escape(note.label()))
-                .append("</text></lyric>")
-                .toString();
+        PartElements.addLyric(written, (alone ? "" : MarkNames.PREFIX) + "left-hand", note.label());
     }
 
-    private static String pitch(NoteName name) {
-        String alter = name.alter() == 0 ? "" : element("alter", name.alter());
-        return "<pitch>" + element("step", name.letter()) + alter + element("octave", name.octave()) + "</pitch>";
+    private String text(Note note) {
+        return fragment.text("note", Note.class, note);
     }
 
-    private static String direction(PartWords words) {
-        return "<direction placement=\"above\"><direction-type><words>" + XmlText.escape(words.text())
-                + "</words></direction-type><voice>1</voice></direction>";
-    }
-
-    private String duration(Fraction time) {
-        return element("duration", time.times(Fraction.of(divisions, 1)).numerator());
-    }
-
-    private static String element(String name, Object content) {
-        return "<" + name + ">" + content + "</" + name + ">";
+    private String direction(PartWords words) {
+        return fragment.text("direction", Direction.class, PartElements.words(words.text()));
     }
 
     /** Returns the parts of a quarter that make everything whole. */

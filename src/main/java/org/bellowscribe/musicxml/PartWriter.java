@@ -12,6 +12,12 @@ final class PartWriter {
     /** Id of the part; the prefix makes it ours. */
     private static final String ID = MarkNames.PREFIX + "left-hand";
 
+    /** Name of the part. */
+    static final String NAME = "Left hand";
+
+    /** What it is called from the second line on. */
+    static final String ABBREVIATION = "L.H.";
+
     private PartWriter() {}
 
     /** Returns the text with the part; as it is if it has no list of parts, or not the part with the melody. */
@@ -40,7 +46,7 @@ final class PartWriter {
     }
 
     static String names() {
-        return "<part-name>Left hand</part-name><part-abbreviation>L.H.</part-abbreviation>";
+        return "<part-name>" + NAME + "</part-name><part-abbreviation>" + ABBREVIATION + "</part-abbreviation>";
     }
 
     private static String partwise(PartMeasures measures, String space) {

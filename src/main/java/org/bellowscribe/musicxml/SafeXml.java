@@ -5,8 +5,6 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
@@ -83,27 +81,6 @@ public final class SafeXml {
             return reader;
         } catch (ParserConfigurationException | SAXException e) {
             throw new IllegalStateException("This JDK has no safe SAX parser.", e);
-        }
-    }
-
-    /** Returns a new DOM builder without namespaces. */
-    public static DocumentBuilder documentBuilder() {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setFeature(FEATURES + "external-general-entities", false);
-            factory.setFeature(FEATURES + "external-parameter-entities", false);
-            factory.setFeature(LOAD_EXTERNAL_DTD, false);
-            factory.setAttribute(LIMITS + "entityExpansionLimit", String.valueOf(MAX_ENTITY_REFERENCES));
-            factory.setAttribute(LIMITS + "totalEntitySizeLimit", String.valueOf(MAX_ENTITY_CHARACTERS));
-            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-            factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-            factory.setXIncludeAware(false);
-            DocumentBuilder builder = factory.newDocumentBuilder();
-            builder.setErrorHandler(new DefaultHandler());
-            return builder;
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("This JDK has no safe DOM parser.", e);
         }
     }
 

@@ -95,6 +95,6 @@ public final class SchemaCheck {
     private static List<SchemaFinding> tooLong(String text) {
         String message =
                 "The text has " + text.length() + " characters, and a score may have " + ScoreDocument.MAX_BYTES + ".";
-        return List.of(new SchemaFinding(Place.FILE, "", "", "", true, message));
+        return List.of(new SchemaFinding(Place.FILE, "", "", "", message));
     }
 }

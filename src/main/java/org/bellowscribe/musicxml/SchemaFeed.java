@@ -55,7 +55,7 @@ final class SchemaFeed extends DefaultHandler {
     public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
         position.start(qName, attributes);
         if (position.depth() > XmlWalk.MAX_DEPTH) {
-            findings.add("", true, "Elements stand inside each other more than " + XmlWalk.MAX_DEPTH + " deep.");
+            findings.add("", "Elements stand inside each other more than " + XmlWalk.MAX_DEPTH + " deep.");
             throw new SchemaFindings.Enough(findings);
         }
         if (pushed == 0 && isPlain(qName, attributes)) {
@@ -161,7 +161,7 @@ final class SchemaFeed extends DefaultHandler {
         }
         String prefix = name.substring(0, Math.max(0, name.indexOf(':')));
         if (isAttribute) {
-            findings.add(name, false, "The prefix '" + prefix + "' is used but not declared.");
+            findings.add(name, "The prefix '" + prefix + "' is used but not declared.");
         }
         String local = name.substring(name.indexOf(':') + 1);
         return new String[] {

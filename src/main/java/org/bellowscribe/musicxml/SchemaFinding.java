@@ -9,8 +9,6 @@ import org.bellowscribe.diagnostic.Place;
  * @param element name of the element concerned; empty if unknown
  * @param parent name of the element around it; empty if there is none
  * @param attribute name of the attribute concerned; empty if it is about the element itself
- * @param isFatal true if the text is not well-formed XML and was not read further
  * @param message one sentence in English
  */
-public record SchemaFinding(
-        Place place, String element, String parent, String attribute, boolean isFatal, String message) {}
+public record SchemaFinding(Place place, String element, String parent, String attribute, String message) {}

@@ -56,17 +56,16 @@ final class SchemaFindings implements ErrorHandler {
     }
 
     /** Adds a finding of our own about the innermost open element. */
-    void add(String attribute, boolean isFatal, String message) throws Enough {
+    void add(String attribute, String message) throws Enough {
         list();
-        findings.add(finding(attribute, isFatal, message));
+        findings.add(finding(attribute, message));
         if (findings.size() >= MAX_FINDINGS) {
             throw new Enough(this);
         }
     }
 
-    private SchemaFinding finding(String attribute, boolean isFatal, String message) {
-        return new SchemaFinding(
-                position.place(), position.element(), position.parent(), attribute, isFatal, cut(message));
+    private SchemaFinding finding(String attribute, String message) {
+        return new SchemaFinding(position.place(), position.element(), position.parent(), attribute, cut(message));
     }
 
     @Override
@@ -78,25 +77,25 @@ final class SchemaFindings implements ErrorHandler {
     public void error(SAXParseException exception) throws SAXException {
         Matcher rule = RULE.matcher(message(exception));
         if (!rule.matches()) {
-            add("", false, message(exception));
+            add("", message(exception));
             return;
         }
         String sentence = rule.group(2);
         SchemaFinding reason = why;
         if (SAYS_WHY.matcher(rule.group(1)).matches()) {
             list();
-            why = finding("", false, sentence);
+            why = finding("", sentence);
         } else if (SAYS_WHERE.matcher(rule.group(1)).matches() && reason != null) {
             why = null;
-            add(attribute(sentence), false, reason.message());
+            add(attribute(sentence), reason.message());
         } else {
-            add(attribute(sentence), false, sentence);
+            add(attribute(sentence), sentence);
         }
     }
 
     @Override
     public void fatalError(SAXParseException exception) throws SAXException {
-        add("", true, message(exception));
+        add("", message(exception));
         throw new Enough(this);
     }
 

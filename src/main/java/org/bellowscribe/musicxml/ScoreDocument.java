@@ -99,11 +99,6 @@ public final class ScoreDocument {
         return outline().noteCount();
     }
 
-    /** Tells whether the file is compressed. */
-    public boolean isCompressed() {
-        return container != null;
-    }
-
     // Another walk over the text: what was just written is seldom asked for its outline.
     private ScoreOutline outline() {
         if (outline == null) {
@@ -172,6 +167,15 @@ public final class ScoreDocument {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
         return finder.found();
+    }
+
+    /** Returns how many marks of ours there are. */
+    public int markCount() {
+        try {
+            return MarkRemover.count(text);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
     }
 
     /** Returns this score without any mark of ours. */

@@ -24,11 +24,11 @@ final class LeftHandCheck {
     }
 
     void check(Step step) {
-        for (LeftHandPlay play : step.leftHand()) {
+        for (int i = 0; i < step.leftHand().size(); i++) {
+            LeftHandPlay play = step.leftHand().get(i);
             checkSound(step, play);
             checkTime(step, play);
-            step.leftHand().stream()
-                    .takeWhile(other -> other != play)
+            step.leftHand().subList(0, i).stream()
                     .filter(other -> overlap(other, play))
                     .forEach(other -> checkReach(step, other, play));
         }

@@ -9,8 +9,7 @@ import org.bellowscribe.solver.Step;
 
 /**
  * The fingers of a concertina. Home is, from the middle outwards, index, middle, ring and little finger: on the left 5,
- * 4, 3 and 1, on the right 6, 7, 8 and 9 (John Kirkpatrick, "How to Play the Anglo" 1, The Concertina Newsletter 9,
- * 1972). Of the two outermost columns the little finger has both, the ring finger the inner one where it must.
+ * 4, 3 and 1, on the right 6, 7, 8 and 9 (first source of anglo-cg-20). Of the two outermost columns the little finger has both, the ring finger the inner one where it must.
  */
 final class StrappedHandsCheck {
 

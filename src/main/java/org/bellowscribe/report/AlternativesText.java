@@ -31,12 +31,12 @@ public final class AlternativesText {
         }
         List<String> lines = new ArrayList<>();
         lines.add(ROW.formatted("ways", "points", "reversals", "shifts", "air", "silences", "different", "made by"));
-        lines.add(row("the marks", tune, first, "", first.cost().isProved() ? "the least" : ""));
+        lines.add(figures(tune, first).row("the marks", "", first.cost().isProved() ? "the least" : ""));
         for (int i = 0; i < others.size(); i++) {
             Alternative way = others.get(i);
             boolean proved = way.solution().cost().isProved();
             String made = way.made() + (proved ? "; the least with these buttons" : "");
-            lines.add(row(names.apply(i + 2), tune, way.solution(), way.differentPercent() + " %", made));
+            lines.add(figures(tune, way.solution()).row(names.apply(i + 2), way.differentPercent() + " %", made));
         }
         lines.add(
                 "    Different: notes with another direction or button than in the marks. The ways were found by other"
@@ -45,7 +45,13 @@ public final class AlternativesText {
         return lines;
     }
 
-    private static String row(String name, Tune tune, Solution solution, String different, String made) {
+    private record Figures(int points, int reversals, int shifts, long air, long silences) {
+        String row(String name, String different, String made) {
+            return ROW.formatted(name, points, reversals, shifts, air, silences, different, made);
+        }
+    }
+
+    private static Figures figures(Tune tune, Solution solution) {
         List<Step> steps = solution.steps();
         List<Integer> order = tune.eventOrder();
         int reversals = 0;
@@ -61,6 +67,6 @@ public final class AlternativesText {
                 .flatMap(step -> step.leftHand().stream())
                 .filter(play -> play.sound() == null)
                 .count();
-        return ROW.formatted(name, solution.cost().total(), reversals, shifts, air, silent, different, made);
+        return new Figures(solution.cost().total(), reversals, shifts, air, silent);
     }
 }

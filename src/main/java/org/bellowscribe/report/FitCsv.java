@@ -5,16 +5,19 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.PlainText;
 import org.bellowscribe.fit.BookFit;
 import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
 
 /**
  * Fits as comma-separated values (RFC 4180, Y. Shafranovich, 2005): one line a trial, CRLF, and quotation marks around
- * what holds commas, quotation marks or line ends. A table has one kind of line only, so that of the book is left out.
+ * what holds commas, quotation marks or line ends; texts that a spreadsheet would take for formulas begin with an
+ * apostrophe. A table has one kind of line only, so that of the book is left out.
  */
 public final class FitCsv implements FitWriter {
 
+    private static final String FORMULA = "=+-@";
     private static final String LINE_END = "\r\n";
 
     private final int best;
@@ -60,10 +63,10 @@ public final class FitCsv implements FitWriter {
         Trial trial = fit.trials().get(place);
         Diagnostic obstacle = trial.obstacle();
         return line(List.of(
-                fit.file(),
-                fit.tune().title(),
+                text(fit.file()),
+                text(fit.tune().title()),
                 String.valueOf(place + 1),
-                trial.instrument().id(),
+                text(trial.instrument().id()),
                 String.valueOf(trial.semitones()),
                 keys.getOrDefault(trial.semitones(), ""),
                 trial.verdict().label(),
@@ -72,7 +75,7 @@ public final class FitCsv implements FitWriter {
                 obstacle == null || obstacle.place().measure() == 0
                         ? ""
                         : String.valueOf(obstacle.place().measure()),
-                obstacle == null ? "" : obstacle.text()));
+                obstacle == null ? "" : text(obstacle.text())));
     }
 
     @Override
@@ -82,6 +85,12 @@ public final class FitCsv implements FitWriter {
 
     private static String line(List<String> fields) {
         return fields.stream().map(FitCsv::field).collect(Collectors.joining(",")) + LINE_END;
+    }
+
+    // A spreadsheet takes a text that begins so for a formula; the apostrophe makes it a text.
+    private static String text(String words) {
+        String plain = PlainText.line(words);
+        return !plain.isEmpty() && FORMULA.indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
     }
 
     private static String field(String text) {

@@ -1,6 +1,5 @@
 package org.bellowscribe.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -15,10 +14,11 @@ import org.bellowscribe.solver.Cost;
 /** Fits as one JSON object: {@code tunes} with their trials, then the {@code book}; one line a tune or instrument. */
 public final class FitJson implements FitWriter {
 
-    private static final JsonFactory FACTORY = new JsonFactory();
+    private static final int VERSION = 1;
 
     private final int best;
-    private boolean first = true;
+    private final StringWriter text = new StringWriter();
+    private final JsonGenerator json;
 
     /**
      * Creates the writer.
@@ -27,41 +27,48 @@ public final class FitJson implements FitWriter {
      */
     public FitJson(int best) {
         this.best = best;
+        try {
+            json = JsonLines.into(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @FunctionalInterface
     private interface Content {
-        void write(JsonGenerator json) throws IOException;
+        void write() throws IOException;
     }
 
     @Override
     public String begin() {
-        return "{\"fitVersion\": 1, \"tunes\": [";
+        return piece(() -> {
+            json.writeStartObject();
+            json.writeNumberField("fitVersion", VERSION);
+            json.writeArrayFieldStart("tunes");
+        });
     }
 
     @Override
     public String tune(TuneFit fit) {
-        String before = first ? "\n" : ",\n";
-        first = false;
-        return before
-                + object(json -> {
-                    json.writeStringField("file", fit.file());
-                    json.writeStringField("title", fit.tune().title());
-                    json.writeStringField(
-                            "key", fit.tune().measures().get(0).key().name());
-                    Map<Integer, String> keys = fit.keyNames();
-                    json.writeArrayFieldStart("trials");
-                    int count = best == 0
-                            ? fit.trials().size()
-                            : Math.min(best, fit.trials().size());
-                    for (Trial trial : fit.trials().subList(0, count)) {
-                        write(json, trial, keys.getOrDefault(trial.semitones(), ""));
-                    }
-                    json.writeEndArray();
-                });
+        return piece(() -> {
+            json.writeStartObject();
+            json.writeStringField("file", fit.file());
+            json.writeStringField("title", fit.tune().title());
+            json.writeStringField("key", fit.tune().measures().get(0).key().name());
+            Map<Integer, String> keys = fit.keyNames();
+            json.writeArrayFieldStart("trials");
+            int count = best == 0
+                    ? fit.trials().size()
+                    : Math.min(best, fit.trials().size());
+            for (Trial trial : fit.trials().subList(0, count)) {
+                write(trial, keys.getOrDefault(trial.semitones(), ""));
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        });
     }
 
-    private static void write(JsonGenerator json, Trial trial, String key) throws IOException {
+    private void write(Trial trial, String key) throws IOException {
         json.writeStartObject();
         json.writeStringField("instrument", trial.instrument().id());
         json.writeNumberField("transposedBy", trial.semitones());
@@ -85,35 +92,43 @@ public final class FitJson implements FitWriter {
 
     @Override
     public String end(BookFit book) {
-        StringBuilder lines = new StringBuilder("\n], \"book\": [");
-        String before = "\n";
-        for (BookFit.Line line : book.lines()) {
-            lines.append(before).append(object(json -> {
-                json.writeStringField("instrument", line.instrument().id());
-                json.writeNumberField("tunes", book.tunes());
-                json.writeNumberField("plays", line.plays());
-                json.writeNumberField("asWritten", line.asWritten());
-                json.writeNumberField("bestFor", line.bestFor());
-                json.writeObjectFieldStart("keys");
-                for (Map.Entry<String, Integer> key : line.keys().entrySet()) {
-                    json.writeNumberField(key.getKey(), key.getValue());
-                }
-                json.writeEndObject();
-            }));
-            before = ",\n";
-        }
-        return lines.append("\n]}\n").toString();
+        return piece(() -> {
+                    json.writeEndArray();
+                    json.writeArrayFieldStart("book");
+                    for (BookFit.Line line : book.lines()) {
+                        write(book, line);
+                    }
+                    json.writeEndArray();
+                    json.writeEndObject();
+                })
+                + "\n";
     }
 
-    private static String object(Content content) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = FACTORY.createGenerator(text)) {
-            json.writeStartObject();
-            content.write(json);
-            json.writeEndObject();
+    private void write(BookFit book, BookFit.Line line) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("instrument", line.instrument().id());
+        json.writeNumberField("tunes", book.tunes());
+        json.writeNumberField("plays", line.plays());
+        json.writeNumberField("asWritten", line.asWritten());
+        json.writeNumberField("bestFor", line.bestFor());
+        json.writeObjectFieldStart("keys");
+        for (Map.Entry<String, Integer> key : line.keys().entrySet()) {
+            json.writeNumberField(key.getKey(), key.getValue());
+        }
+        json.writeEndObject();
+        json.writeEndObject();
+    }
+
+    /** Returns what was added to the text. */
+    private String piece(Content content) {
+        try {
+            content.write();
+            json.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
+        String added = text.toString();
+        text.getBuffer().setLength(0);
+        return added;
     }
 }

@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.PlainText;
 import org.bellowscribe.fit.BookFit;
 import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
+import org.bellowscribe.theory.Key;
 
 /** Fits for people: the best few of each tune, one reason why others fail, and the table of the book. */
 public final class FitText implements FitWriter {
@@ -34,9 +36,9 @@ public final class FitText implements FitWriter {
         StringBuilder text = new StringBuilder();
         text.append("%s, in %s (%s)%n"
                 .formatted(
-                        fit.tune().title().replaceAll("\\s+", " "),
+                        PlainText.line(fit.tune().title().replaceAll("\\s+", " ")),
                         fit.tune().measures().get(0).key().name(),
-                        fit.file()));
+                        PlainText.line(fit.file())));
         List<Trial> fitting =
                 fit.trials().stream().filter(trial -> trial.obstacle() == null).toList();
         List<Trial> shown = best == 0 ? fit.trials() : fitting.subList(0, Math.min(best, fitting.size()));
@@ -56,7 +58,7 @@ public final class FitText implements FitWriter {
         String cost = trial.cost() != null
                 ? "cost " + trial.cost().total()
                 : trial.obstacle() == null ? "estimate " + trial.estimate() : "";
-        String reason = trial.obstacle() == null ? "" : why(trial.obstacle());
+        String reason = trial.obstacle() == null ? manySigns(trial.soundingKey(fit.tune())) : why(trial.obstacle());
         String line = "  %-22s %3s  %-12s %-9s  %-13s %s"
                 .formatted(
                         trial.instrument().id(),
@@ -66,6 +68,10 @@ public final class FitText implements FitWriter {
                         cost,
                         reason);
         return line.stripTrailing() + System.lineSeparator();
+    }
+
+    private static String manySigns(Key key) {
+        return key.hasManySigns() ? key.signs() : "";
     }
 
     private static String failure(Trial trial) {

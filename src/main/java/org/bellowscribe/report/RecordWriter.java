@@ -1,8 +1,6 @@
 package org.bellowscribe.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -34,10 +32,6 @@ public final class RecordWriter {
     // Far finer than any quantity means, and coarse enough to hide the last binary digits.
     private static final int DECIMALS = 9;
 
-    private static final JsonFactory FACTORY = JsonFactory.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .build();
-
     private final JsonGenerator json;
 
     private RecordWriter(JsonGenerator json) {
@@ -47,7 +41,7 @@ public final class RecordWriter {
     /** Returns the record as JSON, ending in a line end. */
     public static String write(TuneRecord tuneRecord) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator json = FACTORY.createGenerator(text).setPrettyPrinter(new RecordLines())) {
+        try (JsonGenerator json = JsonLines.into(text)) {
             new RecordWriter(json).writeRecord(tuneRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

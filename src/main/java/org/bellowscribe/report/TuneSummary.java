@@ -11,6 +11,7 @@ import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Cost;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Step;
+import org.bellowscribe.theory.Key;
 
 /**
  * The figures of a marked tune.
@@ -70,13 +71,11 @@ public record TuneSummary(
 
     private static String key(DecidedTune decided) {
         String how = decided.notesKept() ? "notes as written, sounds in" : "transposed to";
+        Key key = decided.tune().measures().get(0).key();
+        String signs = key.hasManySigns() ? ", " + key.signs() : "";
         return decided.transposedBy() == 0
                 ? ""
-                : "%s %s (%+d)".formatted(how, keyName(decided.tune()), decided.transposedBy());
-    }
-
-    private static String keyName(Tune tune) {
-        return tune.measures().isEmpty() ? "" : tune.measures().get(0).key().name();
+                : "%s %s (%+d)%s".formatted(how, key.name(), decided.transposedBy(), signs);
     }
 
     private static String playOrder(Tune tune) {

@@ -3,6 +3,7 @@ package org.bellowscribe.score;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.theory.Fraction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds where in its bar each written measure begins: pick-ups begin late, and so does the second half of a bar that is
@@ -49,14 +50,21 @@ public final class BarPlaces {
         for (int i = 0; i < measures.size(); i++) {
             Written measure = measures.get(i);
             section |= measure.section();
-            places.add(measure.isShort() ? place(measure, section, before.get(i), measures, places) : Fraction.ZERO);
+            if (measure.isShort()) {
+                Fraction gone = gone(measure, before.get(i), measures, places);
+                Fraction start = section ? measure.full().minus(measure.length()) : Fraction.ZERO;
+                places.add(gone == null ? start : gone);
+            } else {
+                places.add(Fraction.ZERO);
+            }
             section &= !measure.length().isPositive();
         }
         return places;
     }
 
-    private static Fraction place(
-            Written measure, boolean section, List<Integer> before, List<Written> all, List<Fraction> places) {
+    // Where a short measure before it ends, if it fills what that one lacks.
+    private static @Nullable Fraction gone(
+            Written measure, List<Integer> before, List<Written> all, List<Fraction> places) {
         for (int previous : before) {
             if (previous < places.size() && all.get(previous).isShort()) {
                 Fraction gone = places.get(previous).plus(all.get(previous).length());
@@ -65,7 +73,7 @@ public final class BarPlaces {
                 }
             }
         }
-        return section ? measure.full().minus(measure.length()) : Fraction.ZERO;
+        return null;
     }
 
     /** Returns for each measure those that are played directly before it, in the order of playing. */

@@ -16,9 +16,23 @@ import org.bellowscribe.theory.Pitch;
  * @param noteIndices for each pitch in the same order (for a rest: for the rest itself, one entry; for a gap that the
  *     score leaves empty: none) the 0-based place of its first {@code <note>} among all {@code <note>} elements of the
  *     file that are children of a measure, in document order, whatever their part
+ * @param heldOver true if the notes only sound on from the event before, to which they are tied, whatever measure that is
+ *     in: over a bar line where the playing may also go another way
  */
 public record Event(
-        int index, int measure, Fraction onset, Fraction duration, List<Pitch> pitches, List<Integer> noteIndices) {
+        int index,
+        int measure,
+        Fraction onset,
+        Fraction duration,
+        List<Pitch> pitches,
+        List<Integer> noteIndices,
+        boolean heldOver) {
+
+    /** Creates an event that is struck, or a rest. */
+    public Event(
+            int index, int measure, Fraction onset, Fraction duration, List<Pitch> pitches, List<Integer> noteIndices) {
+        this(index, measure, onset, duration, pitches, noteIndices, false);
+    }
 
     /** Copies the lists. */
     public Event {

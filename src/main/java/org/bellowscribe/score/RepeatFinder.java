@@ -186,7 +186,7 @@ final class RepeatFinder {
                     "The ending that starts at measure %d has no repeat and no other ending;"
                             + " its bracket is ignored.");
         } else if (chain.start() < top.start
-                || alone && !endings.get(0).passes().contains(1)) {
+                || (alone && !endings.get(0).passes().contains(1))) {
             remark(
                     chain.start(),
                     "The ending that starts at measure %d does not fit its repeat;" + " its bracket is ignored.");

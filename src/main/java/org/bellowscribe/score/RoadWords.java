@@ -54,7 +54,7 @@ public final class RoadWords {
     }
 
     private static Jump jump(String text) {
-        boolean toStart = text.startsWith("da") && !text.startsWith("dal") || text.matches("d ?c.*");
+        boolean toStart = (text.startsWith("da") && !text.startsWith("dal")) || text.matches("d ?c.*");
         // "al Fine e poi la Coda": what comes first.
         boolean fine = text.matches("(?:(?!coda).)*\\bfine?\\b.*");
         Goal goal = fine ? Goal.FINE : text.contains("coda") ? Goal.CODA : Goal.OPEN;

@@ -53,7 +53,14 @@ public final class Transposition {
     private static Event of(Event event, int semitones) {
         List<Pitch> pitches =
                 event.pitches().stream().map(pitch -> pitch.plus(semitones)).toList();
-        return new Event(event.index(), event.measure(), event.onset(), event.duration(), pitches, event.noteIndices());
+        return new Event(
+                event.index(),
+                event.measure(),
+                event.onset(),
+                event.duration(),
+                pitches,
+                event.noteIndices(),
+                event.heldOver());
     }
 
     private static Harmony of(Harmony harmony, int semitones) {

@@ -50,13 +50,16 @@ public final class Whereabouts {
 
     private List<Event> in(Measure measure, boolean rests) {
         return tune.events().stream()
-                .filter(event -> event.measure() == measure.index() && event.isRest() == rests)
+                .filter(event -> event.measure() == measure.index() && event.isRest() == rests && !event.heldOver())
                 .toList();
     }
 
-    /** Returns words such as {@code measure 3, note 2} or {@code measure 3, rest 1}. */
+    /** Returns words such as {@code measure 3, note 2}, {@code measure 3, rest 1} or {@code measure 3, held note}. */
     public String name(int event) {
         Event named = tune.events().get(event);
+        if (named.heldOver()) {
+            return "measure %s, held note".formatted(numbers.get(named.measure()));
+        }
         int place = in(tune.measureOf(named), named.isRest()).indexOf(named) + 1;
         return "measure %s, %s %d".formatted(numbers.get(named.measure()), named.isRest() ? "rest" : "note", place);
     }

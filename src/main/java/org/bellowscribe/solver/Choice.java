@@ -7,16 +7,26 @@ import org.bellowscribe.instrument.Grip;
 
 /**
  * What plays the melody at an event. A hand that moves has finger k (1 index to 4 little) on button
- * {@code handOn + k - 1} of every row; the index finger can stretch one button lower, the little finger one higher. How
- * the strapped hands of a concertina lie is told by the grip.
+ * {@code handOn + k - 1} of every row; the index finger can stretch one button lower, the little finger one higher. The
+ * buttons of an inner row lie between those of the row outside it, so a hand can also lean: half a button lower, where
+ * finger k covers the same button of the outer row but {@code handOn + k - 2} of the inner ones, without stretching
+ * (published: W033, "Bellows and Strings" blog, 25 May 2010: E on the outer row with the index, then A on the same number
+ * of the inner row with the middle finger). How the strapped hands of a concertina lie is told by the grip.
  *
  * @param direction the way the bellows go
- * @param handOn number of the button under the index finger, 1 or more; always 1 for strapped hands
+ * @param handOn number of the button of the outer row under the index finger, 1 or more; always 1 for strapped hands
+ * @param leaning true if the inner rows lie one button lower under the fingers than the outer row
  * @param buttons one button for each pitch; empty for a rest
  * @param fingers one finger for each button, 1 to 4, of the button's own hand
  * @param grip how the instrument is held
  */
-public record Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers, Grip grip) {
+public record Choice(
+        BellowsDirection direction,
+        int handOn,
+        boolean leaning,
+        List<Button> buttons,
+        List<Integer> fingers,
+        Grip grip) {
 
     /** Copies the lists. */
     public Choice {
@@ -24,13 +34,30 @@ public record Choice(BellowsDirection direction, int handOn, List<Button> button
         fingers = List.copyOf(fingers);
     }
 
+    /** Creates a choice for a hand that does not lean. */
+    public Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers, Grip grip) {
+        this(direction, handOn, false, buttons, fingers, grip);
+    }
+
     /** Creates a choice for one hand that moves. */
     public Choice(BellowsDirection direction, int handOn, List<Button> buttons, List<Integer> fingers) {
         this(direction, handOn, buttons, fingers, Grip.MOVING);
     }
 
-    /** Returns true if a finger leaves its own button to reach one. */
+    /** Returns true if a finger leaves its own button to reach one, or lies across two and this is the second. */
     public boolean isStretched(int index) {
-        return !grip.isHome(buttons.get(index), handOn, fingers.get(index));
+        Button button = buttons.get(index);
+        boolean across = !grip.strapped() && fingers.indexOf(fingers.get(index)) < index;
+        return across || !grip.isHome(button, handOn - lean(button), fingers.get(index));
+    }
+
+    /** Returns true if beside a button of the group lies another of it. */
+    public boolean hasButtonBeside(int index) {
+        return buttons.stream().anyMatch(buttons.get(index)::isBeside);
+    }
+
+    /** Returns by how many buttons the hand lies lower on a button's row than on the outer row. */
+    public int lean(Button button) {
+        return leaning && button.row() > 1 ? 1 : 0;
     }
 }

@@ -7,9 +7,18 @@ import org.bellowscribe.score.Event;
  *
  * @param event the event
  * @param seconds how long it sounds
- * @param closing true for the last note of the tune
+ * @param closing true for the note on which a section of the tune closes, and for the last note
+ * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
  */
-public record Moment(Event event, double seconds, boolean closing) {
+public record Moment(Event event, double seconds, boolean closing, int homeRow) {
+
+    /** No row is home. */
+    public static final int NO_ROW = 0;
+
+    /** Creates the moment of an event by itself, where no row is home. */
+    public Moment(Event event, double seconds, boolean closing) {
+        this(event, seconds, closing, NO_ROW);
+    }
 
     /** Returns true if nothing sounds. */
     public boolean isRest() {

@@ -39,7 +39,7 @@ public final class Solver {
 
     /** Solves a task. */
     public static Outcome solve(Task task) {
-        List<Diagnostic> missing = new MissingNotes(task.tune(), task.instrument(), task.moved()).diagnose();
+        List<Diagnostic> missing = new MissingNotes(task.tune(), task.instrument()).diagnose();
         if (!missing.isEmpty()) {
             return new Outcome.Unplayable(missing);
         }

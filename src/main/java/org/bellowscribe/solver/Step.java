@@ -12,7 +12,8 @@ import org.bellowscribe.score.Event;
  * @param direction the way the bellows go
  * @param buttons one button for each pitch of the event, in the same order; empty for a rest
  * @param fingers one finger for each button, 1 (index) to 4 (little)
- * @param handOn number of the button under the index finger: the place of the hand along the rows
+ * @param handOn number of the button of the outer row under the index finger: the place of the hand along the rows; where
+ *     the hand leans, each finger lies one button lower on the inner rows
  * @param held true if, coming from every event that can sound before it, a button stays down through a reversal
  * @param leftHand what the left hand does, in order of time
  * @param air how far the air button is pressed

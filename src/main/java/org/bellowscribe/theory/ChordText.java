@@ -63,7 +63,7 @@ public final class ChordText {
     private static String bare(String words) {
         String text = words.strip();
         boolean inside = text.length() > 2
-                && (text.startsWith("(") && text.endsWith(")") || text.startsWith("[") && text.endsWith("]"));
+                && ((text.startsWith("(") && text.endsWith(")")) || (text.startsWith("[") && text.endsWith("]")));
         return inside ? text.substring(1, text.length() - 1).strip() : text;
     }
 

@@ -66,6 +66,15 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
         return of(Math.multiplyExact(numerator, other.numerator), Math.multiplyExact(denominator, other.denominator));
     }
 
+    /**
+     * Returns the quotient.
+     *
+     * @param other not zero
+     */
+    public Fraction dividedBy(Fraction other) {
+        return times(of(/* numerator= */ other.denominator, /* denominator= */ other.numerator));
+    }
+
     /** Returns the nearest double. */
     public double toDouble() {
         return (double) numerator / denominator;

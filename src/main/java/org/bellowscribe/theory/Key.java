@@ -8,6 +8,8 @@ package org.bellowscribe.theory;
  */
 public record Key(int fifths, Mode mode) {
 
+    private static final int MANY = 5;
+
     /** Returns the tonic. */
     public PitchClass tonic() {
         return PitchClass.of(7 * fifths + mode.tonicAboveMajor());
@@ -25,5 +27,16 @@ public record Key(int fifths, Mode mode) {
         int place = fifths + (aboveMajor == 11 ? -1 : aboveMajor) + 1;
         int accidentals = Math.floorDiv(place, 7);
         return "FCGDAEB".charAt(Math.floorMod(place, 7)) + (accidentals < 0 ? "b" : "#").repeat(Math.abs(accidentals));
+    }
+
+    /** Returns the signature in words, such as {@code 6 flats}. */
+    public String signs() {
+        int count = Math.abs(fifths);
+        return "%d %s%s".formatted(count, fifths < 0 ? "flat" : "sharp", count == 1 ? "" : "s");
+    }
+
+    /** Tells whether the signature has more signs than most players read. */
+    public boolean hasManySigns() {
+        return Math.abs(fifths) > MANY;
     }
 }

@@ -3,6 +3,7 @@ package org.bellowscribe.accompaniment;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.score.Tune;
@@ -12,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class AccompanimentTest {
 
     private static List<String> roots(Tune tune, int measure) throws DiagnosedException {
-        return Accompaniment.plan(tune, InstrumentLibrary.find("dg-21")).stream()
+        return Accompaniment.plan(tune, InstrumentLibrary.find("dg-21"), PatternLibrary.usual()).stream()
                 .filter(wanted -> tune.events().get(wanted.event()).measure() == measure)
                 .map(wanted -> wanted.harmonies().get(0).chord().root().toString())
                 .distinct()

@@ -34,7 +34,16 @@ import org.junit.jupiter.api.Test;
 /**
  * How often the harmony that is found meets the chord symbols of a score that were hidden from it: for each full measure
  * the root that holds longest. The points of {@link HarmonyCosts} were weighed on the even half of the files only. The
- * table goes to {@code target/harmony-agreement.txt}.
+ * table goes to {@code target/harmony-agreement.txt}:
+ *
+ * <pre>
+ * | | measures | tonic only | key profile of each measure only | found |
+ * |---|---|---|---|---|
+ * | dance tunes (`rjl20-oldtime`), even half | 440 | 59.8 % | 43.4 % | 75.9 % |
+ * | dance tunes, odd half | 473 | 56.9 % | 44.2 % | 74.8 % |
+ * | songs (`openewld`), even half | 875 | 52.3 % | 35.8 % | 71.1 % |
+ * | songs, odd half | 1,068 | 43.4 % | 39.3 % | 72.3 % |
+ * </pre>
  */
 class HarmonyAgreementTest {
 

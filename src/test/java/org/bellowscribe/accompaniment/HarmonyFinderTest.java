@@ -84,4 +84,51 @@ class HarmonyFinderTest {
         assertTrue(finder(tune, roots).options(tune.measures().get(1), Fraction.ZERO).stream()
                 .allMatch(option -> roots.contains(option.chord().root())));
     }
+
+    @Test
+    void sectionClosesFromTheDominantWithinItsLastMeasure() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | G4 B4 D5 G5 | D5 A4 F#4 A4 | E4 C#4 D4*2");
+        HarmonyFinder finder = finder(tune, ALL);
+        assertEquals(
+                "A",
+                finder.options(tune.measures().get(3), Fraction.ZERO)
+                        .get(0)
+                        .chord()
+                        .toString());
+        assertEquals(
+                "D",
+                finder.options(tune.measures().get(3), Fraction.of(2, 1))
+                        .get(0)
+                        .chord()
+                        .toString());
+    }
+
+    /** Written in C without a signature; B flats and the end say F. */
+    @Test
+    void lostSignatureIsHeard() {
+        Key called = new Key(0, Mode.MAJOR);
+        Tune tune =
+                TuneText.of("F4 A4 C5 A4 | Bb4 D5 F5 D5 | C5 Bb4 G4 E4 | F4*4", 120, new TimeSignature(4, 4), called);
+        assertEquals("F Bb C F", best(tune));
+    }
+
+    @Test
+    void chordWithAThirdFromOutsideTheKeyIsOnlyFoundUnderThatThird() {
+        Tune tune = TuneText.of("D4 F#4 A4 D5 | E5 B4 E5 B4 | C#5 E5 A4 C#5 | D5 A4 D4*2");
+        assertTrue(tune.measures().stream()
+                .flatMap(measure -> options(tune, measure.index()).stream())
+                .noneMatch(option -> option.chord().toString().equals("E")));
+    }
+
+    /** The tune ends on A, which the home chord of G does not have. */
+    @Test
+    void closingNoteStandsOverItsOwnChord() {
+        Key key = new Key(1, Mode.MAJOR);
+        Tune tune = TuneText.of(
+                "G4 B4 D5 B4 | G4 D5 B4 G4 | C5 E5 G4 E5 | B4 G4 B4 D5 | G4 B4 G4 B4 | A4*4",
+                120,
+                new TimeSignature(4, 4),
+                key);
+        assertTrue(options(tune, 5).get(0).chord().tones().contains(PitchClass.parse("A")));
+    }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.util.List;
+import java.util.Set;
 import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.instrument.Third;
@@ -26,7 +27,8 @@ class LeftHandFitTest {
                 LeftHandKind.BASS,
                 tone,
                 false,
-                List.of(new HarmonyOption(harmony, 0)));
+                List.of(new HarmonyOption(harmony, 0)),
+                Set.of());
         return LeftHandFit.of(wanted, harmony, LeftHandSound.bass(PitchClass.parse(sounding)));
     }
 
@@ -57,10 +59,33 @@ class LeftHandFitTest {
         assertEquals(LeftHandFit.RELATIVE, chord(A_MINOR, "C", Third.MAJOR));
     }
 
-    /** Under a passing note of a G harmony everybody pulls the D bass, nobody the E minor chord: common practice. */
+    /** Where the push has the G, the pull has E minor: two teachers take it on most such beats. */
     @Test
-    void relativeMinorDoesNotStandInForAMajorChord() {
-        assertNull(chord(G, "E", Third.MINOR));
+    void relativeMinorStandsInForAMajorChord() {
+        assertEquals(LeftHandFit.RELATIVE_MINOR, chord(G, "E", Third.MINOR));
+        assertEquals(LeftHandFit.RELATIVE_MINOR, bass(ChordTone.ROOT, G, "E"));
+        assertNull(chord(G, "E", Third.MAJOR));
+    }
+
+    @Test
+    void soundOfAnotherHarmonyGoesWithTheMelodyNoteItHas() {
+        ChordSymbol a = ChordSymbol.major(PitchClass.parse("A"));
+        LeftHandSound d = LeftHandSound.chord(PitchClass.parse("D"), Third.MAJOR);
+        assertEquals(LeftHandFit.WITH_MELODY, LeftHandFit.of(under("F#"), a, d));
+        assertNull(LeftHandFit.of(under("G"), a, d));
+    }
+
+    private static WantedSound under(String melody) {
+        List<HarmonyOption> any = List.of(new HarmonyOption(G, 0));
+        return new WantedSound(
+                0,
+                Fraction.ZERO,
+                Fraction.QUARTER,
+                LeftHandKind.CHORD,
+                ChordTone.ROOT,
+                false,
+                any,
+                Set.of(PitchClass.parse(melody)));
     }
 
     @Test

@@ -38,7 +38,7 @@ class AnnotationRulesTest {
         for (Style style : StyleLibrary.all()) {
             Arrangement tune = sketch.arrangement(style);
             List<Annotation> annotations =
-                    Annotators.annotate(tune.tune(), tune.instrument(), tune.solution(), style, ids);
+                    Annotators.annotate(new Arrangement(tune.tune(), tune.instrument(), tune.solution(), style), ids);
             assertInOrder(annotations);
             assertOneOfEachKindAtANote(annotations);
             assertLinesAppearFromTheTop(annotations);

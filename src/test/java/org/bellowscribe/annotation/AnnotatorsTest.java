@@ -79,10 +79,7 @@ class AnnotatorsTest {
         Style style = Sketch.style("two-lines");
         Arrangement arrangement = sketch.arrangement(style);
         List<String> syllables = Annotators.annotate(
-                        arrangement.tune(),
-                        arrangement.instrument(),
-                        arrangement.solution(),
-                        style,
+                        new Arrangement(arrangement.tune(), arrangement.instrument(), arrangement.solution(), style),
                         List.of("buttons", "left-hand"))
                 .stream()
                 .map(annotation -> (Annotation.Syllable) annotation)
@@ -135,11 +132,6 @@ class AnnotatorsTest {
 
     private static List<Annotation> annotate(Sketch sketch, String... ids) throws DiagnosedException {
         Arrangement arrangement = sketch.arrangement();
-        return Annotators.annotate(
-                arrangement.tune(),
-                arrangement.instrument(),
-                arrangement.solution(),
-                arrangement.style(),
-                List.of(ids));
+        return Annotators.annotate(arrangement, List.of(ids));
     }
 }

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.SortedSet;
@@ -42,14 +43,17 @@ class StartWordsTest {
 
     @Test
     void whatDoesNotFitAboveTheFirstNoteStandsWhereThereIsRoomForIt() throws DiagnosedException {
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3"), words(quarters(8)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3"), words(quarters(8)));
     }
 
     @Test
-    void shortWordsStayTogether() throws DiagnosedException {
+    void aSheetWithFewerMarksHasItsWordsWhereTheFullOneHasThem() throws DiagnosedException {
         Sketch sketch = quarters(8);
-        List<Annotation> marks = Annotators.annotate(sketch.arrangement(), List.of("hand", "direction"));
-        assertEquals(List.of(new Annotation.Words(0, true, "push, hand 3")), marks);
+        List<Annotation> full = Annotators.annotate(sketch.arrangement(), Annotators.defaultIds());
+        List<Annotation> fewer = Annotators.annotate(sketch.arrangement(), List.of("hand", "direction"));
+        assertTrue(full.contains(new Annotation.Words(0, true, "push, open 1/2")), full.toString());
+        assertTrue(full.contains(new Annotation.Words(4, true, "inner, hand 3")), full.toString());
+        assertEquals(List.of(new Annotation.Words(0, true, "push"), new Annotation.Words(4, true, "hand 3")), fewer);
     }
 
     @Test
@@ -60,6 +64,15 @@ class StartWordsTest {
     }
 
     @Test
+    void theRowNeedNotWaitForAHandThatMovesAtOnce() throws DiagnosedException {
+        Sketch sketch = quarters(1).push("2.7").hand(5);
+        for (int i = 0; i < 8; i++) {
+            sketch.push("2.7").hand(5);
+        }
+        assertEquals(List.of("0: push, open 1/2, hand 3", "1: hand 5", "5: inner"), words(sketch));
+    }
+
+    @Test
     void aTuneOfOneNoteSaysAllAboveIt() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, inner, hand 3"), words(quarters(1)));
     }
@@ -67,7 +80,7 @@ class StartWordsTest {
     @Test
     void wordsThatAreFixedStayWhereTheyAre() throws DiagnosedException {
         assertEquals(List.of("0: push, open 1/2, hand 3!", "5: inner"), words(quarters(8), signed(0)));
-        assertEquals(List.of("0: push, open 1/2", "3: inner, hand 3!"), words(quarters(8), signed(3)));
+        assertEquals(List.of("0: push, open 1/2", "4: inner, hand 3!"), words(quarters(8), signed(4)));
     }
 
     @Test

@@ -80,16 +80,21 @@ class AtomicFileTest {
     }
 
     @Test
-    void linkStaysALink() throws Exception {
+    void linkIsNeitherFollowedNorReplaced() throws Exception {
         write(folder.resolve("real/tune.xml"), "a");
         Path link = folder.resolve("link.xml");
         try {
             Files.createSymbolicLink(link, Path.of("real", "tune.xml"));
+            Files.createSymbolicLink(folder.resolve("loose.xml"), Path.of("real", "nothing.xml"));
         } catch (UnsupportedOperationException | IOException e) {
             Assumptions.abort("skipped: no links here");
         }
-        write(link, "b");
+        for (String name : List.of("link.xml", "loose.xml")) {
+            DiagnosedException e = assertThrows(DiagnosedException.class, () -> write(folder.resolve(name), "b"));
+            assertTrue(e.diagnostics().get(0).text().contains("it is a link"), e::getMessage);
+        }
         assertTrue(Files.isSymbolicLink(link));
-        assertEquals("b", Files.readString(folder.resolve("real/tune.xml")));
+        assertEquals("a", Files.readString(folder.resolve("real/tune.xml")));
+        assertEquals(List.of("link.xml", "loose.xml", "real"), names());
     }
 }

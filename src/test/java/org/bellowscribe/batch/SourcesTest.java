@@ -127,7 +127,12 @@ class SourcesTest {
     void twoInputsNeverShareARecord() throws IOException {
         List<String> inputs = List.of(file("a/tune.xml"), file("a/tune.mxl"));
         assertEquals(2, Sources.find(inputs, out, false).found().size());
-        assertEquals(1, Sources.find(inputs, out, true).found().size());
+        Sources sources = Sources.find(inputs, out, true);
+        assertEquals(
+                List.of("tune.record.json", "tune.mxl.record.json"),
+                sources.found().stream()
+                        .map(source -> String.valueOf(source.recordTarget().getFileName()))
+                        .toList());
     }
 
     @Test

@@ -2,7 +2,6 @@ package org.bellowscribe.cli;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
@@ -33,12 +32,7 @@ record CommandRun(int code, String out, String err) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Main.run(
-                words,
-                new Terminal(
-                        new ByteArrayInputStream(in),
-                        new PrintStream(out, true, StandardCharsets.UTF_8),
-                        new PrintStream(err, true, StandardCharsets.UTF_8),
-                        false));
+                words, new Terminal(new ByteArrayInputStream(in), new PlainStream(out), new PlainStream(err), false));
         return new CommandRun(code, out.toString(charset), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -64,6 +64,29 @@ class KeepEditsTest {
     }
 
     @Test
+    void keepingEditsWhereThereAreNoneIsSaid() throws IOException {
+        String score = ScoreText.file(folder.resolve("scale.musicxml"), SCALE);
+        CommandRun bare = CommandRun.of(args(score, "out", "--keep-edits"));
+        assertTrue(bare.err().contains("has no marks of an earlier run, so --keep-edits keeps nothing"), bare.err());
+        CommandRun same = again(mark(), "--keep-edits");
+        assertTrue(same.err().contains("No mark differs from what the tool writes"), same.err());
+        CommandRun edited = again(last(mark(), OURS, "<text>4'</text>"), "--keep-edits");
+        assertFalse(edited.err().contains("keeps nothing"), edited.err());
+    }
+
+    @Test
+    void aMarkThatCannotBeKeptIsToldOnceInWhateverKeyIsTried() throws IOException {
+        for (String key : new String[] {"0", "auto"}) {
+            CommandRun run = again(last(mark(), OURS, "<text>10!</text>"), "--transpose", key);
+            assertEquals(1, run.code(), run.err());
+            assertEquals(
+                    1,
+                    run.err().lines().filter(line -> line.contains("error [")).count(),
+                    run.err());
+        }
+    }
+
+    @Test
     void signedMarksSurviveFurtherRuns() throws IOException {
         again(last(mark(), OURS, "<text>4′!</text>"));
         String first = rewritten();

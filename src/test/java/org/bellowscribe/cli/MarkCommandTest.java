@@ -219,4 +219,38 @@ class MarkCommandTest {
         String held = score.substring(third).replace("<type>", "<tie type=\"stop\"/><tie type=\"start\"/><type>");
         return score.substring(0, third) + held.replaceFirst("<tie type=\"stop\"/>", "");
     }
+
+    @Test
+    void recordsOfScoresWithOneNameButForTheEndingHaveNamesOfTheirOwn() throws IOException {
+        String score = ScoreText.of("Tune", SCALE);
+        ScoreText.write(folder.resolve("in/tune.musicxml"), score);
+        ScoreText.write(folder.resolve("in/tune.xml"), score);
+        CommandRun run = CommandRun.of("mark", folder + "/in", "--out", out(), "--record");
+        assertEquals(0, run.code(), run.err());
+        assertEquals(
+                List.of("tune.musicxml", "tune.record.json", "tune.xml", "tune.xml.record.json"),
+                List.copyOf(files(folder.resolve("out")).keySet()));
+        assertEquals("tune.xml", JsonTree.get(JsonTree.read(marked("tune.xml.record.json")), "file"));
+    }
+
+    @Test
+    void scoreOfOnesOwnIsNeverTakenForAnotherWayToPlay() throws IOException {
+        String file = ScoreText.file(folder.resolve("tune.musicxml"), SCALE + " " + SCALE);
+        String own = ScoreText.file(folder.resolve("tune.2.musicxml"), "A4 B4 A4 B4");
+        String before = Files.readString(Path.of(own));
+        CommandRun run = CommandRun.of("mark", file, "--in-place", "--alternatives", "2");
+        assertEquals(1, run.code(), run.out());
+        assertTrue(run.err().contains("tune.2.musicxml, which has no marks of ours."), run.err());
+        assertEquals(before, Files.readString(Path.of(own)));
+        assertFalse(Files.readString(Path.of(file)).contains("bellowscribe-"));
+    }
+
+    @Test
+    void recordOfAScoreThatCouldNotBeWrittenSaysSo() throws IOException {
+        String file = ScoreText.file(folder.resolve("tune.musicxml"), SCALE);
+        Files.createDirectories(folder.resolve("out/tune.musicxml/occupied"));
+        CommandRun run = CommandRun.of("mark", file, "--out", out(), "--record");
+        assertEquals(1, run.code(), run.out());
+        assertEquals("refused", JsonTree.get(JsonTree.read(marked("tune.record.json")), "outcome"));
+    }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +53,28 @@ class PatternOptionTest {
                 </pattern>
                 """);
         assertEquals(marked(), marked(own.toString()));
+    }
+
+    @Test
+    void aPatternForWhatTheTuneHasNotIsSaid() {
+        CommandRun run = CommandRun.of(
+                "mark",
+                WALTZ,
+                "--pattern",
+                "off-beat,6/8=jig,99=sustained,70-80=sustained,3/4=off-beat-waltz",
+                "--out",
+                folder.toString());
+        assertEquals(0, run.code(), run.err());
+        assertEquals(
+                List.of(
+                        "The pattern jig is for 6/8, and the tune has none such.",
+                        "The pattern sustained is for measure 99, and the tune has none such.",
+                        "The pattern sustained is for measures 70 to 80, and the tune has none such."),
+                run.err()
+                        .lines()
+                        .filter(line -> line.contains("[left-hand]"))
+                        .map(line -> line.substring(line.indexOf("] ") + 2))
+                        .toList());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -61,6 +63,56 @@ class ProcessTest {
             assertEquals(hex(marked), hex(Files.readAllBytes(folder.resolve("marked/the-ferry-bell.musicxml"))));
             assertEquals(hex(data), hex(Files.readAllBytes(folder.resolve("marked/the-ferry-bell.record.json"))));
         }
+    }
+
+    /** Runs the tool by a shell, which closes streams and chooses characters. */
+    private int shell(String words) throws IOException, InterruptedException {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java") + " -XX:TieredStopAtLevel=1 -cp '"
+                + System.getProperty("java.class.path") + "' org.bellowscribe.cli.Main ";
+        Process process;
+        try {
+            process = new ProcessBuilder("sh", "-c", words.replace("TOOL ", java))
+                    .directory(folder.toFile())
+                    .redirectOutput(folder.resolve("out.txt").toFile())
+                    .redirectError(folder.resolve("err.txt").toFile())
+                    .start();
+        } catch (IOException e) {
+            return Assumptions.abort("skipped: no shell here");
+        }
+        return process.waitFor();
+    }
+
+    private String err() throws IOException {
+        return Files.readString(folder.resolve("err.txt"));
+    }
+
+    @Test
+    void whatCannotBePrintedIsNoSuccess() throws Exception {
+        assertEquals(1, shell("TOOL manners >&-"));
+        assertTrue(err().startsWith("standard output: error [unwritable] It cannot be written."), err());
+        Assumptions.assumeTrue(Files.exists(Path.of("/dev/full")), "skipped: no full device here");
+        assertEquals(1, shell("TOOL instruments show dg-21 > /dev/full"));
+        assertTrue(err().startsWith("standard output: error [unwritable]"), err());
+    }
+
+    @Test
+    void closedStandardInputIsSaid() throws Exception {
+        Assumptions.assumeTrue(Files.exists(Path.of("/proc/self/fd")), "skipped: not told by this system");
+        assertEquals(1, shell("TOOL mark - <&-"));
+        assertTrue(err().contains("Standard input cannot be read (it is closed)."), err());
+    }
+
+    /** A name that is no text in the characters of the computer stops neither the others nor the tool. */
+    @Test
+    void oneNameThatCannotBeReadIsRefusedAndTheOthersGoOn() throws Exception {
+        Assumptions.assumeTrue("UTF-8".equals(System.getProperty("sun.jnu.encoding")), "skipped: no such names here");
+        ScoreText.file(folder.resolve("in/café.musicxml"), "D5 E5 F#5 G5");
+        ScoreText.file(folder.resolve("in/plain.musicxml"), "D5 E5 F#5 G5");
+        assertEquals(1, shell("LC_ALL=C TOOL mark in --record --out marked"));
+        assertTrue(err().contains("Its name is no text in the characters of this computer."), err());
+        assertFalse(err().contains("Exception"), err());
+        assertTrue(Files.exists(folder.resolve("marked/plain.musicxml")));
+        assertFalse(Files.exists(folder.resolve("marked/café.musicxml")));
     }
 
     private static String hex(byte[] bytes) {

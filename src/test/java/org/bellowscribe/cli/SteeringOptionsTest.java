@@ -61,6 +61,28 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void aFixedFingerThatTheSheetDoesNotShowIsSaid() throws IOException {
+        pins("<pin measure='2' note='2' button='2.4' finger='3'/>");
+        String note = "The fingers of 1 note are fixed, and the sheet does not print fingers.";
+        CommandRun run = CommandRun.of("mark", scale(), "--out", out());
+        assertTrue(run.err().contains(note), run.err());
+        CommandRun shown = CommandRun.of("mark", scale(), "--marks", "buttons,left-hand,air,fingers", "--out", out());
+        assertFalse(shown.err().contains(note), shown.err());
+    }
+
+    @Test
+    void aRestIsExplainedByItsNumber() throws IOException {
+        String score = ScoreText.file(folder.resolve("rests.musicxml"), "D5 r E5 r");
+        CommandRun run = CommandRun.of("mark", score, "--explain", "1:r2");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("  measure 1, rest 2: "), run.out());
+        assertFalse(run.out().contains("rest 1"), run.out());
+        CommandRun none = CommandRun.of("mark", score, "--explain", "1:r3");
+        assertTrue(none.err().contains("Measure 1 has no rest 3 to explain.\n  Maybe one from 1 to 2."), none.err());
+        assertEquals(2, CommandRun.of("mark", score, "--explain", "1:r").code());
+    }
+
+    @Test
     void pinsCanBePassedOverOrTakenFromElsewhere() throws IOException {
         pins("<pin measure='9' note='1' direction='push'/>");
         assertEquals(
@@ -143,7 +165,7 @@ class SteeringOptionsTest {
     void questionMustBeAMeasureAndANote() throws IOException {
         CommandRun run = CommandRun.of("mark", scale(), "--explain", "2:x");
         assertEquals(2, run.code());
-        assertTrue(run.err().contains("such as 12:3, not 2:x"), run.err());
+        assertTrue(run.err().contains("such as 12:3 or a rest such as 12:r1, not 2:x"), run.err());
     }
 
     @Test

@@ -11,7 +11,9 @@ import java.util.Locale;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Place;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
+@Isolated("One test changes the language of the whole process.")
 class DefinitionSchemaTest {
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("instrument.xsd");
@@ -65,7 +67,7 @@ class DefinitionSchemaTest {
         assertEquals(
                 List.of(
                         "line 1, column 63: The value \"lots\" of <capacity> is not allowed. Maybe write a number of RU.s"
-                                + " from 1 to 1000."),
+                                + " (1 RU.s is the air that one A4 reed takes in a second) from 1 to 1000."),
                 remarks("<instrument id='a' name='A'><bellows><capacity>lots</capacity></bellows></instrument>"));
     }
 
@@ -74,7 +76,7 @@ class DefinitionSchemaTest {
         assertEquals(
                 List.of(
                         "line 1, column 63: The value \"9999\" of <capacity> is not allowed. Maybe write a number of RU.s"
-                                + " from 1 to 1000."),
+                                + " (1 RU.s is the air that one A4 reed takes in a second) from 1 to 1000."),
                 remarks("<instrument id='a' name='A'><bellows><capacity>9999</capacity></bellows></instrument>"));
     }
 

@@ -16,7 +16,13 @@ import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.manner.MannerLibrary;
 import org.junit.jupiter.api.Test;
 
-/** One trial for each instrument and key and no more, and at most so many solved: linear in each by construction. */
+/**
+ * One trial for each instrument and key and no more, and at most so many solved: linear in each by construction.
+ *
+ * <p>The 288 shared tunes on the 65 instruments of the library in 25 keys are 468,000 trials: 23 s of one core, 14 s of them
+ * for reading the scores, so about 20 µs a trial ({@code fit ../shared/corpus/tunes --solve 0 --threads 1}; half the
+ * instruments 19 s, twice the keys 26 s, half the tunes 17 s). Each trial that is solved adds about 0.15 s.
+ */
 class FitWorkTest {
 
     private static final Tune SCALE = TuneText.of("D4 E4 F#4 G4 | A4 B4 C#5 D5 | A4 F#4 D4*2");

@@ -3,7 +3,7 @@ package org.bellowscribe.lefthand;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -24,7 +24,7 @@ class LeftHandTallyTest {
         Tune tune = TuneText.of(text);
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.ONCE, true, SolverOptions.USUAL_CELL_LIMIT);
-        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), options);
         return LeftHandTally.of(
                 box, assertInstanceOf(Outcome.Solved.class, outcome).solution());
     }

@@ -66,10 +66,7 @@ class KeySearchTest {
         assertEquals(0, none.semitones());
         List<Diagnostic> why =
                 assertInstanceOf(Outcome.Unplayable.class, none.outcome()).diagnostics();
-        assertEquals(
-                List.of("No.", "No transposition within an octave can be played either."),
-                why.stream().map(Diagnostic::text).toList());
-        assertEquals(List.of(), why.get(0).advice());
+        assertEquals(List.of("No."), why.stream().map(Diagnostic::text).toList());
     }
 
     @Test

@@ -41,7 +41,7 @@ class PlayedAndPrintedTest {
             List.of("direction", "air", "left-hand"));
 
     /** Pieces of one text above a note: marks that meet there are written as one. */
-    private static final String JOINTS = ", | \\+ ";
+    private static final String JOINTS = ", |\\+";
 
     static List<Path> samples() throws IOException {
         try (Stream<Path> files = Files.walk(Path.of("samples"))) {

@@ -129,8 +129,8 @@ class MxlFileTest {
 
     @Test
     void theNameOfTheFileDoesNotMatter() throws DiagnosedException {
-        assertEquals(true, ScoreDocument.decode(TinyMxl.of(SCORE)).isCompressed());
-        assertEquals(false, TinyScore.decode(SCORE).isCompressed());
+        assertEquals(SCORE, ScoreDocument.decode(TinyMxl.of(SCORE)).text());
+        assertEquals(SCORE, TinyScore.decode(SCORE).text());
     }
 
     @Test

@@ -69,7 +69,7 @@ class ReplayTest {
         Tune tune = TuneText.of("C4+E4", 60);
         assertFound(
                 new Played(tune, 5000).push(2000, 1, 2).hand(2).fingers(1, 1).once(),
-                "measure 1, part P1: [one-finger-each] Two of the fingers [1, 1] are the same.");
+                "measure 1, part P1: [one-finger-each] Finger 1 holds buttons 1.1 and 1.2, which do not lie side by side.");
     }
 
     @Test

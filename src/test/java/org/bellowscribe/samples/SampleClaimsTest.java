@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
@@ -111,7 +111,7 @@ class SampleClaimsTest {
         Tune tune = Sample.of("out-and-in").tune();
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.ONCE, true, SolverOptions.USUAL_CELL_LIMIT);
-        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), options);
         List<Step> steps =
                 assertInstanceOf(Outcome.Solved.class, outcome).solution().steps();
         steps.forEach(step -> assertEquals(AirUse.NONE, step.air(), step::toString));

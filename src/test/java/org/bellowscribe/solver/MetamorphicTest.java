@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
@@ -35,7 +35,7 @@ class MetamorphicTest {
 
     private static Solution solve(Tune tune, Instrument box, Manner manner) {
         SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), options);
         Solution solution = assertInstanceOf(Outcome.Solved.class, outcome).solution();
         assertTrue(solution.cost().isProved());
         return solution;

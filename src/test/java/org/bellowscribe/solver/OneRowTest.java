@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.stream.Collectors;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.BellowsDirection;
@@ -31,7 +31,7 @@ class OneRowTest {
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.ONCE, true, SolverOptions.USUAL_CELL_LIMIT);
         Tune tune = TuneText.of(notes);
-        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), options);
         return assertInstanceOf(Outcome.Solved.class, outcome).solution().steps().stream()
                 .map(step -> step.buttons().get(0).number() + (step.direction() == BellowsDirection.PULL ? "'" : ""))
                 .collect(Collectors.joining(" "));

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -25,7 +25,7 @@ class PinsTest {
         Instrument box = InstrumentLibrary.find("dg-21");
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT, pins);
-        return new Task(TUNE, box, Accompaniment.plan(TUNE, box), options, 0);
+        return new Task(TUNE, box, UsualPlan.of(TUNE, box), options, 0);
     }
 
     private static Solution solve(Pins pins) throws DiagnosedException {

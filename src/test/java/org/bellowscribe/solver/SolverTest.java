@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -16,9 +16,12 @@ import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.TuneText;
 import org.bellowscribe.solver.manner.MannerLibrary;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.Mode;
 import org.junit.jupiter.api.Test;
 
 class SolverTest {
@@ -30,7 +33,7 @@ class SolverTest {
     }
 
     private static Outcome solve(Tune tune, Instrument instrument, SolverOptions options) {
-        return Solver.solve(tune, instrument, Accompaniment.plan(tune, instrument), options);
+        return Solver.solve(tune, instrument, UsualPlan.of(tune, instrument), options);
     }
 
     private static Solution solved(Outcome outcome) {
@@ -62,21 +65,18 @@ class SolverTest {
     /** S18: "Bellows and Strings", lessons: the scale of G on the G row is 3 3' 4 4' 5 5' 6' 6. */
     @Test
     void scaleOfTheInnerRowStaysOnIt() throws DiagnosedException {
-        Tune tune = TuneText.of("[G] G4 A4 B4 C5 | D5 E5 F#5 G5", 60);
+        Tune tune = TuneText.of("[G] G4 A4 B4 C5 | D5 E5 F#5 G5", 60, new TimeSignature(4, 4), new Key(1, Mode.MAJOR));
         Solution solution =
                 solved(solve(tune, withoutLeftHand(InstrumentLibrary.find("dg-21"), 40), options(Times.ONCE, true)));
         assertEquals("2.3 2.3' 2.4 2.4' 2.5 2.5' 2.6' 2.6", marks(solution));
     }
 
     @Test
-    void missingNoteIsNamedWithTheNearestWayOut() throws DiagnosedException {
+    void missingNoteIsNamed() throws DiagnosedException {
         Tune tune = TuneText.of("D4 E4 F4 G4");
         List<Diagnostic> errors = errors(solve(tune, InstrumentLibrary.find("dg-21"), options(Times.AGAIN, true)));
         assertEquals(DiagnosticCode.NO_BUTTON, errors.get(0).code());
         assertTrue(errors.get(0).text().contains("F4"), errors.get(0).text());
-        assertTrue(
-                errors.get(0).advice().get(0).contains("transpose"),
-                errors.get(0).advice().toString());
     }
 
     @Test

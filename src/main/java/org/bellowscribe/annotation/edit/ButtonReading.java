@@ -40,7 +40,7 @@ final class ButtonReading {
             for (List<Button> buttons : ways(event.pitches(), direction)) {
                 if (matches(buttons, direction, text)) {
                     return ReadMark.of(
-                            MarkAspect.BUTTONS, text, false, event.index(), List.of(pin(event, direction, buttons)));
+                            MarkAspect.BUTTONS, text, event.index(), List.of(pin(event, direction, buttons)));
                 }
                 possible.add(label(buttons, 0, direction));
             }

@@ -58,7 +58,7 @@ final class LeftHandReading {
             int index = slot.event().index();
             pins.put(index, pins.getOrDefault(index, Pin.at(index)).leftHand(slot.stroke(), sounds.get(i)));
         }
-        return ReadMark.of(MarkAspect.LEFT_HAND, text, false, event, List.copyOf(pins.values()));
+        return ReadMark.of(MarkAspect.LEFT_HAND, text, event, List.copyOf(pins.values()));
     }
 
     // Of a text that goes on alike only what is written is read.

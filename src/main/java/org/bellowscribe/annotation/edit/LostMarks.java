@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation.edit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import org.bellowscribe.solver.Task;
 /**
  * Knows marks of ours again whose names a notation program has dropped: a lyric line that names, under nearly all of its
  * notes, buttons that give just these notes on the instrument is no song text. Only where there is such a line, the lines
- * of left-hand letters and the words that can be read whole are ours as well.
+ * of left-hand letters, that of their fingers and the words that can be read whole are ours as well.
  */
 public final class LostMarks {
 
@@ -76,6 +77,7 @@ public final class LostMarks {
             return names;
         }
         name(lines, MarkLines.LEFT_HAND, 1, names);
+        nameFingers(lines, names);
         for (Annotation mark : words) {
             if (isWhole(mark)) {
                 names.put(mark, MarkLines.BUTTONS);
@@ -100,6 +102,27 @@ public final class LostMarks {
             boolean free = line.stream().noneMatch(names::containsKey);
             if (free && isRead(line, name, fewest)) {
                 line.forEach(syllable -> names.put(syllable, name));
+                return;
+            }
+        }
+    }
+
+    // A line with as many digits at every note as there are letters of the left hand.
+    private void nameFingers(SortedMap<Integer, List<Annotation.Syllable>> lines, Map<Annotation, String> names) {
+        Map<Integer, String> letters = new HashMap<>();
+        names.forEach((mark, name) -> {
+            if (name.equals(MarkLines.LEFT_HAND)) {
+                letters.put(mark.noteIndex(), ((Annotation.Syllable) mark).text());
+            }
+        });
+        FingerLine digits = new FingerLine(style.leftHand());
+        for (List<Annotation.Syllable> line : lines.values()) {
+            boolean ours = line.stream()
+                    .noneMatch(each -> names.containsKey(each)
+                            || !each.text().equals(style.filler())
+                                    && !digits.belongTo(each.text(), letters.getOrDefault(each.noteIndex(), "")));
+            if (ours) {
+                line.forEach(syllable -> names.put(syllable, MarkLines.LEFT_HAND_FINGERS));
                 return;
             }
         }

@@ -30,8 +30,8 @@ public record ReadMark(
         pins = List.copyOf(pins);
     }
 
-    static ReadMark of(MarkAspect aspect, String text, boolean signed, int event, List<Pin> pins) {
-        return new ReadMark(event, aspect, text, signed, pins, "", "");
+    static ReadMark of(MarkAspect aspect, String text, int event, List<Pin> pins) {
+        return new ReadMark(event, aspect, text, false, pins, "", "");
     }
 
     static ReadMark unread(int event, @Nullable MarkAspect aspect, String text, String trouble, String advice) {

@@ -92,26 +92,25 @@ final class WordReading {
         if (hand != null && hand.getOrDefault("button", "").matches("[1-9]\\d?")) {
             return read(MarkAspect.HAND, words, signed, pin.handOn(Integer.parseInt(hand.getOrDefault("button", ""))));
         }
-        if (labels.leftHand().read(words) != null || !signed && follows(words)) {
+        if (labels.leftHand().read(words) != null || (!signed && follows(words))) {
             return List.of();
         }
-        return List.of(ReadMark.unread(
-                        event.index(),
-                        null,
-                        words,
-                        "is nothing that words above the staff can fix",
-                        "Maybe %s, %s, %s, %s or %s."
-                                .formatted(
-                                        labels.push(),
-                                        labels.pull(),
-                                        labels.airFull(),
-                                        labels.airLight(),
-                                        labels.hand().with("button", 3)))
-                .signed(signed));
+        return List.of(unknown(event, words).signed(signed));
+    }
+
+    private ReadMark unknown(Event event, String words) {
+        String advice = "Maybe %s, %s, %s, %s or %s."
+                .formatted(
+                        labels.push(),
+                        labels.pull(),
+                        labels.airFull(),
+                        labels.airLight(),
+                        labels.hand().with("button", 3));
+        return ReadMark.unread(event.index(), null, words, "is nothing that words above the staff can fix", advice);
     }
 
     private static List<ReadMark> read(MarkAspect aspect, String words, boolean signed, Pin pin) {
-        return List.of(ReadMark.of(aspect, words, signed, pin.event(), List.of(pin)));
+        return List.of(ReadMark.of(aspect, words, pin.event(), List.of(pin)).signed(signed));
     }
 
     // Openings, rows, keys and pauses are told, not decided.

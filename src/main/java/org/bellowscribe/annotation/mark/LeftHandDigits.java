@@ -6,6 +6,7 @@ import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.MarkLines;
 import org.bellowscribe.lefthand.LeftHandFingers;
 
 /** The fingers of the left hand, below its letters. */
@@ -13,7 +14,7 @@ public final class LeftHandDigits implements Annotator {
 
     @Override
     public String id() {
-        return "left-hand-fingers";
+        return MarkLines.LEFT_HAND_FINGERS;
     }
 
     @Override

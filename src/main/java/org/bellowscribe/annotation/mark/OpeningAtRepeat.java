@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
@@ -46,9 +47,9 @@ public final class OpeningAtRepeat implements Annotator {
     }
 
     // Events that follow different ones at different times; the very first is the start, which has its own mark.
-    private static TreeSet<Integer> targets(List<Integer> order) {
+    private static Set<Integer> targets(List<Integer> order) {
         Map<Integer, Integer> before = new HashMap<>();
-        TreeSet<Integer> targets = new TreeSet<>();
+        Set<Integer> targets = new TreeSet<>();
         for (int i = 1; i < order.size(); i++) {
             Integer other = before.putIfAbsent(order.get(i), order.get(i - 1));
             boolean another = other != null && !other.equals(order.get(i - 1));

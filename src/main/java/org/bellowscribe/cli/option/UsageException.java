@@ -1,5 +1,7 @@
 package org.bellowscribe.cli.option;
 
+import org.bellowscribe.diagnostic.PlainText;
+
 /** The command line is wrong; the message says how, in lines for people. */
 public final class UsageException extends Exception {
 
@@ -18,7 +20,8 @@ public final class UsageException extends Exception {
      * @param text the value
      */
     public static UsageException notTaken(String option, String takes, String text) {
-        return new UsageException("--%s takes %s, not %s.".formatted(option, takes, text.isEmpty() ? "nothing" : text));
+        return new UsageException(
+                "--%s takes %s, not %s.".formatted(option, takes, text.isEmpty() ? "nothing" : PlainText.line(text)));
     }
 
     /** Returns the message. */

@@ -114,7 +114,7 @@ final class AttributeReader {
 
     private static int plus(String value) {
         int sum = 0;
-        for (String each : value.split("\\+")) {
+        for (String each : value.split("\\+", -1)) {
             sum += Integer.parseInt(each.strip());
         }
         return sum;

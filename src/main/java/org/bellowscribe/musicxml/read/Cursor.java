@@ -38,7 +38,7 @@ final class Cursor {
 
     /** Returns a number of divisions in quarter notes. */
     Fraction quarters(BigDecimal value) {
-        return fraction(value).times(Fraction.of(divisions.denominator(), divisions.numerator()));
+        return fraction(value).dividedBy(divisions);
     }
 
     Fraction position() {

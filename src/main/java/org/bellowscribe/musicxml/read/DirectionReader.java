@@ -26,7 +26,9 @@ final class DirectionReader {
 
     void read(Direction direction, Moment at) {
         Jump.Goal goal = RoadWords.goal(words(direction));
-        if (goal != null && (direction.getSound() == null || signs(direction.getSound(), null) == RoadSigns.NONE)) {
+        if (goal != null
+                && (direction.getSound() == null
+                        || signs(direction.getSound(), null).equals(RoadSigns.NONE))) {
             road.goal(at.measure(), goal);
             return;
         }
@@ -34,7 +36,7 @@ final class DirectionReader {
         if (direction.getSound() != null && read(direction.getSound(), at, words)) {
             return;
         }
-        if (words != RoadSigns.NONE) {
+        if (!words.equals(RoadSigns.NONE)) {
             readSigns(words, at, false);
             return;
         }
@@ -69,7 +71,7 @@ final class DirectionReader {
             road.change(early ? at.measure() - 1 : at.measure(), old -> old.withTimes(times));
         }
         readSigns(signs, early ? new Moment(at.measure() - 1, at.start(), false, 0) : at, true);
-        return signs != RoadSigns.NONE;
+        return !signs.equals(RoadSigns.NONE);
     }
 
     // Some programs give the departure the sound of the coda itself; the words tell.

@@ -39,8 +39,7 @@ final class DivisionsGuess {
                 if (element instanceof Note note && note.getGrace() == null && note.getDuration() != null) {
                     Fraction shape = DurationReader.shape(note);
                     if (shape != null && note.getDuration().signum() > 0) {
-                        return Cursor.fraction(note.getDuration())
-                                .times(Fraction.of(shape.denominator(), shape.numerator()));
+                        return Cursor.fraction(note.getDuration()).dividedBy(shape);
                     }
                 }
             }

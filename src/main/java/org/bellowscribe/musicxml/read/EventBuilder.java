@@ -15,8 +15,8 @@ import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Pitch;
 
 /**
- * Puts the notes of the melody together: chords into groups, gaps into rests, tied notes into one. Ties are not joined
- * over a bar line where the playing may go another way.
+ * Puts the notes of the melody together: chords into groups, gaps into rests, tied notes into one. Over a bar line where
+ * the playing may go another way, as into a first ending, tied notes stay apart; what is always tied there is held over.
  */
 final class EventBuilder {
 
@@ -51,7 +51,9 @@ final class EventBuilder {
             drafts.addAll(fill(i, groups(i, measures.get(i))));
         }
         List<Event> events = new ArrayList<>();
-        for (EventDraft draft : join(drafts)) {
+        List<EventDraft> joined = join(drafts);
+        new HeldOver(joined, order).mark();
+        for (EventDraft draft : joined) {
             if (played.contains(draft.measure())) {
                 events.add(draft.toEvent(events.size()));
             }

@@ -20,6 +20,7 @@ final class EventDraft {
     private Fraction end;
     private boolean tiedOn = true;
     private boolean tiedBack = true;
+    private boolean heldOver;
 
     /**
      * Creates a rest.
@@ -81,10 +82,15 @@ final class EventDraft {
         end = next.end;
     }
 
+    /** Says that this group is never struck: it sounds on from the one before. */
+    void holdOver() {
+        heldOver = true;
+    }
+
     Event toEvent(int index) {
         List<Integer> indices = isRest()
                 ? rest
                 : notes.values().stream().map(WrittenNote::noteIndex).toList();
-        return new Event(index, measure, onset, duration, List.copyOf(notes.keySet()), indices);
+        return new Event(index, measure, onset, duration, List.copyOf(notes.keySet()), indices, heldOver);
     }
 }

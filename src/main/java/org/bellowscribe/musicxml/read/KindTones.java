@@ -70,7 +70,7 @@ final class KindTones {
     private static Map<KindValue, List<Integer>> read() {
         Map<KindValue, List<Integer>> map = new EnumMap<>(KindValue.class);
         TABLE.lines().forEach(line -> {
-            String[] words = line.split(" ");
+            String[] words = line.split(" ", -1);
             List<Integer> tones = new ArrayList<>();
             for (int i = 1; i < words.length; i++) {
                 tones.add(Integer.valueOf(words[i]));

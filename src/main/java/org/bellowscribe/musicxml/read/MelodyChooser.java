@@ -53,7 +53,9 @@ final class MelodyChooser {
         }
         int staff = best.homeStaff(part);
         Map<String, List<WrittenNote>> voices = voices(notes, staff);
-        MelodyLine line = new MelodyLine(part, highest(voices), staff, options.staff(), options.voice() != null);
+        String voice = highest(voices);
+        Integer only = isOnTwoStaves(parts.get(part), voice, staff) ? Integer.valueOf(staff) : options.staff();
+        MelodyLine line = new MelodyLine(part, voice, staff, only, options.voice() != null);
         remarkChoice(line, voices.size(), remarks);
         return line;
     }
@@ -119,6 +121,26 @@ final class MelodyChooser {
             }
         }
         return best;
+    }
+
+    // Some programs count the voices of each staff anew: what sounds on two staves at once is not one voice.
+    private static boolean isOnTwoStaves(PartContent part, String voice, int staff) {
+        for (MeasureContent measure : part.measures()) {
+            List<WrittenNote> notes = measure.notes().stream()
+                    .filter(note -> note.isNote() && note.voice().equals(voice))
+                    .toList();
+            for (WrittenNote here : notes) {
+                if (here.staff() == staff
+                        && notes.stream().anyMatch(there -> there.staff() != staff && overlap(here, there))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean overlap(WrittenNote one, WrittenNote other) {
+        return one.onset().compareTo(other.end()) < 0 && other.onset().compareTo(one.end()) < 0;
     }
 
     private void remarkChoice(MelodyLine line, int voices, List<Diagnostic> remarks) {

@@ -67,8 +67,8 @@ final class NumeralReader {
 
     /** Semitones of a degree; the harmonic minor sharpens the seventh, the melodic minor also the sixth. */
     private static int degree(int degree, @Nullable NumeralMode mode) {
-        boolean sharp = degree == 7 && (mode == NumeralMode.HARMONIC_MINOR || mode == NumeralMode.MELODIC_MINOR)
-                || degree == 6 && mode == NumeralMode.MELODIC_MINOR;
+        boolean sharp = (degree == 7 && (mode == NumeralMode.HARMONIC_MINOR || mode == NumeralMode.MELODIC_MINOR))
+                || (degree == 6 && mode == NumeralMode.MELODIC_MINOR);
         boolean major = mode == null || mode == NumeralMode.MAJOR;
         return (major ? MAJOR : MINOR)[degree - 1] + (sharp ? 1 : 0);
     }

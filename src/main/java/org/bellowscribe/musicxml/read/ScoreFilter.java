@@ -202,7 +202,7 @@ final class ScoreFilter extends DefaultHandler {
         }
     }
 
-    /** Says that a reference such as {@code &eacute;} is lost: nothing in the file declares it. */
+    /** Says that a reference to a letter by name is lost: nothing in the file declares it. */
     @Override
     public void skippedEntity(String name) {
         if (dropped == 0 && !path.isEmpty() && Vocabulary.isText(path.getFirst())) {

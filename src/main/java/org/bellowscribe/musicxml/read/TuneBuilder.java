@@ -60,13 +60,7 @@ final class TuneBuilder {
      * @param tempos finds its tempo
      */
     Tune build(String title, TempoFinder tempos) throws DiagnosedException {
-        OddValue bad = part.bad();
-        if (bad != null) {
-            throw new DiagnosedException(bad.refusal());
-        }
-        if (part.assumption() != null) {
-            remarks.add(part.assumption());
-        }
+        requireReadable();
         List<TimeSignature> times = new TimeFinder(part.measures()).times(remarks);
         List<RoadSigns> signs = road.signs(times.size());
         PlayOrder order = playOrder(signs);
@@ -84,6 +78,24 @@ final class TuneBuilder {
             String number = part.measures().get(i).number();
             measures.add(new Measure(i, number, lengths.get(i), places.get(i), times.get(i), keyOf.get(i)));
         }
+        List<Harmony> harmonies = harmonies(measures, bars, keys);
+        remarkUnplayed(order);
+        return new Tune(
+                title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+    }
+
+    private void requireReadable() throws DiagnosedException {
+        OddValue bad = part.bad();
+        if (bad != null) {
+            throw new DiagnosedException(bad.refusal());
+        }
+        if (part.assumption() != null) {
+            remarks.add(part.assumption());
+        }
+    }
+
+    private List<Harmony> harmonies(List<Measure> measures, List<BarPlaces.Written> bars, KeyFinder keys)
+            throws DiagnosedException {
         List<Integer> sections = IntStream.range(0, bars.size())
                 .filter(i -> bars.get(i).section())
                 .boxed()
@@ -93,9 +105,7 @@ final class TuneBuilder {
         if (harmonies.isEmpty()) {
             keys.remark(remarks);
         }
-        remarkUnplayed(order);
-        return new Tune(
-                title, part.id(), measures, events, harmonies, tempos.tempo(times.get(0), remarks), order, remarks);
+        return harmonies;
     }
 
     private static void requireShort(List<Event> events) throws DiagnosedException {
@@ -143,7 +153,7 @@ final class TuneBuilder {
             boolean free = part.measures().get(i).free();
             RoadSigns before = i == 0 ? RoadSigns.NONE : signs.get(i - 1);
             boolean section = signs.get(i).repeatStart()
-                    || signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i));
+                    || (signs.get(i).endingStart() == null && (before.repeatEnd() != null || road.isAfterDoubleBar(i)));
             bars.add(new BarPlaces.Written(
                     lengths.get(i), free ? lengths.get(i) : times.get(i).measureLength(), section));
         }

@@ -167,12 +167,14 @@ public final class AlikeSearch {
         List<Integer> key =
                 Arrays.stream(patterns).flatMapToInt(Arrays::stream).boxed().toList();
         if (tried.add(key)) {
-            keep(patterns, new int[0], best.cost() + 1);
+            keep(patterns, List.of(), best.cost() + 1);
         }
     }
 
-    // Returns the cost of what the patterns lead to if it is less than another one; keeps it if it is the best so far.
-    private int keep(int[][] patterns, int[] bound, int below) {
+    // Returns the cost of what the patterns lead to, if it is less than another one and if some measures must have
+    // them;
+    // keeps it if it is the best so far.
+    private int keep(int[][] patterns, List<int[]> bound, int below) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
         Answer answer = Search.solve(stated.stated(), allowance(), below);
         count(answer);
@@ -184,11 +186,11 @@ public final class AlikeSearch {
         return found.cost();
     }
 
-    private List<PatternProblem.Wanted> wanted(int[][] patterns, int[] bound) {
+    private List<PatternProblem.Wanted> wanted(int[][] patterns, List<int[]> bound) {
         List<PatternProblem.Wanted> wanted = new ArrayList<>();
         for (int g = 0; g < patterns.length; g++) {
             for (int[] measure : groups.list().get(g)) {
-                int price = measure == bound ? PatternProblem.FORBIDDEN : groups.price();
+                int price = bound.contains(measure) ? PatternProblem.FORBIDDEN : groups.price();
                 wanted.add(new PatternProblem.Wanted(measure, price, groups.keeps(measure, patterns[g])));
             }
         }
@@ -201,8 +203,9 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played. Where that turns out cheaper after all,
-    // it is done, and the rest is asked again.
+    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
+    // would
+    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
     private List<Outlier> differences() {
         List<Outlier> differences = new ArrayList<>();
         Answer before = best;
@@ -210,14 +213,15 @@ public final class AlikeSearch {
         int[][] patterns = groups.patterns(marks);
         for (int g = 0; g < patterns.length; g++) {
             int[] pattern = patterns[g];
-            int fellow = groups.list().get(g).stream()
+            List<int[]> fellows = groups.list().get(g).stream()
                     .filter(measure -> Arrays.equals(pattern, groups.signs(measure, marks)))
-                    .mapToInt(measure -> measure[0])
-                    .findFirst()
-                    .orElseThrow();
+                    .toList();
+            int fellow = fellows.get(0)[0];
             for (int[] measure : groups.differing(g, marks)) {
-                int cost = keep(patterns, measure, PatternProblem.FORBIDDEN);
-                if (best != before) {
+                List<int[]> bound = new ArrayList<>(fellows);
+                bound.add(measure);
+                int cost = keep(patterns, bound, PatternProblem.FORBIDDEN);
+                if (!best.equals(before)) {
                     return differences();
                 }
                 int dearer = cost == Integer.MAX_VALUE ? Outlier.IMPOSSIBLE : cost - best.cost();

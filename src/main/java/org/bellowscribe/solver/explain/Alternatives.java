@@ -36,12 +36,16 @@ public final class Alternatives {
     // What costs more than so many times the least is no good way any more.
     private static final int GOOD = 2;
 
+    // States to expand for one way: nothing is proved here, and more found none that were clearly better.
+    private static final long CELLS = 100_000;
+
     private final Task task;
     private final List<Solution> shown = new ArrayList<>();
     private final List<Alternative> found = new ArrayList<>();
 
     private Alternatives(Task task, Solution first) {
-        this.task = task;
+        this.task = task.with(
+                task.options().withCellLimit(Math.min(CELLS, task.options().cellLimit())));
         shown.add(first);
     }
 

@@ -1,10 +1,15 @@
 package org.bellowscribe.solver.limit;
 
+import org.bellowscribe.instrument.Button;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.StepLimit;
 
-/** Of a hand that moves: every button lies under its finger, or one beyond for the index (lower) and the little finger (higher). */
+/**
+ * Of a hand that moves: every button lies under its finger, or one beyond for the index (lower) and the little finger
+ * (higher) unless the hand leans. Where two buttons of a group lie side by side on neighboring rows, the finger next to
+ * theirs comes to one of them.
+ */
 public final class HandReach implements StepLimit {
 
     @Override
@@ -24,8 +29,12 @@ public final class HandReach implements StepLimit {
         }
         for (int i = 0; i < choice.buttons().size(); i++) {
             int finger = choice.fingers().get(i);
-            int beyond = choice.buttons().get(i).number() - (choice.handOn() + finger - 1);
-            boolean reached = beyond == 0 || (finger == 1 && beyond == -1) || (finger == 4 && beyond == 1);
+            Button button = choice.buttons().get(i);
+            int beyond = button.number() + choice.lean(button) - (choice.handOn() + finger - 1);
+            boolean stretched = (finger == 1 && beyond == -1) || (finger == 4 && beyond == 1);
+            boolean reached = beyond == 0
+                    || (stretched && !choice.leaning())
+                    || (Math.abs(beyond) == 1 && choice.hasButtonBeside(i));
             if (!reached) {
                 return false;
             }

@@ -127,7 +127,9 @@ final class Actions {
         return List.copyOf(cheapest.values());
     }
 
-    // Where the direction has the very sound, nothing stands in for it only to take more air or less.
+    // Where the direction has the very sound, nothing stands in for it only to take more air or less; and nothing goes
+    // with
+    // the melody alone where something goes with the harmony.
     private List<LeftHandPlay> sounding(
             WantedSound want, HarmonyOption harmony, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {
         List<LeftHandPlay> plays = new ArrayList<>();
@@ -140,6 +142,9 @@ final class Actions {
         plays.removeIf(allowed.negate());
         if (plays.stream().anyMatch(play -> play.fit() == LeftHandFit.EXACT)) {
             plays.removeIf(play -> play.fit() != LeftHandFit.EXACT);
+        }
+        if (plays.stream().anyMatch(play -> play.fit() != LeftHandFit.WITH_MELODY)) {
+            plays.removeIf(play -> play.fit() == LeftHandFit.WITH_MELODY);
         }
         return plays;
     }

@@ -28,7 +28,7 @@ public final class Choices {
     private final Map<BellowsDirection, Map<Pitch, List<Button>>> buttons = new EnumMap<>(BellowsDirection.class);
     private final List<StepLimit> limits;
     private final Grip grip;
-    private final List<Integer> places;
+    private final List<Place> places;
 
     /** Lays the hand on an instrument. */
     public Choices(Instrument instrument) {
@@ -42,16 +42,20 @@ public final class Choices {
         places = places(instrument);
     }
 
-    // Places near the home of the hand come first: of marks that cost the same the first ones are taken.
-    private static List<Integer> places(Instrument instrument) {
+    // Places near the home of the hand come first: of marks that cost the same the first ones are taken. On one row
+    // there
+    // is nothing to lean to.
+    private static List<Place> places(Instrument instrument) {
         if (instrument.grip().strapped()) {
-            return List.of(1);
+            return List.of(new Place(1, false));
         }
+        List<Boolean> leans = instrument.rows() > 1 ? List.of(false, true) : List.of(false);
         int longest =
                 instrument.buttons().stream().mapToInt(Button::number).max().orElse(1);
         return IntStream.rangeClosed(1, Math.max(1, longest - FINGERS + 1))
                 .boxed()
                 .sorted(Comparator.comparingInt(place -> Math.abs(place - HOME)))
+                .flatMap(place -> leans.stream().map(leaning -> new Place(place, leaning)))
                 .toList();
     }
 
@@ -74,14 +78,26 @@ public final class Choices {
             for (Pitch pitch : moment.event().pitches()) {
                 candidates.add(buttons(pitch, direction));
             }
-            for (int handOn : places) {
-                combine(moment, new Partial(direction, handOn, candidates), new ArrayList<>(), choices);
+            for (Place place : places) {
+                combine(moment, new Partial(direction, place, candidates), new ArrayList<>(), choices);
             }
         }
         return choices;
     }
 
-    private record Partial(BellowsDirection direction, int handOn, List<List<Button>> candidates) {}
+    private record Partial(BellowsDirection direction, Place place, List<List<Button>> candidates) {}
+
+    /** A place of the hand: the button of the outer row under the index finger, and whether the hand leans. */
+    private record Place(int handOn, boolean leaning) {
+
+        Choice choice(BellowsDirection direction, List<Button> buttons, List<Integer> fingers, Grip grip) {
+            return new Choice(direction, handOn, leaning, buttons, fingers, grip);
+        }
+
+        int on(Button button) {
+            return leaning && button.row() > 1 ? handOn - 1 : handOn;
+        }
+    }
 
     private void combine(Moment moment, Partial partial, List<Button> chosen, List<Choice> choices) {
         if (chosen.size() == partial.candidates().size()) {
@@ -98,17 +114,30 @@ public final class Choices {
     private void finger(
             Moment moment, Partial partial, List<Button> chosen, List<Integer> fingers, List<Choice> choices) {
         if (fingers.size() == chosen.size()) {
-            Choice choice = new Choice(partial.direction(), partial.handOn(), chosen, fingers, grip);
+            Choice choice = partial.place().choice(partial.direction(), chosen, fingers, grip);
             if (limits.stream().allMatch(limit -> limit.allows(moment, choice))) {
                 choices.add(choice);
             }
             return;
         }
-        for (int finger : grip.fingers(chosen.get(fingers.size()), partial.handOn())) {
+        for (int finger : fingers(chosen, fingers.size(), partial.place())) {
             fingers.add(finger);
             finger(moment, partial, chosen, fingers, choices);
             fingers.remove(fingers.size() - 1);
         }
+    }
+
+    // To one of two buttons side by side the finger next to theirs may come.
+    private List<Integer> fingers(List<Button> chosen, int index, Place place) {
+        Button button = chosen.get(index);
+        List<Integer> own = grip.fingers(button, place.on(button));
+        if (grip.strapped() || own.isEmpty() || chosen.stream().noneMatch(button::isBeside)) {
+            return own;
+        }
+        return IntStream.of(own.get(0), own.get(0) - 1, own.get(0) + 1)
+                .filter(finger -> finger >= 1 && finger <= FINGERS)
+                .boxed()
+                .toList();
     }
 
     /** Returns the buttons that give a pitch in a direction. */

@@ -11,6 +11,7 @@ import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
+import org.bellowscribe.score.Sections;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Apart;
 import org.bellowscribe.solver.Choice;
@@ -58,12 +59,16 @@ public final class Model {
         order = tune.eventOrder();
         edges = edges(order);
         int closing = closing(tune, order);
+        Sections sections = new Sections(tune);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
+        RowOfKey home = new RowOfKey(instrument);
         for (Event event : tune.events()) {
-            Moment moment = new Moment(event, tune.seconds(event), event.index() == closing);
+            int row = home.of(tune.measureOf(event).key());
+            boolean closes = event.index() == closing || sections.closes(event);
+            Moment moment = new Moment(event, tune.seconds(event), closes, row);
             moments.add(moment);
             add(
                     moment,

@@ -70,18 +70,20 @@ public final class MissingAir {
         AirBudget.Drift drift = budget.drift(0, problem.order().size());
         return drift.least() <= problem.margin() && drift.most() >= -problem.margin()
                 ? ""
-                : "one time through %s the bellows by at least %s RU·s".formatted(drift.word(), drift.amount());
+                : "one time through %s the bellows by at least the air of an A4 of %s seconds"
+                        .formatted(drift.word(), drift.amount());
     }
 
     private Diagnostic open(AirBudget.OpenRepeat repeat) {
         Event last = eventAt(repeat.until() - 1);
-        String text = "The repeat from %s to %s %s the bellows of %s by at least %s RU·s each time, whatever is played."
-                .formatted(
-                        measureName(eventAt(repeat.from())),
-                        measureName(last),
-                        repeat.drift().word(),
-                        instrument.name(),
-                        repeat.drift().amount());
+        String text =
+                "The repeat from %s to %s %s the bellows of %s by at least the air of an A4 of %s seconds each time, whatever is played."
+                        .formatted(
+                                measureName(eventAt(repeat.from())),
+                                measureName(last),
+                                repeat.drift().word(),
+                                instrument.name(),
+                                repeat.drift().amount());
         return Diagnostic.error(DiagnosticCode.NO_AIR, place(last), text, waysOut());
     }
 

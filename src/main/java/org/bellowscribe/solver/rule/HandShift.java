@@ -8,11 +8,13 @@ import org.bellowscribe.solver.Pace;
 import org.bellowscribe.solver.PairRule;
 import org.bellowscribe.solver.Points;
 
-/** Charges every move of the hand along the rows: a place of the hand that holds is worth a lot. */
+/** Charges every move of the hand along the rows: a place of the hand that holds is worth a lot. To lean half a button lower, or
+ * back, takes little. */
 public final class HandShift implements PairRule {
 
     private static final String PER_BUTTON = "per-button";
     private static final String BESIDE_REST = "beside-rest";
+    private static final String LEAN = "lean";
 
     @Override
     public String id() {
@@ -29,18 +31,24 @@ public final class HandShift implements PairRule {
         List<String> cases = new ArrayList<>(Pace.CASES);
         cases.add(PER_BUTTON);
         cases.add(BESIDE_REST);
+        cases.add(LEAN);
         return cases;
     }
 
     @Override
     public int points(Moment before, Choice from, Moment after, Choice to, Points points) {
-        int way = Math.abs(from.handOn() - to.handOn());
-        if (way == 0) {
+        int halves = Math.abs(halves(from) - halves(to));
+        if (halves == 0) {
             return 0;
         }
         if (before.isRest() || after.isRest()) {
             return points.of(BESIDE_REST);
         }
-        return points.of(before.pace()) + way * points.of(PER_BUTTON);
+        return halves == 1 ? points.of(LEAN) : points.of(before.pace()) + halves / 2 * points.of(PER_BUTTON);
+    }
+
+    // The place in halves of a button: a hand that leans lies half a button lower.
+    private static int halves(Choice choice) {
+        return 2 * choice.handOn() - (choice.leaning() ? 1 : 0);
     }
 }

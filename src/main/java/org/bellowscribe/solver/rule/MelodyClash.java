@@ -13,13 +13,14 @@ import org.bellowscribe.theory.PitchClass;
 
 /**
  * Charges a stand-in that has a note a semitone beside the melody note over it: the third of the wrong chord is heard
- * most (common practice, no source). The sound that the harmony asks for is never charged.
+ * most; and a bass a whole tone below the melody note, such as C under D (common practice, no source). The sound that the
+ * harmony asks for is never charged.
  */
 public final class MelodyClash implements LeftHandRule {
 
     private static final String BASS = "bass";
     private static final String CHORD = "chord";
-    private static final int FIFTH = 7;
+    private static final int WHOLE_TONE = 2;
 
     @Override
     public String id() {
@@ -42,26 +43,15 @@ public final class MelodyClash implements LeftHandRule {
         if (sound == null || fit == LeftHandFit.EXACT || fit == LeftHandFit.PLAIN_ROOT) {
             return 0;
         }
-        for (PitchClass tone : tones(sound)) {
+        boolean bass = sound.kind() == LeftHandKind.BASS;
+        for (PitchClass tone : sound.tones()) {
             for (Pitch pitch : moment.event().pitches()) {
                 int above = pitch.pitchClass().above(tone);
-                if (above == 1 || above == 11) {
-                    return points.of(sound.kind() == LeftHandKind.BASS ? BASS : CHORD);
+                if (above == 1 || above == 11 || bass && above == WHOLE_TONE) {
+                    return points.of(bass ? BASS : CHORD);
                 }
             }
         }
         return 0;
-    }
-
-    private static List<PitchClass> tones(LeftHandSound sound) {
-        PitchClass root = sound.root();
-        if (sound.kind() == LeftHandKind.BASS) {
-            return List.of(root);
-        }
-        return switch (sound.third()) {
-            case MAJOR -> List.of(root, root.plus(4), root.plus(FIFTH));
-            case MINOR -> List.of(root, root.plus(3), root.plus(FIFTH));
-            case NONE -> List.of(root, root.plus(FIFTH));
-        };
     }
 }

@@ -181,7 +181,7 @@ final class AirPass {
         int cost = jumps(e, x, c);
         if (graph.anchor[graph.after(e)]) {
             for (int f : graph.children.get(e)) {
-                cost = Math.min(Problem.NEVER, cost + atAnchor(e, f, x, c));
+                cost = Math.min(Problem.NEVER, cost + atAnchor(f, x, c));
             }
             int end = graph.anchorIndex[graph.after(e)];
             return StepFunction.constant(
@@ -222,7 +222,7 @@ final class AirPass {
     }
 
     // What follows an anchor begins at a fixed opening, so it is a number.
-    private int atAnchor(int e, int f, int x, int c) {
+    private int atAnchor(int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
         if (beyond != null && graph.stretch[f] != only) {
             return beyond.least(f, x, pair);
@@ -248,7 +248,7 @@ final class AirPass {
         StepFunction sum = anchored ? StepFunction.constant(0, 0, 0) : left;
         for (int f : graph.children.get(e)) {
             if (f != child && anchored) {
-                cost += atAnchor(e, f, x, c);
+                cost += atAnchor(f, x, c);
             } else if (f != child) {
                 sum = StepFunction.sum(sum, following(e, f, x, c));
             }

@@ -11,14 +11,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Beyond {
 
-    private final Graph graph;
     private final Heads heads;
     /** Potentials [event][context][option] of the first events of all stretches but the first; null elsewhere. */
     private final int[][][] potential;
 
     /** Takes the potentials from bounds over the whole tune. */
     Beyond(Graph graph, Heads heads, double[][][] whole) {
-        this.graph = graph;
         this.heads = heads;
         potential = new int[graph.size][][];
         for (int e : graph.firsts) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -22,11 +23,11 @@ final class Heads {
         this.problem = problem;
         head = new int[graph.size];
         Arrays.fill(head, -1);
-        List<Map.Entry<Integer, TreeSet<Integer>>> shortestFirst =
+        List<Map.Entry<Integer, NavigableSet<Integer>>> shortestFirst =
                 new ArrayList<>(spans(graph).entrySet());
         shortestFirst.sort(Comparator.comparingInt(span -> span.getValue().size()));
-        for (Map.Entry<Integer, TreeSet<Integer>> entry : shortestFirst) {
-            TreeSet<Integer> span = entry.getValue();
+        for (Map.Entry<Integer, NavigableSet<Integer>> entry : shortestFirst) {
+            NavigableSet<Integer> span = entry.getValue();
             boolean free = !span.contains(-1) && span.stream().allMatch(e -> head[e] < 0);
             if (free) {
                 span.forEach(e -> head[e] = entry.getKey());
@@ -35,11 +36,11 @@ final class Heads {
     }
 
     // Events between a loop's head and each jump back to it; -1 is in it if the head is no ancestor.
-    private Map<Integer, TreeSet<Integer>> spans(Graph graph) {
-        Map<Integer, TreeSet<Integer>> spans = new TreeMap<>();
+    private Map<Integer, NavigableSet<Integer>> spans(Graph graph) {
+        Map<Integer, NavigableSet<Integer>> spans = new TreeMap<>();
         for (int k : graph.jumps) {
             int h = problem.edges().get(k).to();
-            TreeSet<Integer> span = spans.computeIfAbsent(h, any -> new TreeSet<>());
+            NavigableSet<Integer> span = spans.computeIfAbsent(h, any -> new TreeSet<>());
             int e = problem.edges().get(k).from();
             while (e >= 0 && e != h) {
                 span.add(e);

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
@@ -31,7 +31,7 @@ class PulledTwinTest {
         Tune tune = TuneText.of("[D] D4 F#4 D4 F#4 | E4 E4 E4 E4 | D4 F#4 D4*2");
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.ONCE, true, SolverOptions.USUAL_CELL_LIMIT);
-        Outcome outcome = Solver.solve(tune, box, Accompaniment.plan(tune, box), options);
+        Outcome outcome = Solver.solve(tune, box, UsualPlan.of(tune, box), options);
         Arrangement arrangement = new Arrangement(
                 tune, box, assertInstanceOf(Outcome.Solved.class, outcome).solution(), style);
         return Texts.line(new LeftHand(), arrangement, "left-hand");

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.bellowscribe.instrument.HomeKeys;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.InstrumentCheck;
@@ -67,5 +68,16 @@ class LibraryPropertiesTest {
             });
         }
         return circles;
+    }
+
+    @ParameterizedTest
+    @MethodSource("instruments")
+    void nameSaysTheLayoutAndNamesNobody(Instrument instrument) {
+        String layout =
+                "(anglo|club|concertina|row|rows?|buttons?|accidentals|bass(es)?|notes?|thirds?|sixth|home|low|lower|inner"
+                        + "|outer|push|pull|reversed|spoons|no|on|the|one|and|both|ways|without)";
+        Stream.of(instrument.name().split("[^A-Za-z]+"))
+                .filter(word -> word.length() > 1)
+                .forEach(word -> assertTrue(word.matches("(?i)" + layout), word));
     }
 }

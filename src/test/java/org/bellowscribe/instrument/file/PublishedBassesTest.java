@@ -23,8 +23,8 @@ class PublishedBassesTest {
             ad-21;              A/D 8 bass;                                            moved
             # S13: Han Speek, "Bass layouts commonly found on Irish button boxes"; S5: Tom Scarff, B/C chart.
             bc-21;              B/C 8 bass Paolo Soprani;                              S13
-            bc-21-mccomiskey;   B/C 8 bass McComiskey (inner lower push C -> D);       S13 S5
-            bc-21-burke-conroy; B/C 8 bass Burke/Conroy;                               S13
+            bc-21-inner-d;      B/C 8 bass McComiskey (inner lower push C -> D);       S13 S5
+            bc-21-outer-d-g;    B/C 8 bass Burke/Conroy;                               S13
             c-sharp-d-21;       C#/D 8 bass Paolo Soprani;                             S13
             # S15: Kozulich, "Variations on the 3 row diatonic keyboard". The table has pairs of chord and bass without thirds.
             adg-31-no-thirds;   A/D/G 12 bass;                                         S4

@@ -8,7 +8,7 @@ import java.util.List;
 import org.bellowscribe.Shared;
 
 /** Tables of published notes, as comma-separated values with some fields quoted. */
-final class PublishedTable {
+public final class PublishedTable {
 
     private PublishedTable() {}
 
@@ -33,7 +33,7 @@ final class PublishedTable {
     }
 
     /** Returns all lines but the heading, split into fields, or skips the calling test if the file is absent. */
-    static List<List<String>> lines(String file) {
+    public static List<List<String>> lines(String file) {
         try {
             return Files.readAllLines(Shared.path("facts/" + file)).stream()
                     .skip(1)

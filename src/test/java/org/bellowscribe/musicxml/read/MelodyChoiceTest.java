@@ -162,4 +162,10 @@ class MelodyChoiceTest {
                 "The score has no melody: it holds no notes at all.",
                 refusal(wrap("")).text());
     }
+
+    @Test
+    void voicesOfOneNameOnTwoStavesAreTwoVoices() {
+        String piano = voiced("D5:8", 1, 1) + voiced("E5:8", 1, 1) + BACK + voiced("D3:16", 1, 2);
+        assertEquals("D5*2/1 E5*2/1", sounds(read(score(piano))));
+    }
 }

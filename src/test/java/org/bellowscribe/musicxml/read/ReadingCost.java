@@ -26,6 +26,12 @@ import org.bellowscribe.score.Tune;
 /**
  * What reading and writing a tune costs, against unmarshalling and marshalling it with plain JAXB in the same run. A
  * program, not a test: times are for people to look at.
+ *
+ * <p>It takes less than twice the time of one plain unmarshal and marshal: three runs, warm, on a machine with other work,
+ * best rounds 3.77 against 2.10, 3.43 against 1.87 and 3.41 against 2.12 ms, so 1.6 to 1.8 times; by the medians of the
+ * rounds 1.5 to 1.8. A score is parsed once for the reader and the schema; JAXB is told the lean score without another
+ * parse. 6,000 scores in one run under {@code java -Xmx128m}: 4 minutes on one thread, 214 MB of the process after 40 s and
+ * 223 MB at the end.
  */
 public final class ReadingCost {
 

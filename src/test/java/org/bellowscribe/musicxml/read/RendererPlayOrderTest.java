@@ -23,16 +23,16 @@ import org.bellowscribe.Shared;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The order of play against a notation renderer that unrolls the same files into MIDI. Each measure gets a pitch of its
- * own, so that what sounds says which measures are played. Runs in the profile {@code renderer}; needs {@code mscore3} on
- * the path.
+ * own, so that what sounds says which measures are played. Runs with {@code -Dmeasure=renderer} only; needs
+ * {@code mscore3} on the path.
  */
-@EnabledIfSystemProperty(named = "renderer", matches = "true", disabledReason = "only in the profile renderer")
+@Tag("renderer")
 class RendererPlayOrderTest {
 
     private static final int LOWEST = 24;

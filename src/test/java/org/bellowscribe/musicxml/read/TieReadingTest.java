@@ -7,6 +7,7 @@ import static org.bellowscribe.musicxml.read.ScoreText.sounds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import org.bellowscribe.score.Event;
 import org.junit.jupiter.api.Test;
 
 class TieReadingTest {
@@ -71,5 +72,31 @@ class TieReadingTest {
     @Test
     void enharmonicNotesMayBeTied() {
         assertEquals("F#5*4/1", sounds(read(score(notes("F#5:8< Gb5:8>")))));
+    }
+
+    private static String ending(int number, String inside) {
+        return "<barline location=\"left\"><ending number=\"" + number + "\" type=\"start\"/></barline>" + inside;
+    }
+
+    private static List<Boolean> held(String... measures) {
+        return read(score(measures)).events().stream().map(Event::heldOver).toList();
+    }
+
+    @Test
+    void noteTiedIntoAFirstEndingIsHeldOver() {
+        String first = ending(1, notes("D5:4> E5:12"))
+                + BACKWARD.replace("<repeat", "<ending number=\"1\" type=\"stop\"/><repeat");
+        assertEquals(
+                List.of(false, false, true, false, false),
+                held(notes("E5:8 D5:8<"), first, ending(2, notes("F#5:16"))));
+        assertEquals(
+                List.of(false, false, true, false, true, false),
+                held(notes("E5:8 D5:8<"), first, ending(2, notes("D5:8> F#5:8"))));
+    }
+
+    @Test
+    void noteThatIsStruckOnAnotherWayIsNotHeldOver() {
+        String forward = "<barline location=\"left\"><repeat direction=\"forward\"/></barline>";
+        assertEquals(List.of(false, false), held(notes("D5:16<"), forward + notes("D5:16>") + BACKWARD));
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
@@ -95,7 +95,7 @@ record CalibrationCase(Map<String, String> lines) {
     Solution solve(String manner) throws DiagnosedException {
         Instrument box = InstrumentLibrary.find(get("box", InstrumentLibrary.DEFAULT_ID));
         Tune tune = tune();
-        List<WantedSound> wanted = get("hands", "both").equals("right") ? List.of() : Accompaniment.plan(tune, box);
+        List<WantedSound> wanted = get("hands", "both").equals("right") ? List.of() : UsualPlan.of(tune, box);
         Times times = get("times", "again").equals("once") ? Times.ONCE : Times.AGAIN;
         Outcome outcome = Solver.solve(
                 tune,

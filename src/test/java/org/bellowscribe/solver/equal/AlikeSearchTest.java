@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.equal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -84,10 +85,14 @@ class AlikeSearchTest {
         Alike alike = improve(problem, groups);
         for (Outlier difference : alike.differences()) {
             int[] pattern = groups.patterns(Marks.of(alike.answer()))[0];
-            int[] measure = {difference.measure(), difference.measure() + 1};
+            Marks answer = Marks.of(alike.answer());
+            List<int[]> bound = groups.list().get(0).stream()
+                    .filter(measure ->
+                            measure[0] == difference.measure() || Arrays.equals(pattern, groups.signs(measure, answer)))
+                    .toList();
             int least = BruteForce.cost(problem, (option, move) -> {
                 Marks marks = new Marks(option, move);
-                boolean same = Arrays.equals(pattern, groups.signs(measure, marks));
+                boolean same = bound.stream().allMatch(measure -> Arrays.equals(pattern, groups.signs(measure, marks)));
                 return same ? groups.cost(marks) : PatternProblem.FORBIDDEN;
             });
             boolean impossible = least >= PatternProblem.FORBIDDEN;
@@ -95,6 +100,19 @@ class AlikeSearchTest {
             assertTrue(
                     impossible || difference.dearer() >= least - alike.answer().cost());
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("manySeeds")
+    void measureIsPlayedAsItsFellowsWhereThatCostsNothing(int seed) {
+        Problem problem = problem(seed);
+        for (Outlier difference : improve(problem, groups(seed, problem)).differences()) {
+            assertNotEquals(0, difference.dearer(), difference.toString());
+        }
+    }
+
+    static IntStream manySeeds() {
+        return IntStream.range(0, 150).filter(seed -> problem(seed).edges().contains(new Problem.Edge(4, 5)));
     }
 
     private static int against(int[] pattern, EqualGroups groups, Marks marks) {

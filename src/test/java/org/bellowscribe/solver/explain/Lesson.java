@@ -3,7 +3,7 @@ package org.bellowscribe.solver.explain;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.List;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -35,7 +35,7 @@ final class Lesson {
                     true,
                     SolverOptions.USUAL_CELL_LIMIT,
                     new Pins(List.of(pins)));
-            return new Task(TUNE, box, Accompaniment.plan(TUNE, box), options, 0);
+            return new Task(TUNE, box, UsualPlan.of(TUNE, box), options, 0);
         } catch (DiagnosedException e) {
             throw new IllegalStateException(e);
         }

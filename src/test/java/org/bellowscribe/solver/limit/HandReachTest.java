@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.Grip;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Moment;
@@ -23,6 +24,34 @@ class HandReachTest {
     void handReachesFourButtonsAndOneMoreAtEitherEnd(int number, int finger, boolean reached) {
         Button button = new Button(1, number, new Pitch(60), null);
         Choice choice = new Choice(BellowsDirection.PUSH, 3, List.of(button), List.of(finger));
+        assertEquals(reached, new HandReach().allows(MOMENT, choice));
+    }
+
+    @ParameterizedTest(name = "hand on 3, fingers {0} and {1} on buttons 4 of two rows: {2}")
+    @CsvSource({"2,2,true", "2,3,true", "1,2,true", "1,3,true", "2,4,false"})
+    void fingerComesToAButtonBesideItsOwnWhereTwoLieSideBySide(int one, int other, boolean reached) {
+        List<Button> buttons = List.of(new Button(1, 4, new Pitch(60), null), new Button(2, 4, new Pitch(64), null));
+        Choice choice = new Choice(BellowsDirection.PUSH, 3, buttons, List.of(one, other));
+        assertEquals(reached, new HandReach().allows(MOMENT, choice));
+    }
+
+    @ParameterizedTest(name = "hand leaning on 3, finger {2} on button {1} of row {0}: {3}")
+    @CsvSource({
+        "1,3,1,true",
+        "1,6,4,true",
+        "1,2,1,false",
+        "1,7,4,false",
+        "2,2,1,true",
+        "2,3,2,true",
+        "2,5,4,true",
+        "2,3,1,false",
+        "2,1,1,false",
+        "2,6,4,false"
+    })
+    void handThatLeansReachesOneButtonLowerOnInnerRowsAndDoesNotStretch(
+            int row, int number, int finger, boolean reached) {
+        Button button = new Button(row, number, new Pitch(60), null);
+        Choice choice = new Choice(BellowsDirection.PUSH, 3, true, List.of(button), List.of(finger), Grip.MOVING);
         assertEquals(reached, new HandReach().allows(MOMENT, choice));
     }
 }

@@ -3,6 +3,7 @@ package org.bellowscribe.solver.limit;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
@@ -24,9 +25,23 @@ class OneFingerEachTest {
     private static final List<Button> BUTTONS =
             List.of(new Button(1, 3, new Pitch(60), null), new Button(2, 3, new Pitch(64), null));
 
+    private static boolean oneFinger(Button... buttons) {
+        List<Integer> fingers = Collections.nCopies(buttons.length, 1);
+        return new OneFingerEach().allows(MOMENT, new Choice(BellowsDirection.PUSH, 3, List.of(buttons), fingers));
+    }
+
     @Test
-    void twoButtonsUnderOneFingerAreRefused() {
-        assertFalse(new OneFingerEach().allows(MOMENT, new Choice(BellowsDirection.PUSH, 3, BUTTONS, List.of(1, 1))));
+    void oneFingerLiesAcrossTwoButtonsSideBySide() {
+        assertTrue(oneFinger(BUTTONS.get(0), BUTTONS.get(1)));
+    }
+
+    @Test
+    void otherButtonsUnderOneFingerAreRefused() {
+        Button low = BUTTONS.get(0);
+        assertFalse(oneFinger(low, new Button(1, 4, new Pitch(64), null)));
+        assertFalse(oneFinger(low, new Button(2, 4, new Pitch(64), null)));
+        assertFalse(oneFinger(low, new Button(3, 3, new Pitch(64), null)));
+        assertFalse(oneFinger(low, BUTTONS.get(1), new Button(3, 3, new Pitch(67), null)));
     }
 
     @Test

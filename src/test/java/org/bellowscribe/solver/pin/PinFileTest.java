@@ -8,7 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.bellowscribe.accompaniment.Accompaniment;
+import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.instrument.BellowsDirection;
@@ -32,7 +32,7 @@ class PinFileTest {
         Instrument box = InstrumentLibrary.find("dg-21");
         SolverOptions options = new SolverOptions(
                 MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
-        return new Task(TUNE, box, Accompaniment.plan(TUNE, box), options, 0);
+        return new Task(TUNE, box, UsualPlan.of(TUNE, box), options, 0);
     }
 
     private static List<Pin> read(String entries) throws DiagnosedException, IOException {

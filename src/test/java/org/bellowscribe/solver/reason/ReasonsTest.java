@@ -114,7 +114,7 @@ class ReasonsTest {
         assertTrue(
                 error.text()
                         .contains(
-                                "The repeat from measure 1 to measure 1 closes the bellows of one reed by at least 4.0"),
+                                "The repeat from measure 1 to measure 1 closes the bellows of one reed by at least the air of an A4 of 4.0"),
                 error.text());
     }
 
@@ -124,7 +124,10 @@ class ReasonsTest {
         Diagnostic note =
                 assertInstanceOf(Outcome.Solved.class, outcome).diagnostics().get(0);
         assertEquals(DiagnosticCode.ONCE_ONLY, note.code());
-        assertTrue(note.text().contains("(one time through closes the bellows by at least 4.0 RU·s)"), note.text());
+        assertTrue(
+                note.text()
+                        .contains("(one time through closes the bellows by at least the air of an A4 of 4.0 seconds)"),
+                note.text());
     }
 
     @Test
@@ -137,5 +140,20 @@ class ReasonsTest {
         Diagnostic error = errors(task.with(new Pins(List.of(free, noAir)))).get(0);
         assertEquals(DiagnosticCode.PIN_CONFLICT, error.code());
         assertTrue(error.text().contains("the pin at measure 1, note 4 (air none)"), error.text());
+    }
+
+    @Test
+    void groupOfWhichAnyTwoCanBeHeldSaysWhatFailsEitherWay() throws DiagnosedException {
+        Tune tune = TuneText.of("A3+F#4+C#5*2 D4*2 | A3+E5+B5*2 D4*2");
+        List<Diagnostic> errors = errors(task(tune, InstrumentLibrary.find("dg-21"), Times.ONCE, true));
+        String either =
+                "No hand reaches %s together in one bellows direction on D/G, 21 buttons, low notes: on the push no button"
+                        + " gives %s, on the pull %s.";
+        assertEquals(
+                either.formatted("[A3, F#4, C#5]", "C#5", "the fingers do not suffice"),
+                errors.get(0).text());
+        assertEquals(
+                either.formatted("[A3, E5, B5]", "E5", "A3 and B5 lie too far apart"),
+                errors.get(1).text());
     }
 }

@@ -2,6 +2,7 @@ package org.bellowscribe.solver.rule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.bellowscribe.solver.Choice;
 import org.bellowscribe.solver.Points;
 import org.junit.jupiter.api.Test;
 
@@ -9,7 +10,7 @@ class HandShiftTest {
 
     private final HandShift rule = new HandShift();
 
-    private final Points points = Scene.points("slow", 8, "per-button", 1, "beside-rest", 1);
+    private final Points points = Scene.points("slow", 8, "per-button", 1, "beside-rest", 1, "lean", 3);
 
     @Test
     void movingTheHandCostsByTheWay() {
@@ -23,6 +24,18 @@ class HandShiftTest {
     void movingInARestIsCheap() {
         assertEquals(
                 1, rule.points(Scene.note("D4", 1), Scene.push(3, 1, 3), Scene.rest(1), Scene.push(6, 1, 6), points));
+    }
+
+    @Test
+    void leaningHalfAButtonLowerTakesLittle() {
+        assertEquals(3, shift(Scene.push(3, 1, 3), Scene.leaning(3, 2, 3)));
+        assertEquals(3, shift(Scene.leaning(3, 2, 3), Scene.push(2, 2, 3)));
+        assertEquals(0, shift(Scene.leaning(3, 1, 3), Scene.leaning(3, 2, 3)));
+        assertEquals(9, shift(Scene.leaning(3, 1, 3), Scene.leaning(4, 1, 4)));
+    }
+
+    private int shift(Choice from, Choice to) {
+        return rule.points(Scene.note("D4", 1), from, Scene.note("G4", 1), to, points);
     }
 
     @Test

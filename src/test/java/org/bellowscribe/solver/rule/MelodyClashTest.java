@@ -43,6 +43,13 @@ class MelodyClashTest {
     }
 
     @Test
+    void bassAWholeToneBelowTheMelodyNoteCosts() {
+        assertEquals(3, charge("D5", LeftHandSound.bass(PitchClass.parse("C")), LeftHandFit.FIFTH));
+        assertEquals(0, charge("C5", LeftHandSound.bass(PitchClass.parse("D")), LeftHandFit.FIFTH));
+        assertEquals(0, charge("D5", major("C"), LeftHandFit.RELATIVE));
+    }
+
+    @Test
     void whatTheHarmonyAsksForNeverCosts() {
         assertEquals(0, charge("D#5", major("E"), LeftHandFit.EXACT));
     }

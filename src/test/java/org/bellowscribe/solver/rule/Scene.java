@@ -29,6 +29,13 @@ final class Scene {
         return new Moment(event(List.of(Pitch.parse(pitch))), seconds, false);
     }
 
+    /** Returns a note that is tied to the one before. */
+    static Moment heldOver(String pitch) {
+        Event struck = event(List.of(Pitch.parse(pitch)));
+        Event held = new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true);
+        return new Moment(held, 1, false);
+    }
+
     static Moment closingNote(String pitch) {
         return new Moment(event(List.of(Pitch.parse(pitch))), 1, true);
     }
@@ -53,6 +60,12 @@ final class Scene {
         int finger = Math.max(1, Math.min(4, number - handOn + 1));
         Button button = new Button(row, number, new Pitch(60), new Pitch(62));
         return new Choice(direction, handOn, List.of(button), List.of(finger));
+    }
+
+    /** Returns a pushed button under a hand that leans. */
+    static Choice leaning(int handOn, int row, int number) {
+        Choice level = choice(BellowsDirection.PUSH, row > 1 ? handOn - 1 : handOn, row, number);
+        return new Choice(level.direction(), handOn, true, level.buttons(), level.fingers(), Grip.MOVING);
     }
 
     /** Returns button 3 of row 2 and button 4 of row 1, pushed together. */

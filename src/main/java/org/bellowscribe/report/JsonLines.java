@@ -1,13 +1,29 @@
 package org.bellowscribe.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import java.io.IOException;
+import java.io.Writer;
 
-/** Lays a record out for eyes and line-by-line comparison: one line a key, in long lists one line an entry. */
-final class RecordLines implements PrettyPrinter {
+/**
+ * How all our JSON looks, made for eyes and line-by-line comparison: one line a key, in long lists one line an entry.
+ */
+final class JsonLines implements PrettyPrinter {
+
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .build();
 
     private int depth;
+
+    private JsonLines() {}
+
+    /** Returns a generator that writes so. */
+    static JsonGenerator into(Writer text) throws IOException {
+        return FACTORY.createGenerator(text).setPrettyPrinter(new JsonLines());
+    }
 
     @Override
     public void writeRootValueSeparator(JsonGenerator json) throws IOException {

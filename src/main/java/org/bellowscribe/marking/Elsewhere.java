@@ -1,0 +1,113 @@
+package org.bellowscribe.marking;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.fit.FitOptions;
+import org.bellowscribe.fit.Fitting;
+import org.bellowscribe.fit.Trial;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.InstrumentLibrary;
+import org.bellowscribe.instrument.file.LibraryEntry;
+import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Pins;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where else a tune could be played that cannot be played as asked: in another key, found just as if it had been asked
+ * for, or on another instrument of the library. What is named was tried, with reach, left hand and air; the trials are few.
+ */
+final class Elsewhere {
+
+    private static final Set<DiagnosticCode> NOTES = EnumSet.of(DiagnosticCode.NO_BUTTON, DiagnosticCode.NO_REACH);
+    private static final int SOLVED = 4;
+    private static final int OCTAVE = 12;
+
+    private final MarkSettings settings;
+    private final Tune tune;
+    private final KeySearch search;
+
+    /**
+     * Begins with a tune.
+     *
+     * @param tune the tune as it is written
+     * @param search plays it in other keys
+     */
+    Elsewhere(MarkSettings settings, Tune tune, KeySearch search) {
+        this.settings = settings;
+        this.tune = tune;
+        this.search = search;
+    }
+
+    /**
+     * Returns why a tune cannot be played, and where else it can.
+     *
+     * @param why the reasons in the key that was asked for, or as written if all keys were tried
+     */
+    List<Diagnostic> advise(List<Diagnostic> why) {
+        boolean missing = why.stream().anyMatch(each -> NOTES.contains(each.code()));
+        boolean air = why.stream().anyMatch(each -> each.code() == DiagnosticCode.NO_AIR);
+        Integer asked = settings.key().semitones();
+        if (!missing && !(air && asked == null)) {
+            return why;
+        }
+        if (asked == null) {
+            List<Diagnostic> all = new ArrayList<>();
+            why.forEach(each -> all.add(missing ? each.withoutAdvice() : each));
+            all.add(Diagnostic.error(
+                    why.get(0).code(),
+                    Place.FILE,
+                    "No transposition within an octave can be played either.",
+                    instrument()));
+            return all;
+        }
+        KeySearch.InKey nearest = search.nearest();
+        return withAdvice(why, nearest.cost() == null ? instrument() : key(nearest.semitones()));
+    }
+
+    private static String key(int semitones) {
+        return semitones == 0
+                ? "Maybe leave out --transpose: as written the tune can be played."
+                : "Maybe --transpose %d: there the tune can be played.".formatted(semitones);
+    }
+
+    // The advice stands once, at the end of the list.
+    private static List<Diagnostic> withAdvice(List<Diagnostic> why, String advice) {
+        List<Diagnostic> all = new ArrayList<>(why);
+        Diagnostic last = all.remove(all.size() - 1);
+        List<String> both = new ArrayList<>(last.advice());
+        both.add(advice);
+        all.add(new Diagnostic(last.severity(), last.code(), last.place(), last.text(), both));
+        return all;
+    }
+
+    private String instrument() {
+        Trial found = best(List.of(0));
+        if (found == null) {
+            found = best(IntStream.rangeClosed(-OCTAVE, OCTAVE).boxed().toList());
+        }
+        if (found == null) {
+            return "No instrument of the library was found to play it; the command fit tries them all.";
+        }
+        String where = found.semitones() == 0 ? "as written" : "with --transpose %d".formatted(found.semitones());
+        return "Maybe another instrument: %s (%s) can play it %s."
+                .formatted(found.instrument().id(), found.instrument().name(), where);
+    }
+
+    private @Nullable Trial best(List<Integer> semitones) {
+        List<Instrument> others = InstrumentLibrary.all().stream()
+                .map(LibraryEntry::instrument)
+                .filter(each -> !each.id().equals(settings.instrument().id()))
+                .toList();
+        long cells = Math.min(FitOptions.CELL_LIMIT, settings.solver().cellLimit());
+        FitOptions options = new FitOptions(
+                semitones, SOLVED, settings.solver().withPins(Pins.NONE).withCellLimit(cells));
+        Trial first = Fitting.rank(tune, others, options).get(0);
+        return first.verdict() == Trial.Verdict.FITS ? first : null;
+    }
+}

@@ -1,0 +1,44 @@
+package org.bellowscribe.solver.rule;
+
+import java.util.List;
+import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.Points;
+import org.bellowscribe.solver.StepRule;
+
+/**
+ * Charges the index and the little finger: the hand lies where the two fingers between them play most, and the outer ones
+ * reach what lies at either end (common practice, no source). Strapped hands cannot lie elsewhere.
+ */
+public final class OuterFinger implements StepRule {
+
+    private static final int INDEX = 1;
+    private static final int LITTLE = 4;
+    private static final String EACH = "each";
+
+    @Override
+    public String id() {
+        return "outer-finger";
+    }
+
+    @Override
+    public String summary() {
+        return "The index and the little finger: the hand should lie where the two between them play most.";
+    }
+
+    @Override
+    public List<String> cases() {
+        return List.of(EACH);
+    }
+
+    @Override
+    public int points(Moment moment, Choice choice, Points points) {
+        if (choice.grip().strapped()) {
+            return 0;
+        }
+        long outer = choice.fingers().stream()
+                .filter(finger -> finger == INDEX || finger == LITTLE)
+                .count();
+        return (int) outer * points.of(EACH);
+    }
+}

@@ -1,0 +1,41 @@
+package org.bellowscribe.solver.rule;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.solver.Moment;
+import org.bellowscribe.solver.Points;
+import org.junit.jupiter.api.Test;
+
+class HomeRowTest {
+
+    private final HomeRow rule = new HomeRow();
+
+    private final Points points = Scene.points("each", 4);
+
+    private static Moment atHomeOn(int row) {
+        Moment moment = Scene.note("D4", 1);
+        return new Moment(moment.event(), moment.seconds(), false, row);
+    }
+
+    @Test
+    void noteOffTheHomeRowCosts() {
+        assertEquals(4, rule.points(atHomeOn(2), Scene.push(3, 1, 3), points));
+        assertEquals(0, rule.points(atHomeOn(1), Scene.push(3, 1, 3), points));
+    }
+
+    @Test
+    void noteGroupCostsOnceIfPartOfItIsOff() {
+        assertEquals(4, rule.points(atHomeOn(2), Scene.overTwoRows(), points));
+    }
+
+    @Test
+    void whereNoRowIsHomeAllAreFree() {
+        assertEquals(0, rule.points(atHomeOn(0), Scene.push(3, 1, 3), points));
+    }
+
+    @Test
+    void restsAreFree() {
+        assertEquals(0, rule.points(atHomeOn(2), Scene.silent(BellowsDirection.PUSH, 3), points));
+    }
+}
