@@ -72,7 +72,8 @@ final class InstrumentsCommand extends LibraryCommand<LibraryEntry> {
 
     @Override
     String show(LibraryEntry shown) {
-        return KeyboardDrawing.text(shown.instrument());
+        String drawing = KeyboardDrawing.text(shown.instrument());
+        return shown.manner() == null ? drawing : drawing + "Usual manner of playing: " + shown.manner() + ".\n";
     }
 
     @Override

@@ -55,7 +55,8 @@ final class MarkOptions {
     static final CommandOption<Manner> MANNER = new CommandOption<>(
             "manner",
             "ID|FILE",
-            "The manner of playing: what each rule charges; %s if not given.".formatted(MannerLibrary.DEFAULT_ID),
+            "The manner of playing: what each rule charges; if not given, the one that is usual on the instrument, most"
+                    + " often %s.".formatted(MannerLibrary.DEFAULT_ID),
             new LibraryName<>(MannerLibrary.library()));
     private static final CommandOption<Times> TIMES = CommandOption.choice(
             "times",
@@ -76,6 +77,10 @@ final class MarkOptions {
 
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
+
+    /** What says how a score was marked. */
+    static final List<CommandOption<?>> HOW_MARKED = List.of(
+            INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
 
     private MarkOptions() {}
 
@@ -103,10 +108,14 @@ final class MarkOptions {
 
     /** Returns the settings of a line. */
     static MarkSettings settings(CommandWords words) throws UsageException {
-        Instrument instrument = BellowsMargin.on(instrument(words), words.get(BELLOWS_MARGIN, 0));
+        return settings(words, words.has(MANNER) ? manner(words) : usual(entry(words)));
+    }
+
+    /** Returns the settings of a line in a manner of playing. */
+    static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
+        Instrument instrument = BellowsMargin.on(entry(words).instrument(), words.get(BELLOWS_MARGIN, 0));
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
-        Manner manner = manner(words);
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
@@ -126,9 +135,15 @@ final class MarkOptions {
                 LeftHandOptions.written(words));
     }
 
-    private static Instrument instrument(CommandWords words) {
-        return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID))
-                .instrument();
+    private static LibraryEntry entry(CommandWords words) {
+        return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
+    }
+
+    private static Manner usual(LibraryEntry entry) throws UsageException {
+        String id = entry.manner();
+        return id == null
+                ? MannerLibrary.of(MannerLibrary.DEFAULT_ID)
+                : LibraryName.find(MannerLibrary.library()::find, INSTRUMENT.name(), id);
     }
 
     /** Returns the manner of playing of a line. */

@@ -7,13 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.bellowscribe.solver.manner.MannerLibrary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class MannersCommandTest {
 
-    private static final String TUNE = "samples/the-ferry-bell.musicxml";
+    private static final String TUNE = "samples/book/the-ferry-bell.musicxml";
 
     @TempDir
     Path folder;
@@ -36,7 +38,7 @@ class MannersCommandTest {
         CommandRun run = CommandRun.of("manners", "show", "across-the-rows");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("row-change: Going over to another row costs by the time there is."), run.out());
-        assertTrue(run.out().contains("  slow 1 (6), medium 1 (6), quick 1 (6), very-quick 2 (6)\n"), run.out());
+        assertTrue(run.out().contains("  slow 1 (5), medium 1 (5), quick 1 (5), very-quick 2 (5)\n"), run.out());
         assertTrue(run.out().contains("finger-stretch"), run.out());
     }
 
@@ -116,5 +118,38 @@ class MannersCommandTest {
     void wrongWordsAreNamed() {
         assertEquals(2, CommandRun.of("manners", "show").code());
         assertTrue(CommandRun.of("manners", "shwo", "learner").err().contains("Maybe show is meant."));
+    }
+
+    @Test
+    void rowsASemitoneApartArePlayedAcrossUnlessALineSaysOtherwise() throws IOException {
+        assertTrue(record("--instrument", "bc-21").contains("\"manner\": \"across-the-rows\""));
+        assertTrue(
+                record("--instrument", "bc-21", "--manner", "along-the-row").contains("\"manner\": \"along-the-row\""));
+        assertTrue(record().contains("\"manner\": \"along-the-row\""));
+    }
+
+    @Test
+    void mannerThatAnInstrumentFileNamesWronglyIsAnsweredWithTheNearest() throws IOException {
+        Path file = folder.resolve("box.xml");
+        Files.writeString(file, "<instrument id=\"box\" name=\"Box\" base=\"dg-21\" manner=\"across-the-row\"/>");
+        CommandRun run = CommandRun.of(
+                "mark",
+                TUNE,
+                "--instrument",
+                file.toString(),
+                "--out",
+                folder.resolve("out").toString());
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("across-the-rows"), run.err());
+    }
+
+    private String record(String... words) throws IOException {
+        Path out = folder.resolve("record");
+        List<String> line =
+                new ArrayList<>(List.of("mark", TUNE, "--record", "--transpose", "auto", "--out", out.toString()));
+        line.addAll(List.of(words));
+        CommandRun run = CommandRun.of(line.toArray(String[]::new));
+        assertEquals(0, run.code(), run.err());
+        return Files.readString(out.resolve("the-ferry-bell.record.json"));
     }
 }

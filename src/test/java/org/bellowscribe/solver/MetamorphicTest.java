@@ -45,6 +45,14 @@ class MetamorphicTest {
         return solve(tune, box, UnlikeManner.usual()).cost().total();
     }
 
+    private static int costNowhereAtHome(Tune tune, Instrument box) {
+        Manner usual = UnlikeManner.usual();
+        Map<String, Points> byRule = new HashMap<>(usual.byRule());
+        byRule.remove("home-row");
+        Manner nowhere = new Manner("nowhere", "No row is home.", List.of(), byRule, List.of());
+        return solve(tune, box, nowhere).cost().total();
+    }
+
     private static Instrument box(String id) throws DiagnosedException {
         return InstrumentLibrary.find(id);
     }
@@ -97,7 +105,10 @@ class MetamorphicTest {
         }
     }
 
-    /** A box that pulls what this one pushes: the bellows do in a mirror what they did. */
+    /**
+     * A box that pulls what this one pushes: the bellows do in a mirror what they did. Which row is home is told by what is
+     * pushed, so none of it is.
+     */
     @Test
     void boxWithPushAndPullExchangedCostsTheSame() throws DiagnosedException {
         Instrument box = box("dg-21");
@@ -110,7 +121,7 @@ class MetamorphicTest {
         Instrument mirrored = new Instrument("mirrored", "mirrored", buttons, leftHand, box.bellows(), box.air());
         for (String text : List.of(DANCE, SLOW)) {
             Tune tune = TuneText.of(text, 100);
-            assertEquals(cost(tune, box), cost(tune, mirrored));
+            assertEquals(costNowhereAtHome(tune, box), costNowhereAtHome(tune, mirrored));
         }
     }
 

@@ -71,7 +71,8 @@ final class InstrumentReader {
                 family,
                 SourceStatus.of(element.required("status")),
                 sources(element, base),
-                remarks(element, base));
+                remarks(element, base),
+                manner(element, base));
     }
 
     private @Nullable LibraryEntry base(DefinitionElement element) throws DiagnosedException {
@@ -124,6 +125,11 @@ final class InstrumentReader {
         return leftHand.required("thirds").equals("none")
                 ? columns.buttons().stream().map(Thirdless::of).toList()
                 : columns.buttons();
+    }
+
+    private static @Nullable String manner(DefinitionElement element, @Nullable LibraryEntry base) {
+        String own = element.attribute("manner");
+        return own == null && base != null ? base.manner() : own;
     }
 
     private static List<String> sources(DefinitionElement element, @Nullable LibraryEntry base) {

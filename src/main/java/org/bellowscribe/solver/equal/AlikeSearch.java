@@ -171,8 +171,7 @@ public final class AlikeSearch {
         }
     }
 
-    // Returns the cost of what the patterns lead to, if it is less than another one and if some measures must have
-    // them;
+    // Returns the cost of what the patterns lead to if some measures must have them and if it is less than another one;
     // keeps it if it is the best so far.
     private int keep(int[][] patterns, List<int[]> bound, int below) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
@@ -203,22 +202,23 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
-    // would
-    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
+    // What it would cost to play each measure that differs as most are played, while all that are played so stay: else
+    // another would only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked
+    // again.
     private List<Outlier> differences() {
         List<Outlier> differences = new ArrayList<>();
         Answer before = best;
         Marks marks = Marks.of(best);
         int[][] patterns = groups.patterns(marks);
+        List<int[]> agreeing = agreeing(patterns, marks);
         for (int g = 0; g < patterns.length; g++) {
-            int[] pattern = patterns[g];
-            List<int[]> fellows = groups.list().get(g).stream()
-                    .filter(measure -> Arrays.equals(pattern, groups.signs(measure, marks)))
-                    .toList();
-            int fellow = fellows.get(0)[0];
+            int fellow = groups.list().get(g).stream()
+                    .filter(agreeing::contains)
+                    .mapToInt(measure -> measure[0])
+                    .findFirst()
+                    .orElseThrow();
             for (int[] measure : groups.differing(g, marks)) {
-                List<int[]> bound = new ArrayList<>(fellows);
+                List<int[]> bound = new ArrayList<>(agreeing);
                 bound.add(measure);
                 int cost = keep(patterns, bound, PatternProblem.FORBIDDEN);
                 if (!best.equals(before)) {
@@ -229,5 +229,17 @@ public final class AlikeSearch {
             }
         }
         return differences;
+    }
+
+    private List<int[]> agreeing(int[][] patterns, Marks marks) {
+        List<int[]> agreeing = new ArrayList<>();
+        for (int g = 0; g < patterns.length; g++) {
+            for (int[] measure : groups.list().get(g)) {
+                if (Arrays.equals(patterns[g], groups.signs(measure, marks))) {
+                    agreeing.add(measure);
+                }
+            }
+        }
+        return agreeing;
     }
 }

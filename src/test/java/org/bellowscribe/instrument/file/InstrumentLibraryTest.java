@@ -102,4 +102,15 @@ class InstrumentLibraryTest {
                 assertThrows(DiagnosedException.class, () -> InstrumentLibrary.find("boxes/mine.xml"));
         assertEquals(DiagnosticCode.UNREADABLE, thrown.diagnostics().get(0).code());
     }
+
+    @Test
+    void onlyRowsASemitoneApartAreUsuallyPlayedAcross() {
+        for (LibraryEntry entry : InstrumentLibrary.all()) {
+            boolean semitone = entry.family().equals("Two rows a semitone apart");
+            assertEquals(
+                    semitone ? "across-the-rows" : null,
+                    entry.manner(),
+                    entry.instrument().id());
+        }
+    }
 }
