@@ -50,7 +50,7 @@ final class Deepening {
                 gap = work.isFound() ? Math.max(gap, work.best() - root.bound) : gap;
             }
             long before = work.cells();
-            int limit = gap > LARGE ? Problem.NEVER - 1 : Math.min(work.best() - 1, root.bound + gap);
+            int limit = Math.min(work.best(), gap > LARGE ? Problem.NEVER : root.bound + gap + 1) - 1;
             AirPass pass = work.pass(root, bounds.ceiling(), limit);
             if (pass != null) {
                 branch(root, pass, work.trace(pass), limit);
