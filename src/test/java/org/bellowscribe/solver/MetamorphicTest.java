@@ -49,7 +49,7 @@ class MetamorphicTest {
         Manner usual = UnlikeManner.usual();
         Map<String, Points> byRule = new HashMap<>(usual.byRule());
         byRule.remove("home-row");
-        Manner nowhere = new Manner("nowhere", "No row is home.", List.of(), byRule);
+        Manner nowhere = new Manner("nowhere", "No row is home.", List.of(), byRule, List.of());
         return solve(tune, box, nowhere).cost().total();
     }
 
