@@ -75,15 +75,10 @@ final class HarmonyCosts {
         for (int c = 0; c < costs.length; c++) {
             KeyChords.Priced priced = chords.get(span).get(c);
             ChordSymbol chord = priced.chord();
-            costs[c] = share(span) * (OUTSIDE * outside(span, chord) + foreign(span, chord) + priced.price());
+            costs[c] = spans.get(span).share(measure(span))
+                    * (OUTSIDE * outside(span, chord) + foreign(span, chord) + priced.price());
         }
         return costs;
-    }
-
-    private double share(int span) {
-        Measure measure = tune.measures().get(spans.get(span).measure());
-        return spans.get(span).length().toDouble()
-                / measure.time().measureLength().toDouble();
     }
 
     // The part of the melody that lies outside a chord, 0 to 1.
@@ -101,6 +96,10 @@ final class HarmonyCosts {
         PitchClass third = ChordTone.THIRD.of(chord);
         boolean known = KeyChords.hasInScale(keys.get(spans.get(span).measure()), third);
         return known || degree(span, chord) == DOMINANT || tones.get(span).of(third) > 0 ? 0 : FOREIGN_THIRD;
+    }
+
+    private Measure measure(int span) {
+        return tune.measures().get(spans.get(span).measure());
     }
 
     // Semitones from the tonic up to the root.
@@ -147,8 +146,9 @@ final class HarmonyCosts {
         if (from.equals(to)) {
             return 0;
         }
-        boolean within = spans.get(span).onset().isPositive();
-        return !within ? CHANGE_AT_BAR : isCadence(span, from, to) ? CADENCE : CHANGE_WITHIN;
+        return !spans.get(span).isWithin(measure(span))
+                ? CHANGE_AT_BAR
+                : isCadence(span, from, to) ? CADENCE : CHANGE_WITHIN;
     }
 
     private boolean isCadence(int span, ChordSymbol from, ChordSymbol to) {

@@ -70,8 +70,10 @@ final class StartWords {
             int to = place(from, waiting);
             if (to < 0) {
                 // The hand moves at once; the others may find a place without it.
-                Topic stays = waiting.keySet().iterator().next();
-                words.add(note(start), stays, waiting.remove(stays));
+                Map.Entry<Topic, Set<String>> stays =
+                        waiting.entrySet().iterator().next();
+                words.add(note(start), stays.getKey(), stays.getValue());
+                waiting.remove(stays.getKey());
                 continue;
             }
             from = to;

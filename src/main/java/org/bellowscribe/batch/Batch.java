@@ -1,6 +1,7 @@
 package org.bellowscribe.batch;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -10,6 +11,8 @@ import java.util.function.Consumer;
 
 /** Runs one job on many files with some threads; results come in the order of the files. */
 public final class Batch {
+
+    private static final int AHEAD = 8;
 
     private Batch() {}
 
@@ -23,11 +26,17 @@ public final class Batch {
      */
     public static void run(List<Source> sources, Job job, int threads, Consumer<Result> each) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
+        Deque<Future<Result>> ahead = new ArrayDeque<>();
         try {
-            List<Future<Result>> results = new ArrayList<>();
-            sources.forEach(source -> results.add(pool.submit(() -> job.run(source))));
-            for (Future<Result> result : results) {
-                each.accept(result.get());
+            for (Source source : sources) {
+                // Results that wait for their turn are held in memory, so no thread runs far ahead.
+                if (ahead.size() >= AHEAD * threads) {
+                    each.accept(ahead.remove().get());
+                }
+                ahead.add(pool.submit(() -> job.run(source)));
+            }
+            while (!ahead.isEmpty()) {
+                each.accept(ahead.remove().get());
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -100,7 +100,7 @@ public record Source(
 
     /** Returns the bytes of a file that is no larger than a score may be. */
     static byte[] bytes(Path file) throws DiagnosedException, IOException {
-        if (!Files.isRegularFile(file)) {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
             throw new DiagnosedException(noFile());
         }
         if (Files.size(file) > ScoreDocument.MAX_BYTES) {

@@ -78,6 +78,10 @@ final class MarkOptions {
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
 
+    /** What says how a score was marked. */
+    static final List<CommandOption<?>> HOW_MARKED = List.of(
+            INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
+
     private MarkOptions() {}
 
     /** Returns all options of the command, in the order in which to list them. */
@@ -104,11 +108,14 @@ final class MarkOptions {
 
     /** Returns the settings of a line. */
     static MarkSettings settings(CommandWords words) throws UsageException {
-        LibraryEntry entry = words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
-        Instrument instrument = BellowsMargin.on(entry.instrument(), words.get(BELLOWS_MARGIN, 0));
+        return settings(words, words.has(MANNER) ? manner(words) : usual(entry(words)));
+    }
+
+    /** Returns the settings of a line in a manner of playing. */
+    static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
+        Instrument instrument = BellowsMargin.on(entry(words).instrument(), words.get(BELLOWS_MARGIN, 0));
         Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
-        Manner manner = words.has(MANNER) ? manner(words) : usual(entry);
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
@@ -126,6 +133,10 @@ final class MarkOptions {
                 !SteeringOptions.onlyAsks(words),
                 words.has(RECORD),
                 LeftHandOptions.written(words));
+    }
+
+    private static LibraryEntry entry(CommandWords words) {
+        return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
     }
 
     private static Manner usual(LibraryEntry entry) throws UsageException {

@@ -7,6 +7,7 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.PlainText;
 import org.bellowscribe.lefthand.LeftHandTally;
 import org.bellowscribe.report.TuneSummary;
+import org.bellowscribe.solver.Cost;
 
 /** One line a tune, under it the order of play if there are repeats or jumps, then totals. */
 final class MarkReport implements Report {
@@ -43,36 +44,41 @@ final class MarkReport implements Report {
     public void each(Result result, Terminal terminal) {
         TuneSummary summary = result.summary();
         if (summary == null) {
-            Diagnostic error = result.firstError();
-            String code = error == null ? "" : " [" + error.code().id() + "]";
-            String name = result.title().isEmpty() ? result.source().shown() : result.title();
-            terminal.out().printf("%-36s not marked%s%n", shorten(name), code);
+            terminal.out().println(refused(result));
             return;
         }
-        String proof = summary.cost().isProved()
-                ? "least"
-                : "least is " + summary.cost().lowerBound() + " or more";
-        terminal.out()
-                .printf(
-                        LINE,
-                        shorten(summary.title()),
-                        summary.measures(),
-                        summary.reversals(),
-                        summary.airMarks(),
-                        summary.startPercent() + " %",
-                        summary.cost().total(),
-                        proof);
+        terminal.out().print(figures(summary));
+        result.told().forEach(line -> terminal.out().println(line));
+    }
+
+    private static String refused(Result result) {
+        Diagnostic error = result.firstError();
+        String code = error == null ? "" : " [" + error.code().id() + "]";
+        String name = result.title().isEmpty() ? result.source().shown() : result.title();
+        return "%-36s not marked%s".formatted(shorten(name), code);
+    }
+
+    private static String figures(TuneSummary summary) {
+        Cost cost = summary.cost();
+        StringBuilder lines = new StringBuilder(LINE.formatted(
+                shorten(summary.title()),
+                summary.measures(),
+                summary.reversals(),
+                summary.airMarks(),
+                summary.startPercent() + " %",
+                cost.total(),
+                cost.isProved() ? "least" : "least is " + cost.lowerBound() + " or more"));
         if (!summary.key().isEmpty()) {
-            terminal.out().println("  " + summary.key());
+            lines.append("  %s%n".formatted(summary.key()));
         }
         LeftHandTally leftHand = summary.leftHand();
         if (leftHand.asWanted() < leftHand.wanted()) {
-            terminal.out().println(words(leftHand));
+            lines.append("%s%n".formatted(words(leftHand)));
         }
         if (!summary.playOrder().isEmpty()) {
-            terminal.out().println("  measures " + cut(summary.playOrder()));
+            lines.append("  measures %s%n".formatted(cut(summary.playOrder())));
         }
-        result.told().forEach(line -> terminal.out().println(line));
+        return lines.toString();
     }
 
     private static String words(LeftHandTally leftHand) {

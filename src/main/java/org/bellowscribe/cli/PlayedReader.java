@@ -22,7 +22,7 @@ record PlayedReader() implements ValueReader<Played> {
     public Played read(String option, String text) throws UsageException {
         List<String> words = WordList.split(text);
         boolean known = List.of(MELODY, LEFT_HAND, AIR).containsAll(words);
-        if (!known || !words.contains(MELODY) && !words.contains(LEFT_HAND)) {
+        if (!known || (!words.contains(MELODY) && !words.contains(LEFT_HAND))) {
             throw UsageException.notTaken(option, takes(), text);
         }
         return new Played(words.contains(MELODY), words.contains(LEFT_HAND), words.contains(AIR));

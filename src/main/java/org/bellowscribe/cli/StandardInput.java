@@ -32,5 +32,10 @@ final class StandardInput {
         public int read() throws IOException {
             throw new IOException("it is closed");
         }
+
+        @Override
+        public int read(byte[] bytes, int start, int length) throws IOException {
+            return read();
+        }
     }
 }

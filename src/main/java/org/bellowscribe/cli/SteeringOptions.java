@@ -23,7 +23,7 @@ final class SteeringOptions {
             "FILE|none",
             "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.",
             (option, text) -> text.equals(NO_PINS) ? Optional.empty() : Optional.of(new FilePath().read(option, text)));
-    private static final CommandOption<Boolean> KEEP_EDITS = CommandOption.flag(
+    static final CommandOption<Boolean> KEEP_EDITS = CommandOption.flag(
             "keep-edits",
             "Of scores that are marked already, keep every mark that was changed by hand, and put %s behind it; if not given, those that end in it are kept."
                     .formatted(SignedMarks.SIGN));

@@ -115,7 +115,7 @@ public final class Library<T> {
     private Path path(String name) throws DiagnosedException {
         try {
             Path file = Path.of(name);
-            if (file.getNameCount() > 1 || name.endsWith(".xml") || !name.isEmpty() && Files.exists(file)) {
+            if (file.getNameCount() > 1 || name.endsWith(".xml") || (!name.isEmpty() && Files.exists(file))) {
                 return file;
             }
         } catch (InvalidPathException e) {

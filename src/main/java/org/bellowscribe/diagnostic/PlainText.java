@@ -16,19 +16,21 @@ public final class PlainText {
         return filtered(text, false);
     }
 
-    /** Returns a text whose line feeds are its own. */
+    /** Returns a text whose lines, ended as on this or another system, are its own. */
     public static String lines(String text) {
         return filtered(text, true);
     }
 
     private static String filtered(String text, boolean keepsLines) {
-        if (text.chars().noneMatch(c -> isUnsafe(c) || !keepsLines && c == '\n')) {
+        if (text.chars().noneMatch(c -> isUnsafe(c) || c == '\n')) {
             return text;
         }
         StringBuilder plain = new StringBuilder(text.length());
-        for (char c : text.toCharArray()) {
-            boolean space = c == '\t' || !keepsLines && isLineEnd(c);
-            plain.append(space ? ' ' : isUnsafe(c) ? HIDDEN : c);
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean keeps = keepsLines && (c == '\n' || (c == '\r' && text.startsWith("\n", i + 1)));
+            boolean space = c == '\t' || (!keepsLines && isLineEnd(c));
+            plain.append(keeps ? c : space ? ' ' : isUnsafe(c) ? HIDDEN : c);
         }
         return plain.toString();
     }
@@ -39,11 +41,13 @@ public final class PlainText {
 
     // C0 and C1 controls, DEL, line and paragraph separators, and the bidirectional embeddings, overrides and isolates.
     private static boolean isUnsafe(int c) {
-        return c < ' ' && c != '\n'
-                || c >= 0x7F && c <= 0x9F
-                || c == 0x2028
-                || c == 0x2029
-                || c >= 0x202A && c <= 0x202E
-                || c >= 0x2066 && c <= 0x2069;
+        return (c < ' ' && c != '\n')
+                || isBetween(c, 0x7F, 0x9F)
+                || isBetween(c, 0x2028, 0x202E)
+                || isBetween(c, 0x2066, 0x2069);
+    }
+
+    private static boolean isBetween(int c, int first, int last) {
+        return c >= first && c <= last;
     }
 }

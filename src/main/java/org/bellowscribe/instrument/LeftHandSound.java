@@ -62,7 +62,7 @@ public record LeftHandSound(LeftHandKind kind, PitchClass root, Third third) imp
     public boolean carries(PitchClass note) {
         int above = note.above(root);
         boolean overBass = above == MINOR_THIRD || above == MAJOR_THIRD || above == FIFTH;
-        return tones().contains(note) || kind == LeftHandKind.BASS && overBass;
+        return tones().contains(note) || (kind == LeftHandKind.BASS && overBass);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.bellowscribe.marking;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.SignedMarks;
+import org.bellowscribe.annotation.edit.ReadMark;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.solver.Pin;
@@ -41,10 +42,24 @@ final class Fixes {
      * @throws DiagnosedException if something that is to be kept cannot be
      */
     Fixed in(Task task) throws DiagnosedException {
-        Task byFile = pins == null ? task : task.with(pins.of(task));
+        Task byFile = task.with(byFile(task));
         HandEdits.Kept kept = edits.of(byFile);
         List<Pin> all = new ArrayList<>(byFile.options().pins().list());
         all.addAll(kept.pins().list());
         return new Fixed(byFile.with(new Pins(all)), kept.signed(), kept.remarks());
+    }
+
+    /**
+     * Returns what the file of pins fixes.
+     *
+     * @throws DiagnosedException if a pin cannot be
+     */
+    Pins byFile(Task task) throws DiagnosedException {
+        return pins == null ? Pins.NONE : pins.of(task);
+    }
+
+    /** Returns all marks of the sheet as far as they can be read, whoever made them. */
+    List<ReadMark> allMarks(Task task) {
+        return edits.all(task);
     }
 }

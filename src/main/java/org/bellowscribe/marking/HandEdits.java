@@ -72,6 +72,11 @@ final class HandEdits {
                 Pins.NONE, SignedMarks.NONE, List.of(Diagnostic.note(DiagnosticCode.HAND_EDIT, Place.FILE, why)));
     }
 
+    /** Returns all marks that were found, as far as they can be read. */
+    List<ReadMark> all(Task task) {
+        return read(task, found);
+    }
+
     private boolean keepsAll() {
         return settings.steering().keepsEdits();
     }

@@ -19,6 +19,9 @@ final class LyricLines implements XmlVisitor {
     private int inThisNote;
     private int mostInOneNote;
     private int firstUnnumbered;
+    private int graceNotes;
+    private int graceNotesHere;
+    private boolean marksHere;
 
     /**
      * Returns the number of the last line that the score itself uses; 0 if it has no lyrics.
@@ -30,7 +33,7 @@ final class LyricLines implements XmlVisitor {
         return unnumbered == 0 ? highestOfScore : Math.max(highestOfScore, mostInOneNote);
     }
 
-    /** Returns warnings about lyrics that may come out in another place than ours expect. */
+    /** Returns what there is to say about lyrics that may come out in another place than ours expect. */
     List<Diagnostic> warnings(String text) {
         List<Diagnostic> warnings = new ArrayList<>();
         if (unnumbered > 0) {
@@ -47,6 +50,14 @@ final class LyricLines implements XmlVisitor {
                     Place.FILE,
                     "The lyric lines go up to number " + highest + ", and some programs put line 10 before line 2."));
         }
+        if (graceNotes > 0) {
+            warnings.add(Diagnostic.note(
+                    DiagnosticCode.LYRICS,
+                    Place.FILE,
+                    "The part with the marks has grace notes (" + graceNotes
+                            + "): LilyPond 2.24 and older puts the marks behind them under the wrong notes.",
+                    "Maybe engrave it with another program, or with LilyPond 2.26 or later."));
+        }
         return warnings;
     }
 
@@ -54,17 +65,26 @@ final class LyricLines implements XmlVisitor {
     public void start(XmlElement element) {
         if (element.is("note")) {
             inThisNote = 0;
+        } else if (element.is("part")) {
+            graceNotesHere = 0;
+            marksHere = false;
         }
     }
 
     @Override
     public void end(XmlElement element) {
+        if (element.is("grace")) {
+            graceNotesHere++;
+        } else if (element.is("part") && marksHere) {
+            graceNotes += graceNotesHere;
+        }
         if (!element.is("lyric") || !element.isIn("note")) {
             return;
         }
         int number = integer(element.attribute("number"));
         highest = Math.max(highest, number);
         if (MarkNames.isOurs(element)) {
+            marksHere = true;
             return;
         }
         inThisNote++;

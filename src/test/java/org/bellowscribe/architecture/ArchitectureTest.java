@@ -43,11 +43,12 @@ class ArchitectureTest {
             Map.entry("solver", Set.of("accompaniment")),
             Map.entry("decision", Set.of("solver")),
             Map.entry("replay", Set.of("solver")),
+            Map.entry("learning", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
             Map.entry("annotation", Set.of("lefthand", "decision")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand", "decision")),
+            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("marking", Set.of("musicxml", "report")),
             Map.entry("batch", Set.of("marking")),
             Map.entry("cli", Set.of("batch"))));

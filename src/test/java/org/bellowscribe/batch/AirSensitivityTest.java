@@ -192,7 +192,7 @@ class AirSensitivityTest {
     }
 
     private static List<Path> samples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.walk(Path.of("samples"))) {
             return files.filter(file -> file.toString().endsWith(".musicxml"))
                     .sorted()
                     .toList();

@@ -98,7 +98,7 @@ class WrittenLeftHandTest {
 
     @Test
     void aBoxWithoutBassesGetsNoPartAndIsToldSo() throws DiagnosedException, IOException {
-        Path file = Path.of("samples", "two-ducks.musicxml");
+        Path file = Path.of("samples", "book", "two-ducks.musicxml");
         String silent = InstrumentLibrary.all().stream()
                 .map(entry -> entry.instrument())
                 .filter(instrument -> instrument.leftHand().isEmpty())

@@ -18,7 +18,7 @@ class BellowsMarginOptionTest {
     private CommandRun mark(String margin) {
         return CommandRun.of(
                 "mark",
-                "samples/pump-sunday.musicxml",
+                "samples/book/pump-sunday.musicxml",
                 "--record",
                 "--out",
                 folder.toString(),

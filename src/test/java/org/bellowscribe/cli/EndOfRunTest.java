@@ -47,6 +47,16 @@ class EndOfRunTest {
     }
 
     @Test
+    void theDemoBookIsMarkedWholeAndTheRefusedTuneStandsByItself() {
+        CommandRun book = CommandRun.of("mark", "samples/book", "--out", folder + "/marked");
+        assertEquals(0, book.code(), book.err());
+        assertTrue(book.out().contains("\n25 tunes marked, 0 not marked;"), book.out());
+        CommandRun refused = CommandRun.of("mark", "samples/refused", "--out", folder + "/refused");
+        assertEquals(1, refused.code());
+        assertTrue(refused.out().contains("\n0 tunes marked, 1 not marked;"), refused.out());
+    }
+
+    @Test
     void whatCanBePlayedTransposedIsPlayedSo() throws IOException {
         CommandRun run = CommandRun.of("mark", book(), "--transpose", "auto", "--out", folder + "/out");
         assertEquals(0, run.code(), run.err());

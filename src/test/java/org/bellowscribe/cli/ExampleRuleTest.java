@@ -93,7 +93,7 @@ class ExampleRuleTest {
     }
 
     private String record(Path jar, String manner) throws IOException, InterruptedException {
-        String tune = "samples/the-ferry-bell.musicxml";
+        String tune = "samples/book/the-ferry-bell.musicxml";
         String out = run(
                 jar,
                 "mark",

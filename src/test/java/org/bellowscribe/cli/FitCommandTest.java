@@ -43,7 +43,7 @@ class FitCommandTest {
     /** In 4/4 the learner's manner names a pattern of its own too. */
     @Test
     void costIsThatOfMarkInTheSameManner() throws IOException {
-        String sample = "samples/down-the-cellar-steps.musicxml";
+        String sample = "samples/book/down-the-cellar-steps.musicxml";
         for (String manner : List.of("along-the-row", "learner")) {
             CommandRun marked = CommandRun.of("mark", sample, "--out", folder + "/" + manner, "--manner", manner);
             CommandRun fit = CommandRun.of(
@@ -81,6 +81,16 @@ class FitCommandTest {
     }
 
     @Test
+    void textThatASpreadsheetWouldTakeForAFormulaIsMadeText() throws IOException {
+        for (String title : List.of("=1+2", "+A1", "-x", "@SUM(A1)")) {
+            String score = ScoreText.write(folder.resolve("in/formula.xml"), ScoreText.of(title, "D5 E5"));
+            CommandRun run = CommandRun.of(
+                    "fit", score, "--instrument", "d-10", "--transpose", "-1", "--best", "0", "--format", "csv");
+            assertTrue(run.out().contains(",'" + title + ",1,d-10,-1,"), run.out());
+        }
+    }
+
+    @Test
     void jsonHoldsTunesAndBook() throws IOException {
         CommandRun run =
                 CommandRun.of("fit", scale(), "--instrument", "c-10,d-10", "--transpose", "0", "--format", "json");
@@ -95,6 +105,7 @@ class FitCommandTest {
         assertEquals("d-10", JsonTree.get(book.get(0), "instrument"));
     }
 
+    /** What is solved is the same in every format; so only one of them waits for it. */
     @Test
     void anyNumberOfThreadsGivesTheSame() throws IOException {
         for (String format : List.of("text", "csv", "json")) {
@@ -108,7 +119,7 @@ class FitCommandTest {
                 "--format",
                 format,
                 "--solve",
-                "1",
+                format.equals("text") ? "1" : "0",
                 "--quiet",
                 "--threads",
                 "1"

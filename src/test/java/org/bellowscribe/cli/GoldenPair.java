@@ -114,6 +114,7 @@ record GoldenPair(Path folder) {
         return "exit code %d%n%nstandard output%n%s%nstandard error%n%s"
                 .formatted(run.code(), run.out(), run.err())
                 .replace(here, "")
+                .replace(work("out") + System.getProperty("file.separator"), "out/")
                 .replace(folder + System.getProperty("file.separator"), "")
                 .replace(System.lineSeparator(), "\n");
     }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class LeftHandOptionsTest {
 
-    private static final String TUNE = "samples/the-leaning-gate.musicxml";
+    private static final String TUNE = "samples/book/the-leaning-gate.musicxml";
 
     @TempDir
     Path folder;
@@ -62,7 +62,7 @@ class LeftHandOptionsTest {
     @Test
     void strokesOnTwinButtonsAreCountedInTheReport() {
         // The D/G box has the bass and chord of D on other buttons in the other direction.
-        CommandRun run = CommandRun.of("mark", "samples/pump-sunday.musicxml", "--out", folder.toString());
+        CommandRun run = CommandRun.of("mark", "samples/book/pump-sunday.musicxml", "--out", folder.toString());
         assertTrue(
                 run.out().matches("(?s).*left hand: \\d+ of \\d+ as wanted; .*; on twin buttons [1-9]\\d*\\R.*"),
                 run.out());

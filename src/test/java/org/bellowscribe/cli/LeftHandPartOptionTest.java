@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LeftHandPartOptionTest {
 
     private static final String MELODY = "G4 B4 D5 B4 A4 F#4 D4 r";
-    private static final String SAMPLE = "samples/the-leaning-gate.musicxml";
+    private static final String SAMPLE = "samples/book/the-leaning-gate.musicxml";
 
     @TempDir
     private Path folder;

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MannersCommandTest {
 
-    private static final String TUNE = "samples/the-ferry-bell.musicxml";
+    private static final String TUNE = "samples/book/the-ferry-bell.musicxml";
 
     @TempDir
     Path folder;

@@ -110,11 +110,11 @@ class MarkCommandTest {
 
     @Test
     void strippingGivesTheBytesBack() throws IOException {
-        CommandRun.of("mark", "samples/two-ducks.musicxml", "--out", folder + "/marked");
+        CommandRun.of("mark", "samples/book/two-ducks.musicxml", "--out", folder + "/marked");
         CommandRun run = CommandRun.of("strip", folder + "/marked", "--out", folder + "/bare");
         assertEquals(0, run.code(), run.err());
         assertArrayEquals(
-                Files.readAllBytes(Path.of("samples", "two-ducks.musicxml")),
+                Files.readAllBytes(Path.of("samples", "book", "two-ducks.musicxml")),
                 Files.readAllBytes(folder.resolve("bare/two-ducks.musicxml")));
     }
 

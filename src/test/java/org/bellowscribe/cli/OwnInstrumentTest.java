@@ -25,7 +25,7 @@ class OwnInstrumentTest {
         assertEquals(0, CommandRun.of("instruments", "ranges", file).code());
         CommandRun mark = CommandRun.of(
                 "mark",
-                "samples/two-ducks.musicxml",
+                "samples/book/two-ducks.musicxml",
                 "--instrument",
                 file,
                 "--transpose",

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PatternOptionTest {
 
-    private static final String WALTZ = "samples/the-leaning-gate.musicxml";
+    private static final String WALTZ = "samples/book/the-leaning-gate.musicxml";
 
     @TempDir
     Path folder;

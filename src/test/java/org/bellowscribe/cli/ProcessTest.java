@@ -46,7 +46,7 @@ class ProcessTest {
     /** Turkish changes capital letters, Egyptian Arabic figures, and another charset what is printed. */
     @Test
     void languageOfTheComputerChangesNothing() throws Exception {
-        String tune = "samples/the-ferry-bell.musicxml";
+        String tune = "samples/book/the-ferry-bell.musicxml";
         String target = folder.resolve("marked").toString();
         CommandRun here = CommandRun.of("mark", tune, "--record", "--out", target);
         byte[] marked = Files.readAllBytes(folder.resolve("marked/the-ferry-bell.musicxml"));

@@ -100,8 +100,9 @@ class ReadmeTest {
     @Test
     void bothCommandsForTheImpatientStandAboveTheFirstHeading() {
         String top = README.substring(0, README.indexOf("\n## "));
-        assertTrue(top.contains(
-                "mvn -q -DskipTests package && java -jar target/bellowscribe.jar mark samples --out target/marked"));
+        assertTrue(
+                top.contains(
+                        "mvn -q -DskipTests package && java -jar target/bellowscribe.jar mark samples/book --out target/marked"));
         assertTrue(top.contains("mvn -B verify"));
     }
 

@@ -20,7 +20,7 @@ class StartOptionTest {
     private CommandRun mark(String percent) {
         return CommandRun.of(
                 "mark",
-                "samples/pump-sunday.musicxml",
+                "samples/book/pump-sunday.musicxml",
                 "--record",
                 "--out",
                 folder.toString(),

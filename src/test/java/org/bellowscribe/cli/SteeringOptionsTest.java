@@ -184,7 +184,8 @@ class SteeringOptionsTest {
 
     @Test
     void otherWaysStandBesideTheMarkedScoreAndInATable() throws IOException {
-        CommandRun run = CommandRun.of("mark", "samples/two-ducks.musicxml", "--out", out(), "--alternatives", "1");
+        CommandRun run =
+                CommandRun.of("mark", "samples/book/two-ducks.musicxml", "--out", out(), "--alternatives", "1");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("    two-ducks.2.musicxml "), run.out());
         assertTrue(run.out().contains("not proved to be the best"), run.out());
@@ -205,7 +206,7 @@ class SteeringOptionsTest {
 
     @Test
     void otherWaysOfAFolderAreReplacedWhenItIsMarkedAgain() throws IOException {
-        Files.copy(Path.of("samples/two-ducks.musicxml"), folder.resolve("two-ducks.musicxml"));
+        Files.copy(Path.of("samples/book/two-ducks.musicxml"), folder.resolve("two-ducks.musicxml"));
         String[] words = {"mark", folder.toString(), "--in-place", "--alternatives", "1"};
         assertEquals(0, CommandRun.of(words).code());
         String before = Files.readString(folder.resolve("two-ducks.2.musicxml"));
@@ -218,7 +219,7 @@ class SteeringOptionsTest {
     @Test
     void marksComeOutOfTheOtherWaysOfAFolderToo() throws IOException {
         Path tune = folder.resolve("two-ducks.musicxml");
-        Files.copy(Path.of("samples/two-ducks.musicxml"), tune);
+        Files.copy(Path.of("samples/book/two-ducks.musicxml"), tune);
         String bare = Files.readString(tune);
         CommandRun.of("mark", folder.toString(), "--in-place", "--alternatives", "1");
         assertEquals(0, CommandRun.of("strip", folder.toString(), "--in-place").code());
@@ -228,7 +229,7 @@ class SteeringOptionsTest {
 
     @Test
     void otherWaysThatAnEarlierRunLeftAreNamed() throws IOException {
-        String tune = "samples/two-ducks.musicxml";
+        String tune = "samples/book/two-ducks.musicxml";
         CommandRun.of("mark", tune, "--out", out(), "--alternatives", "2");
         CommandRun fewer = CommandRun.of("mark", tune, "--out", out(), "--alternatives", "1");
         assertEquals(0, fewer.code());
@@ -250,7 +251,7 @@ class SteeringOptionsTest {
     @Test
     void soundThatTheDirectionLacksIsNotBlamedOnTheBellows() throws IOException {
         // C5 and E5 together are pulled only, and the bass G is pushed only.
-        CommandRun run = CommandRun.of("mark", "samples/two-ducks.musicxml", "--explain", "2:1");
+        CommandRun run = CommandRun.of("mark", "samples/book/two-ducks.musicxml", "--explain", "2:1");
         assertTrue(run.out().matches("(?s).*left hand G +- +not in the direction of these notes.*"), run.out());
     }
 }

@@ -69,7 +69,7 @@ class TransposeTest {
     @Test
     void strippingACompressedScoreGivesTheTransposedScoreToo() throws IOException, DiagnosedException {
         Path packed = folder.resolve("in.mxl");
-        pack(Path.of("samples/two-ducks.musicxml"), packed);
+        pack(Path.of("samples/book/two-ducks.musicxml"), packed);
         CommandRun run = CommandRun.of(
                 "mark", packed.toString(), "--instrument", "gc-21", "--transpose", "-7", "--out", folder + "/out");
         assertEquals(0, run.code(), run.err());

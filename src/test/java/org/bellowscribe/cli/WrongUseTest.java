@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A wrong command line does nothing, says what is wrong and offers the nearest name. */
 class WrongUseTest {
 
-    private static final String TUNE = "samples/two-ducks.musicxml";
+    private static final String TUNE = "samples/book/two-ducks.musicxml";
 
     @TempDir
     Path folder;

@@ -27,6 +27,7 @@ class PlainTextTest {
         String text = "Mrs Ó’Brien’s (ｆａｓｔ) 𝄞 שלום";
         assertEquals(text, PlainText.line(text));
         assertEquals("two\nlines", PlainText.lines("two\nlines"));
+        assertEquals("two\r\nlines\uFFFD", PlainText.lines("two\r\nlines\r"));
     }
 
     @Test

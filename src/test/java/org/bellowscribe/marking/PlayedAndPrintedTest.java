@@ -107,7 +107,7 @@ class PlayedAndPrintedTest {
 
     @Test
     void aSheetWithoutAirMarksSaysThatTheAirButtonIsPressed() throws DiagnosedException, IOException {
-        Decision.Decided decided = decided(Path.of("samples", "the-leaning-gate.musicxml"), Played.ALL);
+        Decision.Decided decided = decided(Path.of("samples", "book", "the-leaning-gate.musicxml"), Played.ALL);
         assertTrue(decided.tune().solution().steps().stream().anyMatch(step -> step.air() != AirUse.NONE));
         Set<String> notes = marked(decided, List.of("buttons", "left-hand")).remarks().stream()
                 .filter(remark -> remark.code() == DiagnosticCode.NOT_PRINTED)
@@ -118,7 +118,8 @@ class PlayedAndPrintedTest {
 
     @Test
     void theMelodyAloneLeavesTheLeftHandAtRest() throws DiagnosedException, IOException {
-        DecidedTune alone = decided(Path.of("samples", "nine-geese-over.musicxml"), new Played(true, false, true))
+        DecidedTune alone = decided(
+                        Path.of("samples", "book", "nine-geese-over.musicxml"), new Played(true, false, true))
                 .tune();
         assertTrue(alone.solution().steps().stream()
                 .allMatch(step -> step.leftHand().isEmpty()));
@@ -127,7 +128,8 @@ class PlayedAndPrintedTest {
     @Test
     void theLeftHandAlonePressesNoButtonOfTheMelodyAndKeepsItsLettersAtTheNotes()
             throws DiagnosedException, IOException {
-        Decision.Decided alone = decided(Path.of("samples", "nine-geese-over.musicxml"), new Played(false, true, true));
+        Decision.Decided alone =
+                decided(Path.of("samples", "book", "nine-geese-over.musicxml"), new Played(false, true, true));
         List<Step> steps = alone.tune().solution().steps();
         assertTrue(steps.stream().allMatch(step -> step.buttons().isEmpty()));
         assertTrue(steps.stream().anyMatch(step -> !step.leftHand().isEmpty()));

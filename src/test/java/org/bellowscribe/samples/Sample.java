@@ -19,7 +19,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /**
- * A tune of the book in {@code samples/}.
+ * A tune of the book in {@code samples/}, or the one that is refused.
  *
  * @param name name of the file without its ending
  * @param text the whole file
@@ -30,7 +30,7 @@ record Sample(String name, String text) {
 
     /** Returns the whole book in alphabetical order. */
     static List<Sample> all() {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.walk(Path.of("samples"))) {
             return files.map(file -> file.getFileName().toString())
                     .filter(file -> file.endsWith(ENDING))
                     .sorted()
@@ -44,7 +44,9 @@ record Sample(String name, String text) {
     /** Returns the tune of a file, named without its ending. */
     static Sample of(String name) {
         try {
-            return new Sample(name, Files.readString(Path.of("samples", name + ENDING)));
+            Path inBook = Path.of("samples", "book", name + ENDING);
+            Path file = Files.exists(inBook) ? inBook : Path.of("samples", "refused", name + ENDING);
+            return new Sample(name, Files.readString(file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -51,7 +51,8 @@ import org.junit.jupiter.api.Test;
 class LeftHandPresenceTest {
 
     private static final int NEVER = 1000;
-    private static final List<String> STAND_INS = List.of("fifth-in-bass", "other-kind", "relative-chord");
+    private static final List<String> STAND_INS =
+            List.of("fifth-in-bass", "other-kind", "relative-chord", "relative-minor", "with-melody");
     private static final long CELL_LIMIT = 100_000;
     private static final double NANOSECONDS = 1e6;
 
@@ -208,7 +209,7 @@ class LeftHandPresenceTest {
     }
 
     private List<Tune> samples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.walk(Path.of("samples"))) {
             return tunes(files.filter(file -> file.toString().endsWith(".musicxml"))
                     .sorted()
                     .toList());

@@ -102,7 +102,7 @@ class MannerReportTest {
 
     @Test
     void samples() throws DiagnosedException, IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.walk(Path.of("samples"))) {
             report(
                     "samples",
                     files.filter(file -> file.toString().endsWith(".musicxml"))

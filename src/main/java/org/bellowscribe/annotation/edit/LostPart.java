@@ -7,7 +7,6 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.bellowscribe.annotation.LetteredPart;
 import org.bellowscribe.annotation.style.LeftHandLabels;
-import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.instrument.Third;
 import org.bellowscribe.theory.PitchClass;
@@ -68,16 +67,8 @@ public final class LostPart {
     }
 
     private static SortedSet<PitchClass> tones(LeftHandSound sound, int semitones) {
-        PitchClass root = sound.root().plus(semitones);
-        SortedSet<PitchClass> tones = new TreeSet<>(List.of(root));
-        if (sound.kind() == LeftHandKind.CHORD) {
-            tones.add(root.plus(7));
-            switch (sound.third()) {
-                case MAJOR -> tones.add(root.plus(4));
-                case MINOR -> tones.add(root.plus(3));
-                case NONE -> {}
-            }
-        }
+        SortedSet<PitchClass> tones = new TreeSet<>();
+        sound.tones().forEach(tone -> tones.add(tone.plus(semitones)));
         return tones;
     }
 }

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation.edit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.MarkAspect;
@@ -27,15 +28,11 @@ final class WordReading {
     List<ReadMark> read(Event event, String text) {
         List<ReadMark> read = new ArrayList<>();
         for (String part : parts(text)) {
-            boolean signed = SignedMarks.isSigned(part);
-            String words = SignedMarks.unsigned(part);
-            Map<String, String> joined = labels.directionWithAir().read(words);
-            if (joined != null && !words.isEmpty()) {
-                for (String each : joined.values()) {
-                    read.addAll(one(event, SignedMarks.unsigned(each), signed || SignedMarks.isSigned(each)));
-                }
-            } else {
-                read.addAll(one(event, words, signed));
+            // Of joined words each has its own sign: that at the end is the last one's.
+            Map<String, String> joined = labels.directionWithAir().read(part);
+            Collection<String> each = joined == null || part.isEmpty() ? List.of(part) : joined.values();
+            for (String words : each) {
+                read.addAll(one(event, SignedMarks.unsigned(words), SignedMarks.isSigned(words)));
             }
         }
         return read;

@@ -64,7 +64,9 @@ record SoundingMoment(List<Stroke> strokes) {
             return before != null && (known || standsIn) ? before : plain(chord);
         }
         boolean alternates = bass.root().equals(chord.root().plus(FIFTH));
-        return known && alternates ? before : new SoundingChord(chord.root(), chord.third(), bass.root());
+        return before != null && known && alternates
+                ? before
+                : new SoundingChord(chord.root(), chord.third(), bass.root());
     }
 
     // The chord behind it tells whether the harmony has a third.

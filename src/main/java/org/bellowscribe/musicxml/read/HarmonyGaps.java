@@ -1,6 +1,7 @@
 package org.bellowscribe.musicxml.read;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -102,6 +103,13 @@ final class HarmonyGaps {
     }
 
     private @Nullable String where() {
-        return unwritten.isEmpty() ? null : new PlayOrder(List.copyOf(unwritten)).shortForm();
+        if (unwritten.isEmpty()) {
+            return null;
+        }
+        // Numbers count as printed where they tell the measures apart.
+        List<String> printed = measures.stream().map(Measure::number).toList();
+        boolean clear = !printed.contains("") && new HashSet<>(printed).size() == printed.size();
+        PlayOrder order = new PlayOrder(List.copyOf(unwritten));
+        return clear ? order.sections(printed) : order.shortForm();
     }
 }

@@ -128,9 +128,8 @@ public final class AlikeSearch {
             marks = tune.marks(apart);
             GroupMarks chosen = GroupMarks.none(problem.size());
             long exact = apart.lowerBound() - relaxation.shift() + relaxation.solveGroups(marks, chosen);
-            int points = (int) -Math.floorDiv(-exact, Relaxation.SCALE);
-            share *= points > bound ? 1 : SHORTER;
-            bound = Math.max(bound, points);
+            share *= points(exact) > bound ? 1 : SHORTER;
+            bound = Math.max(bound, points(exact));
             tryPatterns(marks);
             int slope = relaxation.slope(marks, chosen);
             if (slope == 0) {
@@ -139,6 +138,10 @@ public final class AlikeSearch {
             relaxation.follow(marks, chosen, share * (Relaxation.SCALE * (best.cost() + 0.5) - exact) / slope);
         }
         return new Open(relaxation, bound, marks);
+    }
+
+    private static int points(long exact) {
+        return (int) Math.min(Integer.MAX_VALUE, -Math.floorDiv(-exact, Relaxation.SCALE));
     }
 
     // A bound is enough if it is the best answer, if it is near and more would not be cheap, or if the work is used up.
@@ -164,16 +167,17 @@ public final class AlikeSearch {
         List<Integer> key =
                 Arrays.stream(patterns).flatMapToInt(Arrays::stream).boxed().toList();
         if (tried.add(key)) {
-            keep(patterns, List.of());
+            keep(patterns, List.of(), best.cost() + 1);
         }
     }
 
-    // Returns the cost of what the patterns lead to if some measures must have them; keeps it if it is the best so far.
-    private int keep(int[][] patterns, List<int[]> bound) {
+    // Returns the cost of what the patterns lead to if some measures must have them and if it is less than another one;
+    // keeps it if it is the best so far.
+    private int keep(int[][] patterns, List<int[]> bound, int below) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
-        Answer answer = Search.solve(stated.stated(), allowance());
+        Answer answer = Search.solve(stated.stated(), allowance(), below);
         count(answer);
-        if (!answer.isFound() || answer.cost() >= PatternProblem.FORBIDDEN) {
+        if (!answer.isFound()) {
             return Integer.MAX_VALUE;
         }
         Answer found = priced(answer, stated.marks(answer));
@@ -198,24 +202,25 @@ public final class AlikeSearch {
                 || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
     }
 
-    // What it would cost to play each measure that differs as most are played, which stay as they are: else a fellow
-    // would
-    // only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked again.
+    // What it would cost to play each measure that differs as most are played, while all that are played so stay: else
+    // another would only differ in its place. Where that turns out to cost nothing, it is done, and the rest is asked
+    // again.
     private List<Outlier> differences() {
         List<Outlier> differences = new ArrayList<>();
         Answer before = best;
         Marks marks = Marks.of(best);
         int[][] patterns = groups.patterns(marks);
+        List<int[]> agreeing = agreeing(patterns, marks);
         for (int g = 0; g < patterns.length; g++) {
-            int[] pattern = patterns[g];
-            List<int[]> fellows = groups.list().get(g).stream()
-                    .filter(measure -> Arrays.equals(pattern, groups.signs(measure, marks)))
-                    .toList();
-            int fellow = fellows.get(0)[0];
+            int fellow = groups.list().get(g).stream()
+                    .filter(agreeing::contains)
+                    .mapToInt(measure -> measure[0])
+                    .findFirst()
+                    .orElseThrow();
             for (int[] measure : groups.differing(g, marks)) {
-                List<int[]> bound = new ArrayList<>(fellows);
+                List<int[]> bound = new ArrayList<>(agreeing);
                 bound.add(measure);
-                int cost = keep(patterns, bound);
+                int cost = keep(patterns, bound, PatternProblem.FORBIDDEN);
                 if (!best.equals(before)) {
                     return differences();
                 }
@@ -224,5 +229,17 @@ public final class AlikeSearch {
             }
         }
         return differences;
+    }
+
+    private List<int[]> agreeing(int[][] patterns, Marks marks) {
+        List<int[]> agreeing = new ArrayList<>();
+        for (int g = 0; g < patterns.length; g++) {
+            for (int[] measure : groups.list().get(g)) {
+                if (Arrays.equals(patterns[g], groups.signs(measure, marks))) {
+                    agreeing.add(measure);
+                }
+            }
+        }
+        return agreeing;
     }
 }

@@ -55,7 +55,7 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
     }
 
     // With equal measures played alike where that is worth it.
-    private Alike alike(Task task) {
+    Alike alike(Task task) {
         EqualGroups groups = new EqualMeasures(task.tune(), model).groups();
         return AlikeSearch.improve(problem, groups, task.options().cellLimit(), answer);
     }

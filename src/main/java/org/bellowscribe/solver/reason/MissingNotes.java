@@ -58,7 +58,11 @@ public final class MissingNotes {
 
     private Diagnostic noButton(Pitch pitch, SortedSet<Integer> measures) {
         int first = measures.first();
-        String more = measures.size() == 1 ? "" : " (and in %d more measures)".formatted(measures.size() - 1);
+        String more = measures.size() == 1
+                ? ""
+                : measures.size() == 2
+                        ? " (and in 1 more measure)"
+                        : " (and in %d more measures)".formatted(measures.size() - 1);
         return Diagnostic.error(
                 DiagnosticCode.NO_BUTTON,
                 place(first),

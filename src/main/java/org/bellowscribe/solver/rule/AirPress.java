@@ -8,7 +8,7 @@ import org.bellowscribe.solver.Points;
 
 /**
  * Charges pressing the air button: the thumb needs time and the note gets softer (S32, tekyinblack.com "The Idea"); in a
- * rest it is nearly free.
+ * rest it is nearly free. Full air on a short note is a gulp that no player takes (common practice, no source).
  */
 public final class AirPress implements AirRule {
 
@@ -19,6 +19,7 @@ public final class AirPress implements AirRule {
     private static final String SHORT = "short-note";
     private static final String REST = "rest";
     private static final String FULL = "full";
+    private static final String FULL_SHORT = "full-short-note";
 
     @Override
     public String id() {
@@ -32,7 +33,7 @@ public final class AirPress implements AirRule {
 
     @Override
     public List<String> cases() {
-        return List.of(LONG, MEDIUM, SHORT, REST, FULL);
+        return List.of(LONG, MEDIUM, SHORT, REST, FULL, FULL_SHORT);
     }
 
     @Override
@@ -41,6 +42,8 @@ public final class AirPress implements AirRule {
             return 0;
         }
         String length = moment.seconds() >= LONG_NOTE ? LONG : moment.seconds() >= SHORT_NOTE ? MEDIUM : SHORT;
-        return points.of(moment.isRest() ? REST : length) + (air == AirUse.FULL ? points.of(FULL) : 0);
+        boolean enough = moment.isRest() || moment.seconds() >= LONG_NOTE;
+        return points.of(moment.isRest() ? REST : length)
+                + (air == AirUse.FULL ? points.of(enough ? FULL : FULL_SHORT) : 0);
     }
 }

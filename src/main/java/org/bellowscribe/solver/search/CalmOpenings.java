@@ -6,13 +6,14 @@ import java.util.Arrays;
  * The calmest openings that an answer's marks may have at the same cost: the least time-weighted distance outside a
  * comfortable band, and then from its middle. The distances are convex and the marks leave difference constraints between
  * places, so the cost is L-natural-convex (Murota 2003, from memory): where no set of places gets cheaper by moving one
- * unit together, nothing is cheaper. Such sets are found exactly as closures, first with large steps, then with halved ones.
+ * unit together, nothing is cheaper. Such sets are found exactly as closures, first with large steps, then with shorter ones.
  */
 public final class CalmOpenings {
 
     // A unit outside the band counts as many inside.
     private static final int OUTSIDE = 1000;
     private static final int FIRST_STEP = 1 << 12;
+    private static final int SHORTER = 4;
 
     private final Problem problem;
     private final Graph graph;
@@ -78,7 +79,7 @@ public final class CalmOpenings {
      */
     public static int[] of(Problem problem, Answer answer, Comfort comfort) {
         CalmOpenings calm = new CalmOpenings(problem, answer, answer.openingsFound(), comfort);
-        for (int step = FIRST_STEP; step > 0; step /= 2) {
+        for (int step = FIRST_STEP; step > 0; step /= SHORTER) {
             boolean moved = true;
             while (moved) {
                 moved = calm.move(step) | calm.move(-step);

@@ -27,16 +27,16 @@ final class RootPass {
         this.bounds = bounds;
     }
 
-    /** Returns the pass; null if the root has no answer, or if the work limit strikes. */
+    /** Returns the pass; null if the root has no answer that is cheap enough, or if the work limit strikes. */
     @Nullable
     AirPass run() {
         int bound = bounds.bound();
         Ceiling ceiling = bounds.ceiling();
-        AirPass pass = work.pass(root, ceiling, bound);
-        if (pass != null || (setting.graph().firsts.size() > 1 && !proveStretches())) {
+        AirPass pass = bound < work.best() ? work.pass(root, ceiling, bound) : null;
+        if (pass != null || bound + 1 >= work.best() || (setting.graph().firsts.size() > 1 && !proveStretches())) {
             return pass;
         }
-        return raise(Math.max(bound + 1, bounds.bound()), limit -> work.pass(root, ceiling, limit));
+        return raise(Math.max(bound + 1, bounds.bound()), work.best(), limit -> work.pass(root, ceiling, limit));
     }
 
     // From the last stretch to the first; false if one of them has no answer.
@@ -49,7 +49,7 @@ final class RootPass {
             int stretch = s;
             IntFunction<@Nullable AirPass> passWithin =
                     limit -> work.ran(AirPass.alone(setting, root, ceiling, stretch, stretches.beyond(), limit));
-            AirPass pass = raise(stretches.look(stretch) + room, passWithin);
+            AirPass pass = raise(stretches.look(stretch) + room, Problem.NEVER, passWithin);
             if (pass == null) {
                 return false;
             }
@@ -60,12 +60,12 @@ final class RootPass {
     }
 
     // Raises the limit until a pass finds something: the first that does is exact, and the cheapest passes come first.
-    private @Nullable AirPass raise(int bound, IntFunction<@Nullable AirPass> passWithin) {
+    private @Nullable AirPass raise(int bound, int below, IntFunction<@Nullable AirPass> passWithin) {
         int raise = 0;
-        while (bound < Problem.NEVER) {
-            int limit = Math.min(bound + raise, Problem.NEVER - 1);
+        while (bound < below) {
+            int limit = Math.min(bound + raise, below - 1);
             AirPass pass = passWithin.apply(limit);
-            if (pass != null || limit >= Problem.NEVER - 1 || work.isSpent()) {
+            if (pass != null || limit >= below - 1 || work.isSpent()) {
                 return pass;
             }
             raise = raise > LARGE ? Problem.NEVER : 2 * raise + 1;

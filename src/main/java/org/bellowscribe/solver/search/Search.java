@@ -12,9 +12,9 @@ public final class Search {
     private final Setting setting;
     private final Work work;
 
-    private Search(Problem problem, long cellLimit) {
+    private Search(Problem problem, long cellLimit, int below) {
         setting = Setting.of(problem);
-        work = new Work(setting, cellLimit);
+        work = new Work(setting, cellLimit, below);
     }
 
     /**
@@ -24,7 +24,18 @@ public final class Search {
      * @param cellLimit states to expand at most before giving up the proof
      */
     public static Answer solve(Problem problem, long cellLimit) {
-        Search search = new Search(Turned.of(problem), cellLimit);
+        return solve(problem, cellLimit, Problem.NEVER);
+    }
+
+    /**
+     * Solves a problem if that costs little enough.
+     *
+     * @param problem the problem
+     * @param cellLimit states to expand at most before giving up the proof
+     * @param below answers that cost as much or more are not looked for: without an answer this is its lower bound
+     */
+    public static Answer solve(Problem problem, long cellLimit, int below) {
+        Search search = new Search(Turned.of(problem), cellLimit, Math.min(below, Problem.NEVER));
         int bound = search.run();
         Work work = search.work;
         int lowerBound = bound >= Problem.NEVER ? Integer.MAX_VALUE : bound;
@@ -58,14 +69,14 @@ public final class Search {
             return Math.min(bounds.bound(), work.best());
         }
         if (pass == null) {
-            return Problem.NEVER;
+            return work.best();
         }
         root.bound = pass.cost();
         if (work.isExact(pass, work.trace(pass))) {
             return pass.cost();
         }
         int bound = new Deepening(setting, work, root, bounds).run();
-        if (!work.isFound() && bound < Problem.NEVER) {
+        if (!work.isFound() && bound < work.best()) {
             new Starts(setting, work, root, bounds).attempt(STARTS);
         }
         return Math.min(bound, work.best());

@@ -10,12 +10,19 @@ final class Work {
 
     private int nodes;
     private long cells;
-    private int best = Problem.NEVER;
+    private int best;
     private @Nullable Trace found;
     private int @Nullable [] foundOpenings;
 
-    Work(Setting setting, long cellLimit) {
+    /**
+     * Begins with nothing found.
+     *
+     * @param cellLimit states to expand at most
+     * @param below answers that cost as much or more are of no use
+     */
+    Work(Setting setting, long cellLimit, int below) {
         this.setting = setting;
+        best = below;
         this.cellLimit = cellLimit;
     }
 
@@ -56,7 +63,7 @@ final class Work {
         return cost <= pass.cost();
     }
 
-    /** Returns the cost of the cheapest answer so far; {@link Problem#NEVER} if there is none. */
+    /** Returns what an answer must cost less than: as much as the cheapest so far, or as was asked for. */
     int best() {
         return best;
     }

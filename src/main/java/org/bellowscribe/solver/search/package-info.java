@@ -39,6 +39,9 @@
  *       rest: the ceiling of the passes under that node;
  *   <li><b>price</b>: a Lagrange multiplier for the air that passes before a place with a given opening; <b>refund</b>: what
  *       is given back for it;
+ *   <li><b>zone</b>: openings at which the end of an event costs the same; <b>charge</b>: the least of it that a pass can be
+ *       sure of, because an anchor's opening is known as an interval only. It is nothing at a wide node and exact where the
+ *       interval is one opening;
  *   <li><b>toll</b>: any charge that the layer above has put on an option or a move, such as the multipliers of equal
  *       measures; to the search it is a cost like others;
  *   <li><b>potential</b>: about what it costs from the first event of a stretch to the end of the tune.
@@ -65,6 +68,12 @@
  * With one anchor a given start is a single exact pass: after two rounds five starts are tried
  * ({@link org.bellowscribe.solver.search.Starts}), and the best of them becomes the limit. Work is bounded in expanded
  * states; where the bound strikes without an answer, given starts are tried.
+ *
+ * <p>What an opening costs is part of all this: a pass adds the charge at the end of each event, once (the corridor leaves an
+ * event's own charge out of the cost at its end and hands it on), and a node is closed only when its marks have openings
+ * ({@link org.bellowscribe.solver.search.Placement}) that cost no more than what was charged. The bounds without openings do
+ * not know of it, and stay true. An answer carries the openings that its cost was counted at.
+ * {@link org.bellowscribe.solver.search.CalmOpenings} moves them, within their zones, to the calmest that the marks may have.
  */
 @NullMarked
 package org.bellowscribe.solver.search;

@@ -131,7 +131,7 @@ class RendererPlayOrderTest {
 
     private static List<Path> scores() throws IOException {
         try (Stream<Path> suite = Files.list(Shared.path("corpus/suite/lilypond"));
-                Stream<Path> samples = Files.list(Path.of("samples"))) {
+                Stream<Path> samples = Files.list(Path.of("samples", "book"))) {
             Stream<Path> repeats =
                     suite.filter(file -> file.getFileName().toString().startsWith("45"));
             return Stream.concat(repeats, samples.filter(Files::isRegularFile))

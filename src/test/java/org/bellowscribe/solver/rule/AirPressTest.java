@@ -10,13 +10,21 @@ class AirPressTest {
 
     private final AirPress rule = new AirPress();
 
-    private final Points points = Scene.points("long-note", 6, "short-note", 12, "rest", 2, "full", 1);
+    private final Points points =
+            Scene.points("long-note", 6, "short-note", 12, "rest", 2, "full", 1, "full-short-note", 5);
 
     @Test
     void pressCostsByTheLengthOfTheNote() {
         assertEquals(6, rule.points(Scene.note("E4", 0.5), AirUse.LIGHT, points));
         assertEquals(12, rule.points(Scene.note("E4", 0.1), AirUse.LIGHT, points));
         assertEquals(7, rule.points(Scene.note("E4", 0.5), AirUse.FULL, points));
+    }
+
+    @Test
+    void fullAirOnAShortNoteCostsMore() {
+        assertEquals(17, rule.points(Scene.note("E4", 0.1), AirUse.FULL, points));
+        assertEquals(5, rule.points(Scene.note("E4", 0.3), AirUse.FULL, points));
+        assertEquals(3, rule.points(Scene.rest(0.1), AirUse.FULL, points));
     }
 
     @Test
