@@ -41,8 +41,7 @@ final class MovingHandCheck {
 
     private void checkReach(Step step, Button button, int finger) {
         boolean crowded = step.buttons().stream().anyMatch(other -> areSideBySide(button, other));
-        // A hand that leans lies one button lower on the inner rows.
-        boolean lower = finger == INDEX_FINGER || crowded || button.row() > 1;
+        boolean lower = finger == INDEX_FINGER || crowded;
         int least = step.handOn() + finger - (lower ? 2 : 1);
         int most = step.handOn() + finger - (finger == LITTLE_FINGER || crowded ? 0 : 1);
         findings.require(

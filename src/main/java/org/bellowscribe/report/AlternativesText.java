@@ -60,7 +60,7 @@ public final class AlternativesText {
             Step before = steps.get(order.get(i - 1));
             Step after = steps.get(order.get(i));
             reversals += before.direction() == after.direction() ? 0 : 1;
-            shifts += before.handOn() == after.handOn() ? 0 : 1;
+            shifts += after.isMovedFrom(before) ? 1 : 0;
         }
         long air = steps.stream().filter(step -> step.air() != AirUse.NONE).count();
         long silent = steps.stream()

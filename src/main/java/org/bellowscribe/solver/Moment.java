@@ -9,15 +9,16 @@ import org.bellowscribe.score.Event;
  * @param seconds how long it sounds
  * @param closing true for the note on which a section of the tune closes, and for the last note
  * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
+ * @param lowest true for the lowest note of the tune, wherever it comes, and its upper neighbor
  */
-public record Moment(Event event, double seconds, boolean closing, int homeRow) {
+public record Moment(Event event, double seconds, boolean closing, int homeRow, boolean lowest) {
 
     /** No row is home. */
     public static final int NO_ROW = 0;
 
     /** Creates the moment of an event by itself, where no row is home. */
     public Moment(Event event, double seconds, boolean closing) {
-        this(event, seconds, closing, NO_ROW);
+        this(event, seconds, closing, NO_ROW, false);
     }
 
     /** Returns true if nothing sounds. */

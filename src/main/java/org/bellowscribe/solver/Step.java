@@ -12,8 +12,8 @@ import org.bellowscribe.score.Event;
  * @param direction the way the bellows go
  * @param buttons one button for each pitch of the event, in the same order; empty for a rest
  * @param fingers one finger for each button, 1 (index) to 4 (little)
- * @param handOn number of the button of the outer row under the index finger: the place of the hand along the rows; where
- *     the hand leans, each finger lies one button lower on the inner rows
+ * @param handOn number of the button under the index finger, on the row of the buttons (for a rest on the outer one): the
+ *     place of the hand along the rows
  * @param held true if, coming from every event that can sound before it, a button stays down through a reversal
  * @param leftHand what the left hand does, in order of time
  * @param air how far the air button is pressed
@@ -39,6 +39,23 @@ public record Step(
         buttons = List.copyOf(buttons);
         fingers = List.copyOf(fingers);
         leftHand = List.copyOf(leftHand);
+    }
+
+    /**
+     * Returns true if the hand has moved since another step. A button of an inner row lies half a button higher than the same
+     * number of the outer row; half a button is no move: the hand leans a little, and the fingers tell.
+     */
+    public boolean isMovedFrom(Step other) {
+        return Math.abs(halves() - other.halves()) > 1;
+    }
+
+    /** Returns true if a button of an inner row is pressed. */
+    public boolean isOnInnerRow() {
+        return buttons.stream().anyMatch(button -> button.row() > 1);
+    }
+
+    private int halves() {
+        return 2 * handOn + (isOnInnerRow() ? 1 : 0);
     }
 
     /** Returns the same step at another event: the written one of a melody that is not played. */

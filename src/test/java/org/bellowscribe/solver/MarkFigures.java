@@ -65,7 +65,7 @@ record MarkFigures(
                 counts[1] += before.direction() == step.direction() ? 0 : 1;
                 boolean both = !before.buttons().isEmpty() && !step.buttons().isEmpty();
                 counts[2] += both && !rows(before).equals(rows(step)) ? 1 : 0;
-                counts[3] += before.handOn() == step.handOn() ? 0 : 1;
+                counts[3] += step.isMovedFrom(before) ? 1 : 0;
             }
             before = step;
         }

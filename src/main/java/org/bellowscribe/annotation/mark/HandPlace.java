@@ -1,7 +1,9 @@
 package org.bellowscribe.annotation.mark;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
@@ -35,10 +37,16 @@ public final class HandPlace implements Annotator {
         }
         PlayNeighbors neighbors = PlayNeighbors.of(arrangement.tune());
         List<Mark> marks = new ArrayList<>();
+        // Where the hand lies on the outer row and on the inner ones since the last mark.
+        Map<Boolean, Integer> told = new HashMap<>();
         for (Step step : arrangement.pressed()) {
             boolean moved = neighbors.before(step.event().index()).stream()
-                    .anyMatch(before -> arrangement.step(before).handOn() != step.handOn());
-            if (marks.isEmpty() || moved) {
+                    .anyMatch(before -> step.isMovedFrom(arrangement.step(before)));
+            Integer before = told.put(step.isOnInnerRow(), step.handOn());
+            boolean crept = before != null && before != step.handOn();
+            if (marks.isEmpty() || moved || crept) {
+                told.clear();
+                told.put(step.isOnInnerRow(), step.handOn());
                 String words = arrangement.style().words().hand().with("button", step.handOn());
                 marks.add(new Mark.Words(step.event().index(), Topic.HAND, words));
             }

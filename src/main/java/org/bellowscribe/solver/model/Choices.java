@@ -91,7 +91,8 @@ public final class Choices {
     private record Place(int handOn, boolean leaning) {
 
         Choice choice(BellowsDirection direction, List<Button> buttons, List<Integer> fingers, Grip grip) {
-            return new Choice(direction, handOn, leaning, buttons, fingers, grip);
+            return new Choice(
+                    direction, buttons.isEmpty() ? handOn : on(buttons.get(0)), leaning, buttons, fingers, grip);
         }
 
         int on(Button button) {
@@ -105,9 +106,11 @@ public final class Choices {
             return;
         }
         for (Button button : partial.candidates().get(chosen.size())) {
-            chosen.add(button);
-            combine(moment, partial, chosen, choices);
-            chosen.remove(chosen.size() - 1);
+            if (partial.place().on(button) >= 1) {
+                chosen.add(button);
+                combine(moment, partial, chosen, choices);
+                chosen.remove(chosen.size() - 1);
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 package org.bellowscribe.solver.model;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,12 +25,15 @@ import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
 import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Zones;
+import org.bellowscribe.theory.Pitch;
 import org.jspecify.annotations.Nullable;
 
 /** A tune on an instrument: for each event its choices and actions, and the integer problem made of them. */
 public final class Model {
 
     private static final double THOUSANDTHS = 1000;
+
+    private static final int WHOLE_TONE = 2;
 
     private final Tune tune;
     private final Instrument instrument;
@@ -65,10 +69,11 @@ public final class Model {
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
         RowOfKey home = new RowOfKey(instrument);
+        Pitch lowest = lowest(tune);
         for (Event event : tune.events()) {
             int row = home.of(tune.measureOf(event).key());
             boolean closes = event.index() == closing || sections.closes(event);
-            Moment moment = new Moment(event, tune.seconds(event), closes, row);
+            Moment moment = new Moment(event, tune.seconds(event), closes, row, isLowest(event, lowest));
             moments.add(moment);
             add(
                     moment,
@@ -76,6 +81,18 @@ public final class Model {
                     wanted.get(event.index()),
                     options.pins().at(event.index()));
         }
+    }
+
+    // On a diatonic box a note and its upper neighbor lie on one button.
+    private static boolean isLowest(Event event, Pitch lowest) {
+        return event.pitches().stream().anyMatch(pitch -> pitch.midiNumber() - lowest.midiNumber() <= WHOLE_TONE);
+    }
+
+    private static Pitch lowest(Tune tune) {
+        return tune.events().stream()
+                .flatMap(event -> event.pitches().stream())
+                .min(Comparator.naturalOrder())
+                .orElse(new Pitch(0));
     }
 
     private void add(Moment moment, List<Choice> possible, List<WantedSound> wanted, Pins pins) {

@@ -37,7 +37,7 @@ public final class HandShift implements PairRule {
 
     @Override
     public int points(Moment before, Choice from, Moment after, Choice to, Points points) {
-        int halves = Math.abs(halves(from) - halves(to));
+        int halves = Math.abs(from.halves() - to.halves());
         if (halves == 0) {
             return 0;
         }
@@ -45,10 +45,5 @@ public final class HandShift implements PairRule {
             return points.of(BESIDE_REST);
         }
         return halves == 1 ? points.of(LEAN) : points.of(before.pace()) + halves / 2 * points.of(PER_BUTTON);
-    }
-
-    // The place in halves of a button: a hand that leans lies half a button lower.
-    private static int halves(Choice choice) {
-        return 2 * choice.handOn() - (choice.leaning() ? 1 : 0);
     }
 }

@@ -8,7 +8,9 @@ import org.bellowscribe.solver.StepRule;
 
 /**
  * Charges the index and the little finger: the hand lies where the two fingers between them play most, and the outer ones
- * reach what lies at either end (common practice, no source). Strapped hands cannot lie elsewhere.
+ * reach what lies at either end (common practice, no source). The lowest note of the tune is the index finger's own, so that
+ * it does not lie idle below a tune of few notes (published for the scale of G on the G row: S18, "Bellows and Strings"
+ * blog). Strapped hands cannot lie elsewhere.
  */
 public final class OuterFinger implements StepRule {
 
@@ -37,7 +39,7 @@ public final class OuterFinger implements StepRule {
             return 0;
         }
         long outer = choice.fingers().stream()
-                .filter(finger -> finger == INDEX || finger == LITTLE)
+                .filter(finger -> finger == LITTLE || (finger == INDEX && !moment.lowest()))
                 .count();
         return (int) outer * points.of(EACH);
     }

@@ -28,9 +28,9 @@ class HandShiftTest {
 
     @Test
     void leaningHalfAButtonLowerTakesLittle() {
-        assertEquals(3, shift(Scene.push(3, 1, 3), Scene.leaning(3, 2, 3)));
-        assertEquals(3, shift(Scene.leaning(3, 2, 3), Scene.push(2, 2, 3)));
-        assertEquals(0, shift(Scene.leaning(3, 1, 3), Scene.leaning(3, 2, 3)));
+        assertEquals(3, shift(Scene.push(3, 1, 3), Scene.leaning(2, 2, 3)));
+        assertEquals(3, shift(Scene.leaning(2, 2, 3), Scene.push(2, 2, 3)));
+        assertEquals(0, shift(Scene.leaning(3, 1, 3), Scene.leaning(2, 2, 3)));
         assertEquals(9, shift(Scene.leaning(3, 1, 3), Scene.leaning(4, 1, 4)));
     }
 

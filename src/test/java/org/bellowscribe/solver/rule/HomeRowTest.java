@@ -15,7 +15,7 @@ class HomeRowTest {
 
     private static Moment atHomeOn(int row) {
         Moment moment = Scene.note("D4", 1);
-        return new Moment(moment.event(), moment.seconds(), false, row);
+        return new Moment(moment.event(), moment.seconds(), false, row, false);
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.bellowscribe.solver.rule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Points;
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +16,14 @@ class OuterFingerTest {
     void indexAndLittleFingerCost() {
         assertEquals(1, rule.points(Scene.note("D4", 1), Scene.push(3, 1, 3), points));
         assertEquals(1, rule.points(Scene.note("D5", 1), Scene.push(3, 1, 6), points));
+    }
+
+    @Test
+    void indexIsFreeOnTheLowestNoteOfTheTune() {
+        Moment note = Scene.note("D4", 1);
+        Moment lowest = new Moment(note.event(), 1, false, Moment.NO_ROW, true);
+        assertEquals(0, rule.points(lowest, Scene.push(3, 1, 3), points));
+        assertEquals(1, rule.points(lowest, Scene.push(3, 1, 6), points));
     }
 
     @Test

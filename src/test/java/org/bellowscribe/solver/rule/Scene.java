@@ -64,7 +64,7 @@ final class Scene {
 
     /** Returns a pushed button under a hand that leans. */
     static Choice leaning(int handOn, int row, int number) {
-        Choice level = choice(BellowsDirection.PUSH, row > 1 ? handOn - 1 : handOn, row, number);
+        Choice level = choice(BellowsDirection.PUSH, handOn, row, number);
         return new Choice(level.direction(), handOn, true, level.buttons(), level.fingers(), Grip.MOVING);
     }
 
