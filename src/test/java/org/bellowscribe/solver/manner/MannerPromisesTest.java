@@ -1,15 +1,12 @@
 package org.bellowscribe.solver.manner;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.Stream;
@@ -42,38 +39,21 @@ class MannerPromisesTest {
     /** Counts over all tunes in one manner, on the sheet, each event once. */
     private static final class Figures {
         private int reversals;
-        private int rowChanges;
-        private int shifts;
-        private int buttons;
-        private int unlike;
-        private int silentFirstBeats;
         private int wanted;
         private int met;
 
         void add(Solution solution) {
-            Set<String> used = new HashSet<>();
             Step before = null;
             for (Step step : solution.steps()) {
-                step.buttons().forEach(button -> used.add(button.id()));
                 step.leftHand().forEach(this::add);
                 if (before != null) {
                     reversals += before.direction() == step.direction() ? 0 : 1;
-                    shifts += before.handOn() == step.handOn() ? 0 : 1;
-                    boolean rows = !before.buttons().isEmpty() && !step.buttons().isEmpty();
-                    rowChanges += rows && row(before) != row(step) ? 1 : 0;
                 }
                 before = step;
             }
-            buttons += used.size();
-            unlike += solution.unlike().size();
-        }
-
-        private static int row(Step step) {
-            return step.buttons().get(0).row();
         }
 
         private void add(LeftHandPlay play) {
-            silentFirstBeats += play.wanted().firstBeat() && play.sound() == null ? 1 : 0;
             wanted++;
             met += play.fit() == LeftHandFit.EXACT || play.fit() == LeftHandFit.PLAIN_ROOT ? 1 : 0;
         }
@@ -110,23 +90,6 @@ class MannerPromisesTest {
                 () -> "%s has %d %s, %s %d"
                         .formatted(
                                 manner, figure.applyAsInt(of(manner)), what, id, figure.applyAsInt(figures))));
-    }
-
-    @Test
-    void learnerHasTheFewestButtonsRowChangesAndMovesOfTheHand() {
-        assertLeast("learner", "buttons", figures -> figures.buttons);
-        assertLeast("learner", "row changes", figures -> figures.rowChanges);
-        assertLeast("learner", "moves of the hand", figures -> figures.shifts);
-    }
-
-    @Test
-    void learnerPlaysEqualMeasuresAlike() {
-        assertEquals(0, of("learner").unlike);
-    }
-
-    @Test
-    void learnerIsNeverSilentOnAFirstBeat() {
-        assertEquals(0, of("learner").silentFirstBeats);
     }
 
     @Test
