@@ -69,7 +69,8 @@ class MannerPromisesTest {
                     .toList();
         }
         for (int i = 0; i < scores.size(); i += 2) {
-            String text = ScoreDocument.decode(Files.readAllBytes(scores.get(i))).text();
+            String text =
+                    ScoreDocument.decode(Files.readAllBytes(scores.get(i))).text();
             Tune tune = ScoreReader.read(text, "sample", ReadingOptions.DEFAULT);
             for (Manner manner : MannerLibrary.all()) {
                 SolverOptions options = new SolverOptions(manner, Times.AGAIN, true, CELL_LIMIT);
@@ -88,8 +89,7 @@ class MannerPromisesTest {
         FOUND.forEach((id, figures) -> assertTrue(
                 figure.applyAsInt(of(manner)) <= figure.applyAsInt(figures),
                 () -> "%s has %d %s, %s %d"
-                        .formatted(
-                                manner, figure.applyAsInt(of(manner)), what, id, figure.applyAsInt(figures))));
+                        .formatted(manner, figure.applyAsInt(of(manner)), what, id, figure.applyAsInt(figures))));
     }
 
     @Test
