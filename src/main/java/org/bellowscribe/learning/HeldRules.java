@@ -22,8 +22,8 @@ import org.bellowscribe.solver.StepRule;
 import org.bellowscribe.solver.Task;
 
 /**
- * Which rules must keep their points because the marks do not speak of what they charge: those of air and bellows, of the left
- * hand, and all that tell one finger from another, where none of that was marked. Without this, marks of buttons alone
+ * Which rules must keep their points because the marks do not speak of what they charge: those of the air button, of the left
+ * hand, and all that tell one finger from another, where none of that was marked; and those of the opening always. Without this, marks of buttons alone
  * would throw the fingering away, and the air button would become free.
  */
 final class HeldRules {
@@ -47,7 +47,9 @@ final class HeldRules {
         boolean fingers = held.marks.stream().anyMatch(pin -> !pin.fingers().isEmpty() || pin.handOn() != null);
         Set<String> ids = new TreeSet<>();
         for (Rule rule : Rule.all()) {
-            boolean silent = ((rule instanceof AirRule || rule instanceof OpeningRule) && !air)
+            // The points of an opening must rise towards the ends, which the program does not know.
+            boolean silent = rule instanceof OpeningRule
+                    || (rule instanceof AirRule && !air)
                     || (rule instanceof LeftHandRule && !left)
                     || (!fingers && held.tellsFingers(rule));
             if (silent) {

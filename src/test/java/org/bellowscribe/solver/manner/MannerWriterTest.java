@@ -45,8 +45,8 @@ class MannerWriterTest {
     @Test
     void onlyWhatDiffersFromAMannerOfTheLibraryIsWritten() {
         String text = MannerWriter.write(MannerLibrary.of("across-the-rows"), USUAL);
-        assertTrue(text.contains("<points case=\"each\">3</points>"), text);
-        assertFalse(text.contains("same-finger"), text);
+        assertTrue(text.contains("<points case=\"very-quick\">20</points>"), text);
+        assertFalse(text.contains("finger-stretch"), text);
     }
 
     @Test
