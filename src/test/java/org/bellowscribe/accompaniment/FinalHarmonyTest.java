@@ -46,7 +46,10 @@ import org.junit.jupiter.api.Test;
  * table goes to {@code target/final-harmony.txt}:
  *
  * <pre>
- * TABLE
+ * | odd half | tunes, measures | tonic only | found | meant |
+ * |---|---|---|---|---|
+ * | dance tunes (`rjl20-oldtime`) | 28, 455 | 56.3 % | 76.7 % | 76.5 % |
+ * | songs (`openewld`) | 37, 781 | 42.4 % | 74.9 % | 75.0 % |
  * </pre>
  *
  * <p>Two editors of the same tune agree on 83.8 % of the roots.
