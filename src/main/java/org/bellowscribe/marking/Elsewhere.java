@@ -16,6 +16,7 @@ import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.instrument.file.LibraryEntry;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Pins;
+import org.bellowscribe.theory.Key;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,13 +68,16 @@ final class Elsewhere {
             return all;
         }
         KeySearch.InKey nearest = search.nearest();
-        return withAdvice(why, nearest.cost() == null ? instrument() : key(nearest.semitones()));
+        return withAdvice(why, nearest.cost() == null ? instrument() : key(nearest));
     }
 
-    private static String key(int semitones) {
-        return semitones == 0
-                ? "Maybe leave out --transpose: as written the tune can be played."
-                : "Maybe --transpose %d: there the tune can be played.".formatted(semitones);
+    private static String key(KeySearch.InKey found) {
+        if (found.semitones() == 0) {
+            return "Maybe leave out --transpose: as written the tune can be played.";
+        }
+        Key key = found.tune().measures().get(0).key();
+        return "Maybe --transpose %d: there the tune can be played%s."
+                .formatted(found.semitones(), key.hasManySigns() ? ", in a key of " + key.signs() : "");
     }
 
     // The advice stands once, at the end of the list.

@@ -62,8 +62,8 @@ class OptionPairsTest {
                 words.append(' ').append(FACTORS.get(factor).get(row[factor]));
             }
             String options = words.toString().strip().replaceAll(" +", " ");
-            commands.add("samples/two-ducks.musicxml " + options);
-            commands.add("samples/the-leaning-gate.musicxml " + options);
+            commands.add("samples/book/two-ducks.musicxml " + options);
+            commands.add("samples/book/the-leaning-gate.musicxml " + options);
         }
         return commands;
     }
