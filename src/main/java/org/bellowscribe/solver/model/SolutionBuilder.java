@@ -59,10 +59,7 @@ final class SolutionBuilder {
             }
         }
         int total = bill.values().stream().mapToInt(Integer::intValue).sum();
-        if (total != answer.cost()) {
-            throw new IllegalStateException(
-                    "The bill (%d) and the search (%d) must agree.".formatted(total, answer.cost()));
-        }
+        requireAgreement(total, answer.cost() - spared(problem, answer, openings));
         LeastPoints apart = new LeastPoints(alike.plain().cost(), alike.plain().lowerBound());
         Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times(), apart);
         return new Solution(
@@ -70,6 +67,17 @@ final class SolutionBuilder {
                 again,
                 cost,
                 alike.differences().stream().map(this::unlike).toList());
+    }
+
+    // Where the work was used up, the search may have charged the bellows more than the calmest openings need.
+    private static int spared(Problem problem, Answer answer, int[] openings) {
+        return problem.openingCost(answer.openingsFound()) - problem.openingCost(openings);
+    }
+
+    private static void requireAgreement(int bill, int searched) {
+        if (bill != searched) {
+            throw new IllegalStateException("The bill (%d) and the search (%d) must agree.".formatted(bill, searched));
+        }
     }
 
     private UnlikePlay unlike(Outlier difference) {
