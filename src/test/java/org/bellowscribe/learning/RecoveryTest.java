@@ -24,7 +24,11 @@ import org.junit.jupiter.api.Test;
  * points found mark tunes that it never saw. A table in {@code target/learning-recovery.txt}. Runs with {@code
  * -Dmeasure=learning} only; {@code LearnerTest} keeps a small share of it in the build.
  *
- * <p>MEASURED
+ * <p>Measured by hand before the rules of the home row and of the opening came, on a busy machine (a try of 40 tunes took
+ * about a minute of processor time), tunes left out: {@code across-the-rows} from 40 tunes buttons 97.6 %, directions 98.1 %,
+ * left hand 98.4 % (71.6, 76.3, 90.4 before); {@code chords-first} 96.0, 97.0, 98.6 (81.9, 85.4, 90.1 before), with a
+ * shorter search than today's; {@code across-the-rows} from 10 tunes 92.7, 94.9, 96.8. Not measured yet: {@code learner},
+ * and with marks changed at random.
  */
 @Tag("learning")
 class RecoveryTest {
