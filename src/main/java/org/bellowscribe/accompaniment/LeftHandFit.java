@@ -23,7 +23,7 @@ public enum LeftHandFit {
      * is Am7).
      */
     RELATIVE,
-    /** For a major chord the minor chord below it, or that chord's bass: E minor for G. */
+    /** For a major chord the minor chord below it, or that chord's bass: E minor for G; never where the left hand is written out. */
     RELATIVE_MINOR,
     /** A sound of another harmony that has the melody note over it: it goes with the tune, if not with the harmony. */
     WITH_MELODY,
@@ -63,7 +63,7 @@ public enum LeftHandFit {
             return FIFTH;
         }
         if (sameKind && isRelative(harmony, sound)) {
-            return harmony.isMinor() ? RELATIVE : RELATIVE_MINOR;
+            return harmony.isMinor() ? RELATIVE : wanted.melody().isEmpty() ? null : RELATIVE_MINOR;
         }
         return sameKind && wanted.melody().stream().anyMatch(sound::carries) ? WITH_MELODY : null;
     }

@@ -20,6 +20,11 @@ class LeftHandFitTest {
     private static final ChordSymbol A_MINOR = ChordSymbol.minor(PitchClass.parse("A"));
 
     private static @Nullable LeftHandFit bass(ChordTone tone, ChordSymbol harmony, String sounding) {
+        return bass(tone, harmony, sounding, Set.of());
+    }
+
+    private static @Nullable LeftHandFit bass(
+            ChordTone tone, ChordSymbol harmony, String sounding, Set<PitchClass> over) {
         WantedSound wanted = new WantedSound(
                 0,
                 Fraction.ZERO,
@@ -28,7 +33,7 @@ class LeftHandFitTest {
                 tone,
                 false,
                 List.of(new HarmonyOption(harmony, 0)),
-                Set.of());
+                over);
         return LeftHandFit.of(wanted, harmony, LeftHandSound.bass(PitchClass.parse(sounding)));
     }
 
@@ -62,9 +67,14 @@ class LeftHandFitTest {
     /** Where the push has the G, the pull has E minor: two teachers take it on most such beats. */
     @Test
     void relativeMinorStandsInForAMajorChord() {
-        assertEquals(LeftHandFit.RELATIVE_MINOR, chord(G, "E", Third.MINOR));
-        assertEquals(LeftHandFit.RELATIVE_MINOR, bass(ChordTone.ROOT, G, "E"));
-        assertNull(chord(G, "E", Third.MAJOR));
+        Set<PitchClass> melody = Set.of(PitchClass.parse("A"));
+        assertEquals(LeftHandFit.RELATIVE_MINOR, bass(ChordTone.ROOT, G, "E", melody));
+    }
+
+    @Test
+    void nothingStandsInForAMajorChordByItsRelativeMinorWhereTheLeftHandIsWrittenOut() {
+        assertNull(bass(ChordTone.ROOT, G, "E"));
+        assertNull(chord(G, "E", Third.MINOR));
     }
 
     @Test

@@ -126,7 +126,7 @@ class SavedAgainTest {
                         .anyMatch(each -> Files.isExecutable(Path.of(each, "mscore3"))),
                 "mscore3 is not installed");
         for (String tune : List.of("two-ducks", "wagtail-on-the-weir", "the-ferry-bell", "pump-sunday")) {
-            Path score = Path.of("samples", tune + ".musicxml");
+            Path score = Path.of("samples", "book", tune + ".musicxml");
             Path saved = folder.resolve(tune + ".saved.musicxml");
             ProcessBuilder program = new ProcessBuilder(
                     "mscore3", "-o", saved.toString(), marked(score, "first").toString());

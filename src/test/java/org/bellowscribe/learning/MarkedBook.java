@@ -36,7 +36,7 @@ final class MarkedBook {
 
     /** Returns tunes of the samples that can be played, in order of their names. */
     static List<TaughtTune> samples(Manner manner, int most) throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.list(Path.of("samples", "book"))) {
             return marked(
                     files.filter(file -> file.toString().endsWith(".musicxml"))
                             .sorted()

@@ -74,7 +74,7 @@ class LibraryPropertiesTest {
     @MethodSource("instruments")
     void nameSaysTheLayoutAndNamesNobody(Instrument instrument) {
         String layout =
-                "(anglo|club|concertina|row|rows?|buttons?|accidentals|bass(es)?|notes?|thirds?|sixth|home|low|lower|inner"
+                "(anglo|club|concertina|row|rows?|buttons?|accidentals|bass(es)?|notes?|thirds?|sixth|home|start|third|fourth|low|lower|inner"
                         + "|outer|push|pull|reversed|spoons|no|on|the|one|and|both|ways|without)";
         Stream.of(instrument.name().split("[^A-Za-z]+"))
                 .filter(word -> word.length() > 1)

@@ -84,7 +84,7 @@ class MannerPromisesTest {
     static void markTheSamples() throws DiagnosedException, IOException {
         Instrument box = InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID);
         List<Path> scores;
-        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+        try (Stream<Path> files = Files.list(Path.of("samples", "book"))) {
             scores = files.filter(file -> file.toString().endsWith(".musicxml"))
                     .sorted()
                     .toList();
