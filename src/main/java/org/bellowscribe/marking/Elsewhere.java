@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class Elsewhere {
 
     private static final Set<DiagnosticCode> NOTES = EnumSet.of(DiagnosticCode.NO_BUTTON, DiagnosticCode.NO_REACH);
-    private static final int SOLVED = 4;
+    private static final int SOLVED = 2;
     private static final int OCTAVE = 12;
 
     private final MarkSettings settings;

@@ -11,9 +11,12 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Task;
 
 /** The second step of marking: chooses the key, solves, has the result replayed, and answers what a teacher asked. */
 public final class TuneDecider {
+
+    private static final long ADVICE_CELLS = 20_000;
 
     private final MarkSettings settings;
     private final Playing playing;
@@ -40,8 +43,22 @@ public final class TuneDecider {
             return decided(read, keys.get(inKey.semitones()), solved.solution(), remarks);
         }
         List<Diagnostic> why = ((Outcome.Unplayable) inKey.outcome()).diagnostics();
-        remarks.addAll(new Elsewhere(settings, read.tune(), search).advise(why));
+        KeySearch elsewhere = new KeySearch(read.tune(), (tune, moved) -> lookAt(read, tune, moved));
+        remarks.addAll(new Elsewhere(settings, read.tune(), elsewhere).advise(why));
         return new Decision.Refused(remarks);
+    }
+
+    // For advice it matters that the tune can be played, not that nothing costs less.
+    private Outcome lookAt(ReadTune read, Tune tune, int moved) {
+        try {
+            Task task =
+                    read.fixes().in(settings.task(tune, moved, read.leftHand())).task();
+            long cells = Math.min(ADVICE_CELLS, task.options().cellLimit());
+            Solution found = playing.attempt(task.with(task.options().withCellLimit(cells)));
+            return found == null ? new Outcome.Unplayable(List.of()) : new Outcome.Solved(found, List.of());
+        } catch (DiagnosedException e) {
+            return new Outcome.Unplayable(e.diagnostics());
+        }
     }
 
     private Outcome play(ReadTune read, Tune tune, int moved, SortedMap<Integer, Fixes.Fixed> keys) {
