@@ -2,6 +2,7 @@ package org.bellowscribe.marking;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.decision.DecidedTune;
@@ -40,7 +41,8 @@ public final class TuneDecider {
         List<Diagnostic> remarks = new ArrayList<>(read.remarks());
         if (inKey.outcome() instanceof Outcome.Solved solved) {
             remarks.addAll(solved.diagnostics());
-            return decided(read, keys.get(inKey.semitones()), solved.solution(), remarks);
+            Fixes.Fixed fixed = Objects.requireNonNull(keys.get(inKey.semitones()), "what was solved was fixed before");
+            return decided(read, fixed, solved.solution(), remarks);
         }
         List<Diagnostic> why = ((Outcome.Unplayable) inKey.outcome()).diagnostics();
         KeySearch elsewhere = new KeySearch(read.tune(), (tune, moved) -> lookAt(read, tune, moved));

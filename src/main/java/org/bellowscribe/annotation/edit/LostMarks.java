@@ -119,8 +119,8 @@ public final class LostMarks {
         for (List<Annotation.Syllable> line : lines.values()) {
             boolean ours = line.stream()
                     .noneMatch(each -> names.containsKey(each)
-                            || !each.text().equals(style.filler())
-                                    && !digits.belongTo(each.text(), letters.getOrDefault(each.noteIndex(), "")));
+                            || (!each.text().equals(style.filler())
+                                    && !digits.belongTo(each.text(), letters.getOrDefault(each.noteIndex(), ""))));
             if (ours) {
                 line.forEach(syllable -> names.put(syllable, MarkLines.LEFT_HAND_FINGERS));
                 return;

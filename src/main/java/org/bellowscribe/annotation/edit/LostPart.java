@@ -38,7 +38,7 @@ public final class LostPart {
 
     private static boolean isNamed(LetteredPart.Group group, int semitones, LeftHandLabels labels) {
         List<SortedSet<PitchClass>> possible = new ArrayList<>(List.of(new TreeSet<>()));
-        for (String label : group.text().strip().split(Pattern.quote(labels.together()))) {
+        for (String label : group.text().strip().split(Pattern.quote(labels.together()), -1)) {
             List<SortedSet<PitchClass>> longer = new ArrayList<>();
             for (SortedSet<PitchClass> tones : meanings(label, semitones, labels)) {
                 for (SortedSet<PitchClass> before : possible) {

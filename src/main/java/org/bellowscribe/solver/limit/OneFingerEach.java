@@ -33,7 +33,7 @@ public final class OneFingerEach implements StepLimit {
             Button button = choice.buttons().get(i);
             String finger = button.hand().label() + choice.fingers().get(i);
             Button other = taken.putIfAbsent(finger, button);
-            boolean free = other == null || !choice.grip().strapped() && button.isBeside(other) && across.add(finger);
+            boolean free = other == null || (!choice.grip().strapped() && button.isBeside(other) && across.add(finger));
             if (!free) {
                 return false;
             }

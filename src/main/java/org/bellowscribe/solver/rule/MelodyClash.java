@@ -47,7 +47,7 @@ public final class MelodyClash implements LeftHandRule {
         for (PitchClass tone : sound.tones()) {
             for (Pitch pitch : moment.event().pitches()) {
                 int above = pitch.pitchClass().above(tone);
-                if (above == 1 || above == 11 || bass && above == WHOLE_TONE) {
+                if (above == 1 || above == 11 || (bass && above == WHOLE_TONE)) {
                     return points.of(bass ? BASS : CHORD);
                 }
             }

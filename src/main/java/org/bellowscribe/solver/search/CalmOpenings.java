@@ -82,7 +82,8 @@ public final class CalmOpenings {
         for (int step = FIRST_STEP; step > 0; step /= SHORTER) {
             boolean moved = true;
             while (moved) {
-                moved = calm.move(step) | calm.move(-step);
+                boolean up = calm.move(step);
+                moved = calm.move(-step) || up;
             }
         }
         int[] openings = new int[2 * problem.size()];
