@@ -57,9 +57,9 @@ class AgreementTest {
         passages(text);
         Files.createDirectories(Path.of("target"));
         Files.writeString(Path.of("target", "agreement.txt"), text);
-        // What was reached, less what single tunes make of it; 90 and 70 are wanted.
+        // 90 and 70 are wanted.
         assertTrue(leftOut.either() >= 87, () -> "either of the two: " + leftOut.either());
-        assertTrue(leftOut.finger() >= 63, () -> "fingers: " + leftOut.finger());
+        assertTrue(leftOut.finger() >= 68, () -> "fingers: " + leftOut.finger());
     }
 
     private static String line(String name, Verdict verdict) {

@@ -27,8 +27,8 @@ class LearnerTest {
         Agreement before = learned.seen().before();
         Agreement after = learned.seen().after();
         assertTrue(before.buttons().percent() < 85, before::toString);
-        assertTrue(after.buttons().percent() > 92, after::toString);
-        assertTrue(after.directions().percent() > 94, after::toString);
+        assertTrue(after.buttons().percent() > 95, after::toString);
+        assertTrue(after.directions().percent() > 95, after::toString);
     }
 
     @Test
