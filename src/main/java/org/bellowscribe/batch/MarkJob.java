@@ -68,6 +68,9 @@ final class MarkJob {
             if (leftHand != null) {
                 AtomicFile.write(source.beside(Source.LEFT_HAND), leftHand);
             }
+            for (Beside beside : outputs.beside()) {
+                AtomicFile.write(source.beside(beside.ending()), beside.of(marked.tune()));
+            }
             source.write(marked.score().encode());
         }
         // The record comes last: it stands only beside what was written.

@@ -1,6 +1,7 @@
 package org.bellowscribe.batch;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.bellowscribe.marking.LeftHandChoice;
 import org.jspecify.annotations.Nullable;
 
@@ -11,9 +12,16 @@ import org.jspecify.annotations.Nullable;
  * @param score false if no marked score is to be written
  * @param record true if every decision is to be written beside the score, as data
  * @param leftHand what to write out of the left hand
+ * @param beside what else to write beside each marked score, in this order
  */
-public record Outputs(@Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand) {
+public record Outputs(
+        @Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand, List<Beside> beside) {
 
     /** The marked score alone. */
-    public static final Outputs SCORE = new Outputs(null, true, false, LeftHandChoice.NONE);
+    public static final Outputs SCORE = new Outputs(null, true, false, LeftHandChoice.NONE, List.of());
+
+    /** Copies the list. */
+    public Outputs {
+        beside = List.copyOf(beside);
+    }
 }

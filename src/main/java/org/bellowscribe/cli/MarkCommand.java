@@ -66,9 +66,11 @@ final class MarkCommand implements Command {
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        for (CommandOption<?> needsFiles :
+                List.of(MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.DRAWING)) {
+            FileOptions.refuseWithPipe(words, needsFiles);
+            SteeringOptions.requireFolder(words, needsFiles);
+        }
         if (SteeringOptions.onlyAsks(words)) {
             return FileOptions.toRead(words, terminal);
         }
@@ -79,6 +81,7 @@ final class MarkCommand implements Command {
         if (outputs.leftHand().sheet()) {
             beside.add(Source.LEFT_HAND);
         }
+        outputs.beside().forEach(each -> beside.add(each.ending()));
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
     }
 }

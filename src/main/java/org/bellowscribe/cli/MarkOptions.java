@@ -5,6 +5,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.batch.Beside;
 import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
@@ -78,6 +79,11 @@ final class MarkOptions {
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
 
+    static final CommandOption<Boolean> DRAWING = CommandOption.flag(
+            "drawing",
+            "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
+                    .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()));
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -101,6 +107,7 @@ final class MarkOptions {
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
+        all.add(DRAWING);
         all.add(LeftHandOptions.WRITTEN);
         all.addAll(FileOptions.WRITING);
         return all;
@@ -132,7 +139,12 @@ final class MarkOptions {
                 SteeringOptions.pins(words),
                 !SteeringOptions.onlyAsks(words),
                 words.has(RECORD),
-                LeftHandOptions.written(words));
+                LeftHandOptions.written(words),
+                beside(words));
+    }
+
+    private static List<Beside> beside(CommandWords words) {
+        return words.has(DRAWING) ? List.of(Beside.BELLOWS, Beside.BUTTONS) : List.of();
     }
 
     private static LibraryEntry entry(CommandWords words) {
