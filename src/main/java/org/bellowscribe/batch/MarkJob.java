@@ -21,6 +21,7 @@ import org.bellowscribe.report.RecordWriter;
 import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
 import org.bellowscribe.report.TuneSummary;
+import org.bellowscribe.words.TuneInWords;
 
 /** Marks one score: hands its bytes to the room where tunes are marked, and writes what comes back. */
 final class MarkJob {
@@ -67,6 +68,10 @@ final class MarkJob {
             byte[] leftHand = marked.leftHandSheet();
             if (leftHand != null) {
                 AtomicFile.write(source.beside(Source.LEFT_HAND), leftHand);
+            }
+            if (outputs.words()) {
+                String words = TuneInWords.of(marked.tune(), settings.style()).text();
+                AtomicFile.write(source.beside(Source.WORDS), words.getBytes(StandardCharsets.UTF_8));
             }
             source.write(marked.score().encode());
         }

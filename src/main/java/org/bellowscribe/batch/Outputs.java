@@ -10,10 +10,11 @@ import org.jspecify.annotations.Nullable;
  * @param pins where the pins of the one tune are; null for those beside each score
  * @param score false if no marked score is to be written
  * @param record true if every decision is to be written beside the score, as data
+ * @param words true if the tune is to be written in words beside the score
  * @param leftHand what to write out of the left hand
  */
-public record Outputs(@Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand) {
+public record Outputs(@Nullable Path pins, boolean score, boolean record, boolean words, LeftHandChoice leftHand) {
 
     /** The marked score alone. */
-    public static final Outputs SCORE = new Outputs(null, true, false, LeftHandChoice.NONE);
+    public static final Outputs SCORE = new Outputs(null, true, false, false, LeftHandChoice.NONE);
 }

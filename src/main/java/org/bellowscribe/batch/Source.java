@@ -31,6 +31,9 @@ public record Source(
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
 
+    /** How the name of a tune in words ends. */
+    public static final String WORDS = ".txt";
+
     /** How the name of a sheet for the left hand ends. */
     public static final String LEFT_HAND = ".left-hand.musicxml";
 

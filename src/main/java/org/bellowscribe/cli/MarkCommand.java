@@ -66,8 +66,9 @@ final class MarkCommand implements Command {
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
+        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, MarkOptions.WORDS, SteeringOptions.ALTERNATIVES);
         SteeringOptions.requireFolder(words, MarkOptions.RECORD);
+        SteeringOptions.requireFolder(words, MarkOptions.WORDS);
         SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
         if (SteeringOptions.onlyAsks(words)) {
             return FileOptions.toRead(words, terminal);
@@ -75,6 +76,9 @@ final class MarkCommand implements Command {
         List<String> beside = new ArrayList<>();
         if (outputs.record()) {
             beside.add(Source.RECORD);
+        }
+        if (outputs.words()) {
+            beside.add(Source.WORDS);
         }
         if (outputs.leftHand().sheet()) {
             beside.add(Source.LEFT_HAND);

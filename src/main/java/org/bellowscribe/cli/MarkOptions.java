@@ -78,6 +78,10 @@ final class MarkOptions {
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
 
+    static final CommandOption<Boolean> WORDS = CommandOption.flag(
+            "words",
+            "Write each tune in words beside the score, a line a note, in the language of the style: NAME.txt.");
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -101,6 +105,7 @@ final class MarkOptions {
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
+        all.add(WORDS);
         all.add(LeftHandOptions.WRITTEN);
         all.addAll(FileOptions.WRITING);
         return all;
@@ -132,6 +137,7 @@ final class MarkOptions {
                 SteeringOptions.pins(words),
                 !SteeringOptions.onlyAsks(words),
                 words.has(RECORD),
+                words.has(WORDS),
                 LeftHandOptions.written(words));
     }
 

@@ -46,11 +46,12 @@ class ArchitectureTest {
             Map.entry("learning", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
             Map.entry("annotation", Set.of("lefthand", "decision")),
+            Map.entry("words", Set.of("annotation")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("marking", Set.of("musicxml", "report")),
-            Map.entry("batch", Set.of("marking")),
+            Map.entry("batch", Set.of("marking", "words")),
             Map.entry("cli", Set.of("batch"))));
 
     /** Packages that read our own data files; the code that decides does not. */
