@@ -13,6 +13,8 @@ import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.difficulty.grading.Grading;
+import org.bellowscribe.difficulty.grading.GradingLibrary;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
@@ -82,6 +84,14 @@ final class MarkOptions {
             "words",
             "Write each tune in words beside the score, a line a note, in the language of the style: NAME.txt.");
 
+    private static final CommandOption<Boolean> DIFFICULTY = CommandOption.flag(
+            "difficulty", "Print under each tune how difficult it is and why, term by term.");
+    private static final CommandOption<Grading> GRADING = new CommandOption<>(
+            "grading",
+            "ID|FILE",
+            "What the terms of difficulty weigh; %s if not given.".formatted(GradingLibrary.DEFAULT_ID),
+            new LibraryName<>(GradingLibrary.library()));
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -106,6 +116,8 @@ final class MarkOptions {
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
         all.add(WORDS);
+        all.add(DIFFICULTY);
+        all.add(GRADING);
         all.add(LeftHandOptions.WRITTEN);
         all.addAll(FileOptions.WRITING);
         return all;
@@ -138,6 +150,8 @@ final class MarkOptions {
                 !SteeringOptions.onlyAsks(words),
                 words.has(RECORD),
                 words.has(WORDS),
+                words.has(DIFFICULTY),
+                words.get(GRADING, GradingLibrary.usual()),
                 LeftHandOptions.written(words));
     }
 

@@ -18,6 +18,7 @@ import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.difficulty.grading.GradingLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -64,7 +65,7 @@ class MarkingLawsTest {
                 new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, cellLimit),
                 KeyChoice.AS_WRITTEN,
                 ReadingOptions.DEFAULT);
-        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, false, LeftHandChoice.NONE));
+        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, false, false, GradingLibrary.usual(), LeftHandChoice.NONE));
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.difficulty.grading.GradingLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
@@ -52,7 +53,7 @@ class WrittenLeftHandTest {
                                 SolverOptions.USUAL_CELL_LIMIT),
                         KeyChoice.AS_WRITTEN,
                         ReadingOptions.DEFAULT),
-                new Outputs(null, true, false, false, new LeftHandChoice(true, true)));
+                new Outputs(null, true, false, false, false, GradingLibrary.usual(), new LeftHandChoice(true, true)));
     }
 
     private List<Result> run(Path input, String output, Job job) {
