@@ -2,28 +2,29 @@ package org.bellowscribe.batch;
 
 import java.nio.charset.StandardCharsets;
 import java.util.function.Function;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.drawing.BellowsDrawing;
 import org.bellowscribe.drawing.InstrumentDrawing;
+import org.bellowscribe.words.TuneInWords;
 
-/** A file that can be written beside a marked score and is made of the decided tune alone. */
-public enum Beside {
+/**
+ * A text that can be written beside a marked score and is made of the decided tune alone.
+ *
+ * @param ending how its name ends, behind the name of the score without its own ending
+ * @param text what makes it
+ */
+public record Beside(String ending, Function<DecidedTune, String> text) {
+
     /** The picture of what the bellows do. */
-    BELLOWS(".bellows.svg", BellowsDrawing::of),
+    public static final Beside BELLOWS = new Beside(".bellows.svg", BellowsDrawing::of);
+
     /** The picture of the buttons used. */
-    BUTTONS(".buttons.svg", InstrumentDrawing::of);
+    public static final Beside BUTTONS = new Beside(".buttons.svg", InstrumentDrawing::of);
 
-    private final String ending;
-    private final Function<DecidedTune, String> text;
-
-    Beside(String ending, Function<DecidedTune, String> text) {
-        this.ending = ending;
-        this.text = text;
-    }
-
-    /** Returns how its name ends, behind the name of the score without its own ending. */
-    public String ending() {
-        return ending;
+    /** Returns the tune in words, in the language of a style. */
+    public static Beside words(Style style) {
+        return new Beside(".txt", tune -> TuneInWords.of(tune, style).text());
     }
 
     /** Returns the file. */

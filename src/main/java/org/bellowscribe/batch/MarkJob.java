@@ -8,6 +8,7 @@ import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
@@ -17,6 +18,7 @@ import org.bellowscribe.marking.TuneDecider;
 import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
 import org.bellowscribe.report.AlternativesText;
+import org.bellowscribe.report.DifficultyText;
 import org.bellowscribe.report.RecordWriter;
 import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
@@ -82,7 +84,11 @@ final class MarkJob {
 
     private List<String> told(Source source, DecidedTune tune) {
         Steered steered = tune.steered();
-        List<String> told = new ArrayList<>(SteeringText.ofPins(tune.tune(), steered.pins()));
+        List<String> told = new ArrayList<>();
+        if (outputs.grades().told()) {
+            told.addAll(DifficultyText.lines(tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
+        }
+        told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));
         if (settings.steering().alternatives() > 0) {
             told.addAll(AlternativesText.lines(
@@ -110,7 +116,8 @@ final class MarkJob {
         return Result.failed(source, all);
     }
 
-    private static void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
-        AtomicFile.write(source.recordTarget(), RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
+    private void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
+        String text = RecordWriter.write(tuneRecord, outputs.grades().grading());
+        AtomicFile.write(source.recordTarget(), text.getBytes(StandardCharsets.UTF_8));
     }
 }

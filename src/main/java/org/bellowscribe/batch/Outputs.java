@@ -11,17 +11,33 @@ import org.jspecify.annotations.Nullable;
  * @param pins where the pins of the one tune are; null for those beside each score
  * @param score false if no marked score is to be written
  * @param record true if every decision is to be written beside the score, as data
+ * @param grades how tunes are graded
  * @param leftHand what to write out of the left hand
  * @param beside what else to write beside each marked score, in this order
  */
 public record Outputs(
-        @Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand, List<Beside> beside) {
+        @Nullable Path pins,
+        boolean score,
+        boolean record,
+        Grades grades,
+        LeftHandChoice leftHand,
+        List<Beside> beside) {
 
     /** The marked score alone. */
-    public static final Outputs SCORE = new Outputs(null, true, false, LeftHandChoice.NONE, List.of());
+    public static final Outputs SCORE = new Outputs(null, true, false, Grades.USUAL, LeftHandChoice.NONE, List.of());
 
     /** Copies the list. */
     public Outputs {
         beside = List.copyOf(beside);
+    }
+
+    /** Returns the same with or without records. */
+    public Outputs withRecord(boolean wanted) {
+        return new Outputs(pins, score, wanted, grades, leftHand, beside);
+    }
+
+    /** Returns the same with another choice for the left hand. */
+    public Outputs withLeftHand(LeftHandChoice choice) {
+        return new Outputs(pins, score, record, grades, choice, beside);
     }
 }

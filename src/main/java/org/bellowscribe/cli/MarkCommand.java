@@ -55,7 +55,7 @@ final class MarkCommand implements Command {
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
         MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
+        Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
@@ -66,8 +66,7 @@ final class MarkCommand implements Command {
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        for (CommandOption<?> needsFiles :
-                List.of(MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.DRAWING)) {
+        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
             FileOptions.refuseWithPipe(words, needsFiles);
             SteeringOptions.requireFolder(words, needsFiles);
         }
