@@ -2,6 +2,7 @@ package org.bellowscribe.batch;
 
 import java.nio.file.Path;
 import org.bellowscribe.marking.LeftHandChoice;
+import org.bellowscribe.marking.StageChoice;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,9 +12,15 @@ import org.jspecify.annotations.Nullable;
  * @param score false if no marked score is to be written
  * @param record true if every decision is to be written beside the score, as data
  * @param leftHand what to write out of the left hand
+ * @param stages which stages to write
  */
-public record Outputs(@Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand) {
+public record Outputs(@Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand, StageChoice stages) {
 
     /** The marked score alone. */
     public static final Outputs SCORE = new Outputs(null, true, false, LeftHandChoice.NONE);
+
+    /** Creates what a run reads and writes that writes no stages. */
+    public Outputs(@Nullable Path pins, boolean score, boolean record, LeftHandChoice leftHand) {
+        this(pins, score, record, leftHand, StageChoice.NONE);
+    }
 }

@@ -102,6 +102,7 @@ final class MarkOptions {
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
         all.add(LeftHandOptions.WRITTEN);
+        all.addAll(StageOptions.ALL);
         all.addAll(FileOptions.WRITING);
         return all;
     }
@@ -132,7 +133,8 @@ final class MarkOptions {
                 SteeringOptions.pins(words),
                 !SteeringOptions.onlyAsks(words),
                 words.has(RECORD),
-                LeftHandOptions.written(words));
+                LeftHandOptions.written(words),
+                StageOptions.of(words));
     }
 
     private static LibraryEntry entry(CommandWords words) {

@@ -9,6 +9,8 @@ package org.bellowscribe.annotation.style;
  * @param buttons how buttons are written
  * @param leftHand how the left hand is written
  * @param words words above the staff
+ * @param practice words and counts of sheets for practice
  */
 public record Style(
-        String id, String name, String filler, ButtonLabels buttons, LeftHandLabels leftHand, WordLabels words) {}
+        String id, String name, String filler, ButtonLabels buttons, LeftHandLabels leftHand, WordLabels words,
+        PracticeLabels practice) {}

@@ -13,7 +13,7 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows");
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "practice");
 
     private StyleReader() {}
 
@@ -49,7 +49,21 @@ final class StyleReader {
                 root.required("filler"),
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
-                words(part(root, "words"), rows(part(root, "rows"))));
+                words(part(root, "words"), rows(part(root, "rows"))),
+                practice(part(root, "practice")));
+    }
+
+    private static PracticeLabels practice(DefinitionElement practice) {
+        return new PracticeLabels(
+                template(practice, "tempo"),
+                practice.required("air-held"),
+                template(practice, "air-on"),
+                template(practice, "air-lightly-on"),
+                practice.required("half"),
+                practice.required("quarter"),
+                practice.required("last-quarter"),
+                practice.required("third"),
+                practice.required("last-third"));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
