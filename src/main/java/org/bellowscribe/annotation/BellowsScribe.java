@@ -136,14 +136,14 @@ public final class BellowsScribe {
         List<PartNote> notes = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             Fraction from = cuts.get(i);
-            Fraction to = i + 1 < cuts.size() ? cuts.get(i + 1) : counting.measure().length();
+            Fraction to =
+                    i + 1 < cuts.size() ? cuts.get(i + 1) : counting.measure().length();
             Map.Entry<Fraction, Fraction> stretch = covered.floorEntry(from);
             if (stretch == null || stretch.getValue().compareTo(from) <= 0 || to.compareTo(from) <= 0) {
                 continue;
             }
             String count = counting.at(from);
-            List<PartSyllable> below =
-                    count.isEmpty() ? List.of() : List.of(new PartSyllable("counts", 1, count));
+            List<PartSyllable> below = count.isEmpty() ? List.of() : List.of(new PartSyllable("counts", 1, count));
             notes.add(new PartNote(from, to.minus(from), List.of(), below, List.of()));
         }
         return notes;

@@ -61,14 +61,13 @@ final class StageOptions {
         }
         requireFiles(words);
         List<String> as = words.get(AS, List.of(SCORES));
-        StageChoice choice = new StageChoice(
-                stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS));
+        StageChoice choice =
+                new StageChoice(stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {
-            throw new UsageException(
-                    "--stages left-hand and --%s sheet write the same file.%n  Maybe leave one out."
-                            .formatted(LeftHandOptions.WRITTEN.name()));
+            throw new UsageException("--stages left-hand and --%s sheet write the same file.%n  Maybe leave one out."
+                    .formatted(LeftHandOptions.WRITTEN.name()));
         }
         return choice;
     }
@@ -85,8 +84,9 @@ final class StageOptions {
     private static void requireFiles(CommandWords words) throws UsageException {
         FileOptions.refuseWithPipe(words, STAGES);
         if (words.has(FileOptions.IN_PLACE)) {
-            throw new UsageException("--%s goes with --out: beside your scores the sheets would be taken for some of them."
-                    .formatted(STAGES.name()));
+            throw new UsageException(
+                    "--%s goes with --out: beside your scores the sheets would be taken for some of them."
+                            .formatted(STAGES.name()));
         }
         SteeringOptions.requireFolder(words, STAGES);
     }

@@ -146,10 +146,12 @@ public final class Guesses {
         Key key = tune.tune().measureOf(step.event()).key();
         PitchClass tonic = key.tonic();
         List<Integer> triad = WITH_MAJOR_THIRD.contains(key.mode()) ? TRIAD_MAJOR : TRIAD_MINOR;
-        return pitches.stream().allMatch(pitch -> triad.contains(pitch.pitchClass().above(tonic)));
+        return pitches.stream()
+                .allMatch(pitch -> triad.contains(pitch.pitchClass().above(tonic)));
     }
 
-    // For each note the button of a row nearest to the last one; empty if the row lacks a note. Without a home row any row.
+    // For each note the button of a row nearest to the last one; empty if the row lacks a note. Without a home row any
+    // row.
     private List<Button> at(List<Pitch> pitches, int row, BellowsDirection direction, @Nullable Step before) {
         int from = before == null || before.buttons().isEmpty()
                 ? 0

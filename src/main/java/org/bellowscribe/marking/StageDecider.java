@@ -79,8 +79,8 @@ public final class StageDecider {
     }
 
     private boolean lacks(Stage stage) {
-        boolean melody =
-                whole.solution().steps().stream().anyMatch(step -> !step.buttons().isEmpty());
+        boolean melody = whole.solution().steps().stream()
+                .anyMatch(step -> !step.buttons().isEmpty());
         boolean leftHand = whole.solution().steps().stream()
                 .flatMap(step -> step.leftHand().stream())
                 .anyMatch(play -> play.sound() != null);
@@ -89,8 +89,7 @@ public final class StageDecider {
 
     private static Staged refused(String text, String advice) {
         String[] advices = advice.isEmpty() ? new String[0] : new String[] {advice};
-        return new Staged(
-                null, List.of(Diagnostic.warning(DiagnosticCode.STAGE, Place.FILE, text, advices)));
+        return new Staged(null, List.of(Diagnostic.warning(DiagnosticCode.STAGE, Place.FILE, text, advices)));
     }
 
     // The tempo nearest to that of the tune is looked for from the one that was asked for.
@@ -160,7 +159,8 @@ public final class StageDecider {
         }
         for (int i = 0; stage.leftHand() && i < step.leftHand().size(); i++) {
             LeftHandPlay play = step.leftHand().get(i);
-            pin = pin.leftHand(i, play.sound() == null ? Pin.SILENCE : play.sound().label());
+            pin = pin.leftHand(
+                    i, play.sound() == null ? Pin.SILENCE : play.sound().label());
         }
         return pin;
     }

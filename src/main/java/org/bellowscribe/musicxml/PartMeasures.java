@@ -193,8 +193,7 @@ final class PartMeasures {
         if (!note.fingers().isEmpty()) {
             PartElements.addFingers(written, note.fingers());
         }
-        note.syllables()
-                .forEach(each -> PartElements.addLyric(written, alone ? "" : MarkNames.PREFIX, each));
+        note.syllables().forEach(each -> PartElements.addLyric(written, alone ? "" : MarkNames.PREFIX, each));
     }
 
     private String text(Note note) {

@@ -85,8 +85,10 @@ final class PartWriter {
 
     private String partwise(Written written, int count) {
         String space = frames.partEnd().space();
-        StringBuilder part =
-                new StringBuilder(space).append("<part id=\"").append(written.id()).append("\">");
+        StringBuilder part = new StringBuilder(space)
+                .append("<part id=\"")
+                .append(written.id())
+                .append("\">");
         String inner = space.isEmpty() ? "" : space + "  ";
         for (int i = 0; i < count; i++) {
             part.append(inner)

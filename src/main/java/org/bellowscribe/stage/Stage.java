@@ -9,30 +9,28 @@ import org.jspecify.annotations.Nullable;
  */
 public enum Stage {
     /** The right hand alone: buttons, direction, fingers, and the air that it needs without the left hand. */
-    RIGHT_HAND("right-hand", "Right hand", true, false, "The right hand alone, with the air marks that it needs by itself."),
+    RIGHT_HAND("right-hand", "Right hand", true, false),
     /** The bellows alone: no note sounds, the bellows go as in the whole tune, through the air button. */
-    BELLOWS("bellows", "Bellows", true, true, "The bellows alone: directions and air on the beat, no notes pressed."),
+    BELLOWS("bellows", "Bellows", true, true),
     /** The left hand alone, the melody in small notes above it. */
-    LEFT_HAND("left-hand", "Left hand", false, true, "The left hand alone with its air marks, the melody in small notes above."),
+    LEFT_HAND("left-hand", "Left hand", false, true),
     /** Both hands with all marks. */
-    BOTH("both", "Both", true, true, "Both hands with all marks."),
+    BOTH("both", "Both", true, true),
     /** Both hands; a mark that repeats what was marked before is left out. */
-    FADING("fading", "Fading", true, true, "Both hands, marks only at what changes."),
+    FADING("fading", "Fading", true, true),
     /** Both hands; only what no rule of thumb guesses, and the air. */
-    AS_PLAYED("as-played", "As played", true, true, "Both hands, marks only where the rules of thumb guess wrong, and air.");
+    AS_PLAYED("as-played", "As played", true, true);
 
     private final String id;
     private final String title;
     private final boolean melody;
     private final boolean leftHand;
-    private final String summary;
 
-    Stage(String id, String title, boolean melody, boolean leftHand, String summary) {
+    Stage(String id, String title, boolean melody, boolean leftHand) {
         this.id = id;
         this.title = title;
         this.melody = melody;
         this.leftHand = leftHand;
-        this.summary = summary;
     }
 
     /** Returns the stage of an id, or null if there is none. */
@@ -53,11 +51,6 @@ public enum Stage {
     /** Returns what its part is called in a score with several. */
     public String title() {
         return title;
-    }
-
-    /** Returns one sentence for people. */
-    public String summary() {
-        return summary;
     }
 
     /** Returns true if the bellows go as the melody takes air. */

@@ -34,7 +34,10 @@ final class StageMarks {
                 : ids.stream().filter(id -> !OF_LEFT_HAND.contains(id)).toList();
         Fading fading = fades(tune.stage()) ? new Fading(tune, arrangement) : null;
         return Annotators.annotate(
-                arrangement, printed, mark -> fading == null || fading.keeps(mark), List.copyOf(tempo(tune, arrangement)));
+                arrangement,
+                printed,
+                mark -> fading == null || fading.keeps(mark),
+                List.copyOf(tempo(tune, arrangement)));
     }
 
     private static boolean fades(Stage stage) {

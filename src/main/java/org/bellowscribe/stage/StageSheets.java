@@ -99,7 +99,6 @@ public final class StageSheets {
         Arrangement arrangement = Arrangement.of(tune.tune(), style);
         List<Mark> start = new ArrayList<>(StageMarks.opening(arrangement, marks));
         start.addAll(StageMarks.tempo(tune, arrangement));
-        return LeftHandScribe.alone(
-                arrangement, tune.tune().onSheet(), marks.contains(LEFT_HAND_FINGERS), start);
+        return LeftHandScribe.alone(arrangement, tune.tune().onSheet(), marks.contains(LEFT_HAND_FINGERS), start);
     }
 }

@@ -15,8 +15,8 @@ import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
-import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.SchemaCheck;
+import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.replay.Replay;
 import org.bellowscribe.solver.Solution;
@@ -89,8 +89,7 @@ class StageLawsTest {
     }
 
     private static List<?> replayed(StageTune tune) {
-        return Replay.check(
-                tune.tune().task().tune(), tune.tune().instrument(), unvoiced(tune.tune()));
+        return Replay.check(tune.tune().task().tune(), tune.tune().instrument(), unvoiced(tune.tune()));
     }
 
     // The replay plays the events as they sound: silent where the melody is not played.

@@ -12,5 +12,10 @@ package org.bellowscribe.annotation.style;
  * @param practice words and counts of sheets for practice
  */
 public record Style(
-        String id, String name, String filler, ButtonLabels buttons, LeftHandLabels leftHand, WordLabels words,
+        String id,
+        String name,
+        String filler,
+        ButtonLabels buttons,
+        LeftHandLabels leftHand,
+        WordLabels words,
         PracticeLabels practice) {}
