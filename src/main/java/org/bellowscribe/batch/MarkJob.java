@@ -9,6 +9,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.marking.BesideSheet;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
@@ -38,7 +39,7 @@ final class MarkJob {
         this.outputs = outputs;
         reader = new TuneReader(settings);
         decider = new TuneDecider(settings);
-        marker = new TuneMarker(settings, outputs.leftHand());
+        marker = new TuneMarker(settings, outputs.leftHand(), outputs.stages());
     }
 
     Result run(Source source, byte[] bytes) {
@@ -66,9 +67,8 @@ final class MarkJob {
                         source.alternativeTarget(i + 2),
                         marked.otherWays().get(i).encode());
             }
-            byte[] leftHand = marked.leftHandSheet();
-            if (leftHand != null) {
-                AtomicFile.write(source.beside(Source.LEFT_HAND), leftHand);
+            for (BesideSheet sheet : marked.beside()) {
+                AtomicFile.write(source.beside(sheet.ending()), sheet.bytes());
             }
             for (Beside beside : outputs.beside()) {
                 AtomicFile.write(source.beside(beside.ending()), beside.of(marked.tune()));

@@ -3,6 +3,7 @@ package org.bellowscribe.batch;
 import java.nio.file.Path;
 import java.util.List;
 import org.bellowscribe.marking.LeftHandChoice;
+import org.bellowscribe.marking.StageChoice;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param record true if every decision is to be written beside the score, as data
  * @param grades how tunes are graded
  * @param leftHand what to write out of the left hand
+ * @param stages which stages to write
  * @param beside what else to write beside each marked score, in this order
  */
 public record Outputs(
@@ -21,10 +23,12 @@ public record Outputs(
         boolean record,
         Grades grades,
         LeftHandChoice leftHand,
+        StageChoice stages,
         List<Beside> beside) {
 
     /** The marked score alone. */
-    public static final Outputs SCORE = new Outputs(null, true, false, Grades.USUAL, LeftHandChoice.NONE, List.of());
+    public static final Outputs SCORE =
+            new Outputs(null, true, false, Grades.USUAL, LeftHandChoice.NONE, StageChoice.NONE, List.of());
 
     /** Copies the list. */
     public Outputs {
@@ -33,11 +37,11 @@ public record Outputs(
 
     /** Returns the same with or without records. */
     public Outputs withRecord(boolean wanted) {
-        return new Outputs(pins, score, wanted, grades, leftHand, beside);
+        return new Outputs(pins, score, wanted, grades, leftHand, stages, beside);
     }
 
     /** Returns the same with another choice for the left hand. */
     public Outputs withLeftHand(LeftHandChoice choice) {
-        return new Outputs(pins, score, record, grades, choice, beside);
+        return new Outputs(pins, score, record, grades, choice, stages, beside);
     }
 }

@@ -12,6 +12,7 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -78,9 +79,10 @@ final class MarkCommand implements Command {
             beside.add(Source.RECORD);
         }
         if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
+            beside.add(LeftHandChoice.SHEET);
         }
         outputs.beside().forEach(each -> beside.add(each.ending()));
+        beside.addAll(outputs.stages().endings());
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
     }
 }

@@ -39,10 +39,16 @@ final class OutputOptions {
     static final List<CommandOption<?>> BESIDE = List.of(RECORD, WORDS, DRAWING, SteeringOptions.ALTERNATIVES);
 
     /** The options in the order of the help. */
-    static final List<CommandOption<?>> ALL =
-            List.of(RECORD, WORDS, DRAWING, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN);
+    static final List<CommandOption<?>> ALL = all();
 
     private OutputOptions() {}
+
+    private static List<CommandOption<?>> all() {
+        List<CommandOption<?>> all =
+                new ArrayList<>(List.of(RECORD, WORDS, DRAWING, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN));
+        all.addAll(StageOptions.ALL);
+        return List.copyOf(all);
+    }
 
     /** Returns what to write besides the sheet. */
     static Outputs of(CommandWords words) throws UsageException {
@@ -52,6 +58,7 @@ final class OutputOptions {
                 words.has(RECORD),
                 new Grades(words.has(DIFFICULTY), words.get(GRADING, GradingLibrary.usual())),
                 LeftHandOptions.written(words),
+                StageOptions.of(words),
                 beside(words));
     }
 

@@ -51,7 +51,9 @@ class ArchitectureTest {
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision", "difficulty")),
-            Map.entry("marking", Set.of("musicxml", "report")),
+            Map.entry("guess", Set.of("decision")),
+            Map.entry("stage", Set.of("musicxml", "guess")),
+            Map.entry("marking", Set.of("stage", "report")),
             Map.entry("drawing", Set.of("decision", "replay")),
             Map.entry("batch", Set.of("marking", "words", "drawing")),
             Map.entry("cli", Set.of("batch"))));

@@ -15,7 +15,7 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken");
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken", "practice");
 
     private StyleReader() {}
 
@@ -52,7 +52,21 @@ final class StyleReader {
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
                 words(part(root, "words"), rows(part(root, "rows"))),
-                spoken(part(root, "spoken")));
+                spoken(part(root, "spoken")),
+                practice(part(root, "practice")));
+    }
+
+    private static PracticeLabels practice(DefinitionElement practice) {
+        return new PracticeLabels(
+                template(practice, "tempo"),
+                practice.required("air-held"),
+                template(practice, "air-on"),
+                template(practice, "air-lightly-on"),
+                practice.required("half"),
+                practice.required("quarter"),
+                practice.required("last-quarter"),
+                practice.required("third"),
+                practice.required("last-third"));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
