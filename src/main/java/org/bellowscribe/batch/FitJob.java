@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** Tries tunes on instruments and in keys; nothing is written. */
 public final class FitJob implements Job {
 
-    private final Job safely = new SafeJob(this::fit);
+    private final Job safely = SafeJob.of(this::fit);
     private final List<Instrument> instruments;
     private final FitOptions options;
     private final ReadingOptions reading;
