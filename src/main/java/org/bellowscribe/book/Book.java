@@ -3,6 +3,7 @@ package org.bellowscribe.book;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.bellowscribe.diagnostic.Place;
 
 /**
  * A book as its file has it.
@@ -15,6 +16,7 @@ import java.util.TreeSet;
  * @param instruments the instruments, one edition for each, at least one
  * @param tunes the tunes; empty for all scores of the folder
  * @param wishes how all tunes are marked
+ * @param place where it begins in its file
  */
 public record Book(
         String title,
@@ -24,7 +26,8 @@ public record Book(
         List<BookText> texts,
         List<BookInstrument> instruments,
         List<BookTune> tunes,
-        Wishes wishes) {
+        Wishes wishes,
+        Place place) {
 
     /** What can stand below the first line of a sheet. */
     public enum Print {
@@ -46,7 +49,7 @@ public record Book(
 
     /** Returns this book with other tunes. */
     public Book with(List<BookTune> others) {
-        return new Book(title, byLearning, folder, prints, texts, instruments, others, wishes);
+        return new Book(title, byLearning, folder, prints, texts, instruments, others, wishes, place);
     }
 
     /** Returns the tunes of the edition for an instrument, in the order of the file. */

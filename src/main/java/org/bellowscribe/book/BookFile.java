@@ -14,7 +14,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 
-/** Reads a book file, in the form of {@code schemas/book.xsd}; all that is wrong with it is told at once. */
+/** Reads a book file, in the form of {@code schemas/book.xsd}. */
 public final class BookFile {
 
     /** Name of the root element. */
@@ -25,13 +25,26 @@ public final class BookFile {
     private BookFile() {}
 
     /**
+     * A book, right or wrong.
+     *
+     * @param book what is in the file
+     * @param problems entries that contradict each other, with line and column; empty if none do
+     */
+    public record Examined(Book book, List<Diagnostic> problems) {
+        /** Copies the list. */
+        public Examined {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
      * Reads a book.
      *
      * @param usualInstrument the instrument of a book that names none
-     * @throws DiagnosedException with line and column, if the file is against the schema or contradicts itself
+     * @throws DiagnosedException with line and column, if the file is against the schema
      * @throws IOException if the stream cannot be read
      */
-    public static Book read(InputStream stream, String usualInstrument) throws DiagnosedException, IOException {
+    public static Examined read(InputStream stream, String usualInstrument) throws DiagnosedException, IOException {
         DefinitionSchema.Examined examined = SCHEMA.examine(stream);
         DefinitionElement root = examined.root();
         if (!root.name().equals(ROOT)) {
@@ -45,18 +58,14 @@ public final class BookFile {
             throw new DiagnosedException(examined.remarks());
         }
         Book book = book(root, usualInstrument);
-        List<Diagnostic> problems = new BookCheck(book).problems();
-        if (!problems.isEmpty()) {
-            throw new DiagnosedException(problems);
-        }
-        return book;
+        return new Examined(book, new BookCheck(book).problems());
     }
 
     private static Book book(DefinitionElement root, String usualInstrument) {
         List<BookInstrument> instruments = new ArrayList<>();
         root.children("instrument").forEach(element -> instruments.add(instrument(element)));
         if (instruments.isEmpty()) {
-            instruments.add(BookInstrument.usual(usualInstrument));
+            instruments.add(BookInstrument.usual(usualInstrument, root.place()));
         }
         return new Book(
                 root.required("title"),
@@ -68,7 +77,8 @@ public final class BookFile {
                         .toList(),
                 instruments,
                 root.children("tune").stream().map(BookFile::tune).toList(),
-                Wishes.of(root));
+                Wishes.of(root),
+                root.place());
     }
 
     private static Set<Book.Print> prints(String list) {

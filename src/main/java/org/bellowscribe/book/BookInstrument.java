@@ -12,9 +12,13 @@ import org.bellowscribe.diagnostic.Place;
  */
 public record BookInstrument(String id, String folder, Wishes wishes, Place place) {
 
-    /** Returns the instrument of a book that names none. */
-    static BookInstrument usual(String id) {
-        return new BookInstrument(id, id, Wishes.NONE, Place.FILE);
+    /**
+     * Returns the instrument of a book that names none.
+     *
+     * @param place where the book begins
+     */
+    static BookInstrument usual(String id, Place place) {
+        return new BookInstrument(id, id, Wishes.NONE, place);
     }
 
     /** Returns the folder of an instrument that names none: its id, or the name of its file without the ending. */

@@ -40,9 +40,14 @@ public record BookTune(
         elsewise = List.copyOf(elsewise);
     }
 
-    /** Returns a tune about which the book says nothing. */
-    public static BookTune plain(String file) {
-        return new BookTune(file, "", 0, List.of(), Wishes.NONE, List.of(), Place.FILE);
+    /**
+     * Returns a tune about which the book says nothing.
+     *
+     * @param file path of its score, seen from the folder of the scores
+     * @param place where the book begins
+     */
+    public static BookTune plain(String file, Place place) {
+        return new BookTune(file, "", 0, List.of(), Wishes.NONE, List.of(), place);
     }
 
     /** Returns what is otherwise on an instrument, or null if nothing is. */

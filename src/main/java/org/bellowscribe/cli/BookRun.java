@@ -23,7 +23,7 @@ final class BookRun {
     private static final List<CommandOption<?>> TAKEN = List.of(
             FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, MarkOptions.RECORD);
 
-    private static final int LINE = 58;
+    private static final int LINE = 72;
 
     private final CommandWords words;
     private final Terminal terminal;

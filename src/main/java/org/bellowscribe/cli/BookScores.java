@@ -1,10 +1,13 @@
 package org.bellowscribe.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.Book;
@@ -18,6 +21,7 @@ import org.bellowscribe.diagnostic.Place;
 final class BookScores {
 
     private final Path folder;
+    private final Map<Path, BookTune> seen = new HashMap<>();
     private final List<Diagnostic> problems = new ArrayList<>();
 
     /**
@@ -32,7 +36,7 @@ final class BookScores {
     /** Returns the book with all its tunes: those that it names, or those of its folder. */
     Book found(Book book) {
         if (!Files.isDirectory(folder)) {
-            problem(Place.FILE, "There is no folder %s with the scores.".formatted(book.folder()), "Maybe its path is not seen from the folder of the book file.");
+            problem(book.place(), "There is no folder %s with the scores.".formatted(book.folder()), "Maybe its path is not seen from the folder of the book file.");
             return book;
         }
         if (!book.tunes().isEmpty()) {
@@ -41,9 +45,9 @@ final class BookScores {
         }
         List<String> names = names();
         if (names.isEmpty()) {
-            problem(Place.FILE, "The folder %s holds no scores.".formatted(book.folder()), "Maybe name another folder.");
+            problem(book.place(), "The folder %s holds no scores.".formatted(book.folder()), "Maybe name another folder.");
         }
-        return book.with(names.stream().map(BookTune::plain).toList());
+        return book.with(names.stream().map(name -> BookTune.plain(name, book.place())).toList());
     }
 
     /** Returns where the score of a tune is. */
@@ -59,9 +63,10 @@ final class BookScores {
     private void require(BookTune tune) {
         try {
             if (Files.isRegularFile(file(tune))) {
+                requireOnce(tune);
                 return;
             }
-        } catch (InvalidPathException e) {
+        } catch (InvalidPathException | IOException e) {
             // Then there is no such file.
         }
         List<String> near = NearestNames.of(tune.file(), names());
@@ -71,6 +76,18 @@ final class BookScores {
                 near.isEmpty()
                         ? "Maybe the attribute folder of <book> names another folder."
                         : "Maybe %s.".formatted(String.join(" or ", near)));
+    }
+
+    private void requireOnce(BookTune tune) throws IOException {
+        BookTune earlier = seen.putIfAbsent(file(tune).toRealPath(), tune);
+        if (earlier != null && !file(earlier).equals(file(tune))) {
+            problem(
+                    tune.place(),
+                    "%s is the same file as %s at %s."
+                            .formatted(
+                                    tune.file(), earlier.file(), earlier.place().describe()),
+                    "Maybe leave one of them out.");
+        }
     }
 
     private List<String> names() {

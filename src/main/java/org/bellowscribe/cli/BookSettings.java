@@ -169,10 +169,11 @@ final class BookSettings {
                     lines.stream().skip(1).toArray(String[]::new));
         }
         Diagnostic first = e.diagnostics().get(0);
+        boolean isAboutFile = first.code() == DiagnosticCode.UNREADABLE || !first.place().equals(Place.FILE);
         String where = Stream.of(value, first.place().describe())
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));
-        String text = first.place().equals(Place.FILE) ? first.text() : where + ": " + first.text();
+        String text = isAboutFile ? where + ": " + first.text() : first.text();
         return new Diagnostic(first.severity(), first.code(), place, text, first.advice());
     }
 }

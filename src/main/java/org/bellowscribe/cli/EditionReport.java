@@ -63,6 +63,10 @@ final class EditionReport implements Report {
                 .filter(result -> !result.done())
                 .map(EditionReport::refused)
                 .toList());
+        if (edition.tunes().isEmpty()) {
+            terminal.out().println("No edition was written: it would be empty.");
+            return;
+        }
         terminal.out().println(edition.order());
         try {
             for (Map.Entry<String, String> file : files(edition).entrySet()) {

@@ -12,6 +12,7 @@ import org.bellowscribe.batch.EditionJobs;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.Book;
+import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.EditionTune;
@@ -117,7 +118,7 @@ final class EditionRun {
                 ? decision.tune().tune().title()
                 : tune.entry().title();
         List<String> problems = decision.remarks().stream()
-                .filter(remark -> remark.severity() == Severity.WARNING)
+                .filter(remark -> remark.severity() == Severity.WARNING || remark.code() == DiagnosticCode.ONCE_ONLY)
                 .map(remark -> remark.text())
                 .toList();
         return new EditionTune(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.bellowscribe.batch.EditionJobs;
@@ -55,17 +56,19 @@ record LoadedBook(Book book, List<Planned> editions) {
      */
     static LoadedBook of(Path file, boolean record) throws DiagnosedException {
         Path folder = Objects.requireNonNullElse(file.getParent(), Path.of(""));
-        Book read = read(file);
-        BookScores scores = new BookScores(folder.resolve(read.folder()));
-        Book book = scores.found(read);
+        BookFile.Examined examined = read(file);
+        BookScores scores = new BookScores(folder.resolve(examined.book().folder()));
+        Book book = scores.found(examined.book());
         BookSettings settings = new BookSettings(folder, record);
         List<Planned> editions = new ArrayList<>();
-        if (scores.problems().isEmpty()) {
-            book.instruments().forEach(instrument -> editions.addAll(planned(book, instrument, scores, settings)));
-        }
-        List<Diagnostic> problems = new ArrayList<>(scores.problems());
+        book.instruments().forEach(instrument -> editions.addAll(planned(book, instrument, scores, settings)));
+        List<Diagnostic> problems = new ArrayList<>(examined.problems());
+        problems.addAll(scores.problems());
         problems.addAll(settings.problems());
         if (!problems.isEmpty()) {
+            problems.sort(Comparator.comparingInt(
+                            (Diagnostic problem) -> problem.place().line())
+                    .thenComparingInt(problem -> problem.place().column()));
             throw new DiagnosedException(problems);
         }
         return new LoadedBook(book, editions);
@@ -86,7 +89,7 @@ record LoadedBook(Book book, List<Planned> editions) {
                 : List.of(new Planned(instrument, usual.settings().instrument(), usual, tunes));
     }
 
-    private static Book read(Path file) throws DiagnosedException {
+    private static BookFile.Examined read(Path file) throws DiagnosedException {
         try (InputStream stream = DefinitionFile.open(file)) {
             return BookFile.read(stream, InstrumentLibrary.DEFAULT_ID);
         } catch (IOException e) {

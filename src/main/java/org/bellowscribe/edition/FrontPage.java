@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -36,9 +37,11 @@ public final class FrontPage {
         this.used = UsedButtons.of(edition);
         // A sign is explained once, at the first tune in which it occurs.
         Map<String, LegendEntry> bySign = new LinkedHashMap<>();
-        for (EditionTune tune : edition.tunes()) {
-            for (LegendEntry entry : legend(tune)) {
-                bySign.putIfAbsent(kind(entry), entry);
+        for (Annotator annotator : Annotators.all()) {
+            for (EditionTune tune : edition.tunes()) {
+                if (tune.marks().contains(annotator.id())) {
+                    legend(tune, List.of(annotator.id())).forEach(entry -> bySign.putIfAbsent(kind(entry), entry));
+                }
             }
         }
         legend = new ArrayList<>(bySign.values());
@@ -50,12 +53,12 @@ public final class FrontPage {
      * @throws DiagnosedException if a mark is not known
      */
     public static List<LegendEntry> legend(EditionTune tune) throws DiagnosedException {
+        return legend(tune, tune.marks());
+    }
+
+    private static List<LegendEntry> legend(EditionTune tune, List<String> marks) throws DiagnosedException {
         return Annotators.legend(
-                tune.tune().tune(),
-                tune.tune().instrument(),
-                tune.tune().solution(),
-                tune.style(),
-                tune.marks());
+                tune.tune().tune(), tune.tune().instrument(), tune.tune().solution(), tune.style(), marks);
     }
 
     // The same meaning at another number or note is no news.

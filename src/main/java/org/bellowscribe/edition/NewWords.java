@@ -15,7 +15,7 @@ import org.bellowscribe.syllabus.Thing;
 public final class NewWords {
 
     /** So many characters have room below three quarters of a system in two programs. */
-    static final int LINE = 58;
+    static final int LINE = 72;
 
     private static final int MOST_LINES = 3;
     private static final String BEGINNING = "New: ";

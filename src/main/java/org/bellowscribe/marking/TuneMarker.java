@@ -48,6 +48,10 @@ public final class TuneMarker {
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
         ScoreDocument sheet = sheet(decided.read().document(), tune);
         List<Annotation> marks = new ArrayList<>(marks(decided, arrangement));
+        Integer tempo = settings.reading().quartersPerMinute();
+        if (tempo != null) {
+            marks.add(new Annotation.Line(firstNote(tune), "Marked for %d quarters a minute.".formatted(tempo)));
+        }
         lines.forEach(line -> marks.add(new Annotation.Line(firstNote(tune), line)));
         ScoreDocument score = sheet.withMarks(marks, output.added());
         List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
