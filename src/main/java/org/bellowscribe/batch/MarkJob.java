@@ -43,6 +43,17 @@ final class MarkJob {
     }
 
     Result run(Source source, byte[] bytes) {
+        return decide(source, bytes, decided -> write(source, marker.mark(decided)));
+    }
+
+    /** What is done with a tune once it is decided. */
+    @FunctionalInterface
+    interface Then {
+        Result run(Decision.Decided decided) throws DiagnosedException;
+    }
+
+    /** Decides a tune, then does something with it; tells why if it cannot be. */
+    Result decide(Source source, byte[] bytes, Then then) {
         String title = "";
         try {
             NamedPins pins = settings.steering().keepsPins() ? PinsBeside.read(outputs.pins(), source) : null;
@@ -50,11 +61,16 @@ final class MarkJob {
             title = read.tune().title();
             Decision decision = decider.decide(read);
             return decision instanceof Decision.Decided decided
-                    ? write(source, marker.mark(decided))
+                    ? then.run(decided)
                     : refuse(source, decision.remarks()).titled(title);
         } catch (DiagnosedException e) {
             return refuse(source, e.diagnostics()).titled(title);
         }
+    }
+
+    /** Writes a tune that was decided, with lines of words about it. */
+    Result print(Source source, Decision.Decided decided, List<String> lines) throws DiagnosedException {
+        return write(source, marker.mark(decided, lines));
     }
 
     private Result write(Source source, MarkedTune marked) throws DiagnosedException {

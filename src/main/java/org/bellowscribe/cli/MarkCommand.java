@@ -55,6 +55,9 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, given).run();
+        }
         MarkSettings settings = MarkOptions.settings(words);
         Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
