@@ -47,7 +47,7 @@ public final class FitJob implements Job {
         Tune tune = ScoreReader.read(bare, source.stem(), reading);
         List<Trial> trials = Fitting.rank(tune, instruments, options);
         fits.put(source, new TuneFit(source.shown(), tune, trials));
-        return new Result(source, true, null, new ArrayList<>(tune.diagnostics()));
+        return new Result(source, true, null, new ArrayList<>(tune.diagnostics())).titled(tune.title());
     }
 
     /** Hands over what came of a file, once; null if nothing did. */
