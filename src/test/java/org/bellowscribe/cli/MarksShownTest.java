@@ -16,6 +16,7 @@ import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.sound.midi.InvalidMidiDataException;
 import org.bellowscribe.Shared;
 import org.bellowscribe.cli.Renderers.Shown;
 import org.junit.jupiter.api.Tag;
@@ -29,13 +30,14 @@ class MarksShownTest {
 
     private static final Path BOOK = Path.of("samples", "book");
     private static final int TUNES = 60;
+    private static final int PROGRAMS = 5;
 
     /** Options under which the marks are looked at: those of a first run, all marks, two lines, left hand written out. */
     private static final List<List<String>> OPTIONS = List.of(
             List.of(),
             List.of(
                     "--marks",
-                    "direction,direction-changes,air,opening,opening-at-repeat,hand,fingers,buttons,left-hand"),
+                    "direction,direction-changes,air,opening,opening-at-repeat,hand,fingers,buttons,left-hand,bellows-signs"),
             List.of("--style", "two-lines", "--marks", "direction,air,opening,hand,buttons,left-hand,fingers"),
             List.of("--written-left-hand", "part", "--marks", "direction,air,buttons,left-hand,left-hand-fingers"));
 
@@ -50,7 +52,7 @@ class MarksShownTest {
         for (int i = 0; i < scores.size(); i++) {
             mark(scores.get(i), i % OPTIONS.size(), folder, i);
         }
-        assertShown("some", Renderers.show(folder));
+        assertShown("some", Renderers.show(folder, false));
     }
 
     /** The book and sixty shared tunes under all four sets of options. */
@@ -66,7 +68,36 @@ class MarksShownTest {
                 mark(scores.get(i), set, folder, i);
             }
         }
-        assertShown("all", Renderers.show(folder));
+        assertShown("all", Renderers.show(folder, false));
+    }
+
+    /** The book under all four sets of options as pictures, to be looked at: {@code target/renderers/gallery/gallery.html}. */
+    @Tag("gallery")
+    @Test
+    void thePicturesOfTheBookCanBeLookedAt() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("gallery");
+        List<Path> scores = scores(BOOK);
+        for (int i = 0; i < scores.size(); i++) {
+            for (int set = 0; set < OPTIONS.size(); set++) {
+                mark(scores.get(i), set, folder, i);
+            }
+        }
+        assertEquals(scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
+    }
+
+    /** Marks are silent: a program that plays a marked score plays the notes of the score. */
+    @Tag("marks-shown")
+    @Test
+    void playbackStaysTheSame() throws IOException, InterruptedException, InvalidMidiDataException {
+        Renderers.require();
+        Path folder = fresh("playback");
+        for (Path score : scores(BOOK)) {
+            mark(score, 1, folder, 0);
+            Path marked = scores(folder).get(0);
+            assertEquals(Renderers.played(score), Renderers.played(marked), score.toString());
+            Files.delete(marked);
+        }
     }
 
     private static Path fresh(String name) throws IOException {

@@ -4,9 +4,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javax.sound.midi.InvalidMidiDataException;
+import javax.sound.midi.MidiSystem;
+import javax.sound.midi.ShortMessage;
+import javax.sound.midi.Track;
 import org.junit.jupiter.api.Assumptions;
 
 /**
@@ -67,8 +72,9 @@ final class Renderers {
      * Returns what each program shows of each score.
      *
      * @param folder a folder of scores below {@code target}; drawings and the table are written into it
+     * @param pictures true to write a page with pictures of all scores in all programs as well: {@code gallery.html}
      */
-    static List<Shown> show(Path folder) throws IOException, InterruptedException {
+    static List<Shown> show(Path folder, boolean pictures) throws IOException, InterruptedException {
         Path scripts = Files.createDirectories(Path.of("target", "renderers", "scripts"));
         try (Stream<Path> files = Files.list(SCRIPTS)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -78,15 +84,47 @@ final class Renderers {
         if (!Files.isDirectory(scripts.resolve("node_modules"))) {
             run(scripts, "npm", "install", "--silent", "--no-package-lock", "--omit=optional", "--ignore-scripts");
         }
-        run(scripts, "node", "main.mjs", folder.toAbsolutePath().toString(), CHROMIUM.toString());
+        List<String> words = new ArrayList<>(
+                List.of("node", "main.mjs", folder.toAbsolutePath().toString(), CHROMIUM.toString()));
+        if (pictures) {
+            words.add("pictures");
+        }
+        run(scripts, words.toArray(String[]::new));
         return Files.readAllLines(folder.resolve("shown.tsv")).stream()
                 .map(Shown::of)
                 .toList();
     }
 
+    /** Returns how MuseScore plays a score: the notes, with their ticks. */
+    static List<String> played(Path score) throws IOException, InterruptedException, InvalidMidiDataException {
+        Path file = Files.createTempFile(Files.createDirectories(Path.of("target", "renderers")), "played", ".mid");
+        run(file.getParent(), "mscore3", "-o", file.getFileName().toString(), score.toAbsolutePath().toString());
+        List<String> notes = new ArrayList<>();
+        for (Track track : MidiSystem.getSequence(file.toFile()).getTracks()) {
+            for (int i = 0; i < track.size(); i++) {
+                if (track.get(i).getMessage() instanceof ShortMessage message
+                        && message.getCommand() >= ShortMessage.NOTE_OFF
+                        && message.getCommand() <= ShortMessage.NOTE_ON) {
+                    notes.add("%d: %d %d %d"
+                            .formatted(
+                                    track.get(i).getTick(),
+                                    message.getCommand(),
+                                    message.getData1(),
+                                    message.getData2()));
+                }
+            }
+        }
+        Files.delete(file);
+        return notes;
+    }
+
     private static void run(Path where, String... words) throws IOException, InterruptedException {
-        Process process =
-                new ProcessBuilder(words).directory(where.toFile()).inheritIO().start();
+        ProcessBuilder builder = new ProcessBuilder(words)
+                .directory(where.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(Path.of("target", "renderers", "programs.log").toFile());
+        builder.environment().put("QT_QPA_PLATFORM", "offscreen");
+        Process process = builder.start();
         if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
             process.destroyForcibly();
         }

@@ -29,7 +29,8 @@ function overlapping(texts) {
   return found;
 }
 
-// Compares what is written with what a program shows at (staff, column).
+// Compares what is written with what a program shows at (staff, column). Words over a rest have no column (-1): they are
+// looked for anywhere.
 function judge(written, shown) {
   const place = mark => [mark.kind, mark.staff, mark.column, mark.text].join('|');
   const left = new Map();
@@ -51,7 +52,7 @@ function judge(written, shown) {
     const key = mark.kind + '|' + mark.text;
     if (spare.get(key) > 0) {
       spare.set(key, spare.get(key) - 1);
-      wrong.push(place(mark));
+      if (mark.column >= 0) wrong.push(place(mark));
     } else {
       missing.push(place(mark));
     }

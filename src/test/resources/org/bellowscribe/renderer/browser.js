@@ -109,7 +109,7 @@ programs.alphatab = async xml => {
           const at = column + starts.indexOf(beat.displayStart);
           (beat.lyrics || []).filter(text => text).forEach(text => marks.push({ kind: 'lyric', text: text.trim(), staff, column: at }));
           if (beat.text) marks.push({ kind: 'words', text: beat.text.trim(), staff, column: at });
-          beat.notes.filter(note => note.leftHandFinger >= 0 || note.rightHandFinger >= 0).forEach(note => marks.push({ kind: 'finger', text: String(Math.max(note.leftHandFinger, note.rightHandFinger)), staff, column: at }));
+          beat.notes.filter(note => note.leftHandFinger >= 0 || note.rightHandFinger >= 0).forEach(note => marks.push({ kind: 'finger', text: String(Math.max(note.leftHandFinger, note.rightHandFinger) + 1), staff, column: at }));
         }
         column += starts.length;
       }

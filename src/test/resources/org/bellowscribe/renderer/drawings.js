@@ -14,24 +14,33 @@ programs.lilypond = async (xml, written, [source, ...pages]) => {
   const links = [...place.querySelectorAll('a')].map(link => linked(link, lines)).filter(Boolean);
   const staves = staffLines();
   const heads = headsByStaff(withoutFlags(links.filter(each => isHead(each, lyrics, chords))), staves, written.columns.length);
-  const marks = [];
+  const marks = fingers(links).map(link => ({ kind: 'finger', text: link.finger, ...noteBefore(link, heads) }));
   const texts = [];
   for (const link of links.filter(each => each.text !== '')) {
     texts.push({ box: inked(link.element), text: link.text });
     if (lyrics.has(link.line)) {
       const above = staves.filter(staff => staff.top < link.box.top).pop();
-      const near = above && nearest(heads.filter(head => head.system === above), centre(link.box));
+      const near = above && nearest(heads.filter(head => head.system === above && !head.grace), centre(link.box));
       marks.push({ kind: 'lyric', text: link.text, staff: near ? near.staff : 0, column: near ? near.column : -1 });
     } else if (!chords.has(link.line)) {
-      const before = heads.filter(head => head.line < link.line || (head.line === link.line && head.at < link.at));
-      const note = before.reduce((last, head) => (!last || head.line > last.line || (head.line === last.line && head.at > last.at) ? head : last), undefined);
-      const kind = /^[1-5]$/.test(link.text) ? 'finger' : 'words';
-      marks.push({ kind, text: link.text, staff: note ? note.staff : 0, column: note ? note.column : -1 });
+      marks.push({ kind: 'words', text: link.text, ...noteBefore(link, heads) });
     }
   }
   const version = (source.match(/\\version "([^"]+)"/) || [])[1];
   return { version, marks, texts };
 };
+
+// Fingers are drawn as signs; which, stands in the source: g4 -2.
+function fingers(links) {
+  return links.filter(each => each.text === '' && /^[-^_]\s*[1-5]\b/.test(each.source)).map(each => ({ ...each, finger: each.source.match(/[1-5]/)[0] }));
+}
+
+// What hangs on a note stands behind it in the source. What hangs on a grace note belongs to the note that it leads to.
+function noteBefore(link, heads) {
+  const isBefore = (one, other) => one.line < other.line || (one.line === other.line && one.at < other.at);
+  const note = heads.filter(head => isBefore(head, link)).reduce((last, head) => (!last || isBefore(last, head) ? head : last), undefined);
+  return { staff: note ? note.staff : 0, column: note ? note.column : -1 };
+}
 
 function linked(link, lines) {
   const place = (link.getAttribute('xlink:href') || link.href.baseVal || '').match(/:(\d+):(\d+):\d+$/);
@@ -90,12 +99,13 @@ function headsByStaff(links, staves, count) {
   const columns = Array.from({ length: count }, () => 0);
   const found = [];
   staves.forEach((system, index) => {
-    const near = links.filter(each => nearestStaff(staves, each.box) === system && each.box.width > usual * 0.85).sort((a, b) => a.box.left - b.box.left);
+    const near = links.filter(each => nearestStaff(staves, each.box) === system).sort((a, b) => a.box.left - b.box.left);
     let last;
     for (const each of near) {
-      if (last === undefined || each.box.left - last > usual * 0.7) columns[index % count]++;
-      last = each.box.left;
-      found.push({ ...each, system, staff: index % count, column: columns[index % count] - 1 });
+      const grace = each.box.width <= usual * 0.85;
+      if (!grace && (last === undefined || each.box.left - last > usual * 0.7)) columns[index % count]++;
+      last = grace ? last : each.box.left;
+      found.push({ ...each, grace, system, staff: index % count, column: columns[index % count] - (grace ? 0 : 1) });
     }
   });
   return found;

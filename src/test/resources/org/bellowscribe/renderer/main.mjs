@@ -1,14 +1,14 @@
 // Lays what each program shows of each score beside what is written.
-// usage: node main.mjs SCORES BROWSER   (a folder of .musicxml files, a Chromium). Writes SCORES/shown.tsv with a line for
-// each score and program: score, program, version, marks written, missing, at the wrong note, doubled, overlapping, and the
-// places as JSON.
+// usage: node main.mjs SCORES BROWSER [pictures]   (a folder of .musicxml files, a Chromium). Writes SCORES/shown.tsv with a
+// line for each score and program: score, program, version, marks written, missing, at the wrong note, doubled, overlapping,
+// and the places as JSON. With pictures also SCORES/gallery.html, which has each score as each program draws it.
 import { chromium } from 'playwright-core';
 import fs from 'node:fs';
 import path from 'node:path';
 import { drawings } from './engrave.mjs';
 
 const here = path.dirname(new URL(import.meta.url).pathname);
-const [folder, executablePath] = process.argv.slice(2);
+const [folder, executablePath, pictures] = process.argv.slice(2);
 const programs = ['lilypond', 'musescore', 'verovio', 'osmd', 'alphatab'];
 const flags = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 const blank = '<!doctype html><meta charset="utf-8"><body style="margin:0"><div id="drawing" style="width:1050px"></div>';
@@ -59,7 +59,14 @@ for (const score of scores) {
   for (const program of programs) {
     const files = (drawn[program]?.(score) || []).map(file => fs.readFileSync(file, 'utf8'));
     lines.push(line(score, program, await page.evaluate(compare, [program, xml, files])));
+    if (pictures) await page.locator('#drawing').screenshot({ path: path.join(folder, `${score}.${program}.png`) });
   }
 }
 fs.writeFileSync(path.join(folder, 'shown.tsv'), lines.join('\n') + '\n');
+if (pictures) {
+  const escape = text => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+  const picture = (score, program) => `<figure><figcaption>${program}</figcaption><img loading="lazy" alt="${escape(score)} in ${program}" src="${encodeURIComponent(`${score}.${program}.png`)}"></figure>`;
+  const rows = scores.map(score => `<h2>${escape(score)}</h2>\n<div>${programs.map(program => picture(score, program)).join('\n')}</div>`);
+  fs.writeFileSync(path.join(folder, 'gallery.html'), `<!doctype html><html lang="en"><meta charset="utf-8"><title>Gallery of marked tunes</title><style>body{font:1rem serif;margin:1rem}div{display:flex;gap:1rem;overflow-x:auto}figure{margin:0;min-width:32rem}img{width:32rem;border:1px solid #bbb}</style><h1>Gallery of marked tunes</h1>\n${rows.join('\n')}\n`);
+}
 await browser.close();

@@ -117,10 +117,10 @@ function columnAt(written, index, staff, onset) {
 
 function directionMarks(direction, sounding, columnOf, marks) {
   const after = sounding.filter(each => each.staff === direction.staff && each.onset >= direction.onset).sort((a, b) => a.onset - b.onset)[0];
-  const column = after ? columnOf.get(direction.staff + '|' + after.onset) : -1;
+  const onNote = after && after.onset === direction.onset;
+  const column = onNote ? columnOf.get(direction.staff + '|' + after.onset) : -1;
   const ours = (direction.element.getAttribute('id') || '').startsWith(OURS);
   for (const words of direction.element.querySelectorAll('words')) {
-    const onNote = after && after.onset === direction.onset;
-    marks.push({ kind: 'words', text: words.textContent.trim(), staff: direction.staff, column, ours, onNote });
+    marks.push({ kind: 'words', text: words.textContent.trim(), staff: direction.staff, column, ours });
   }
 }
