@@ -8,6 +8,8 @@ import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.marking.BesideSheet;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
@@ -17,6 +19,7 @@ import org.bellowscribe.marking.TuneDecider;
 import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
 import org.bellowscribe.report.AlternativesText;
+import org.bellowscribe.report.DifficultyText;
 import org.bellowscribe.report.RecordWriter;
 import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
@@ -36,7 +39,7 @@ final class MarkJob {
         this.outputs = outputs;
         reader = new TuneReader(settings);
         decider = new TuneDecider(settings);
-        marker = new TuneMarker(settings, outputs.leftHand());
+        marker = new TuneMarker(settings, outputs.leftHand(), outputs.stages());
     }
 
     Result run(Source source, byte[] bytes) {
@@ -80,9 +83,11 @@ final class MarkJob {
                         source.alternativeTarget(i + 2),
                         marked.otherWays().get(i).encode());
             }
-            byte[] leftHand = marked.leftHandSheet();
-            if (leftHand != null) {
-                AtomicFile.write(source.beside(Source.LEFT_HAND), leftHand);
+            for (BesideSheet sheet : marked.beside()) {
+                AtomicFile.write(source.beside(sheet.ending()), sheet.bytes());
+            }
+            for (Beside beside : outputs.beside()) {
+                AtomicFile.write(source.beside(beside.ending()), beside.of(marked.tune()));
             }
             source.write(marked.score().encode());
         }
@@ -95,7 +100,11 @@ final class MarkJob {
 
     private List<String> told(Source source, DecidedTune tune) {
         Steered steered = tune.steered();
-        List<String> told = new ArrayList<>(SteeringText.ofPins(tune.tune(), steered.pins()));
+        List<String> told = new ArrayList<>();
+        if (outputs.grades().told()) {
+            told.addAll(DifficultyText.lines(tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
+        }
+        told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));
         if (settings.steering().alternatives() > 0) {
             told.addAll(AlternativesText.lines(
@@ -123,7 +132,8 @@ final class MarkJob {
         return Result.failed(source, all);
     }
 
-    private static void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
-        AtomicFile.write(source.recordTarget(), RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
+    private void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
+        String text = RecordWriter.write(tuneRecord, outputs.grades().grading());
+        AtomicFile.write(source.recordTarget(), text.getBytes(StandardCharsets.UTF_8));
     }
 }

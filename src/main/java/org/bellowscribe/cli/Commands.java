@@ -16,7 +16,8 @@ final class Commands {
             new InstrumentsCommand(),
             new StylesCommand(),
             new MannersCommand(),
-            new PatternsCommand());
+            new PatternsCommand(),
+            new GradingsCommand());
 
     private Commands() {}
 

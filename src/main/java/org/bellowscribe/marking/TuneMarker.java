@@ -16,15 +16,18 @@ public final class TuneMarker {
 
     private final MarkSettings settings;
     private final LeftHandChoice leftHand;
+    private final StageChoice stages;
 
     /**
      * Creates a marker.
      *
      * @param leftHand what to write out of the left hand
+     * @param stages which stages to write
      */
-    public TuneMarker(MarkSettings settings, LeftHandChoice leftHand) {
+    public TuneMarker(MarkSettings settings, LeftHandChoice leftHand, StageChoice stages) {
         this.settings = settings;
         this.leftHand = leftHand;
+        this.stages = stages;
     }
 
     /**
@@ -59,7 +62,14 @@ public final class TuneMarker {
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
         remarks.addAll(LeftOut.fingers(tune.task().options().pins(), settings.marks()));
         remarks.addAll(score.lyricWarnings());
-        return new MarkedTune(tune, score, otherWays(decided, sheet), output.sheet(sheet), remarks);
+        StageOutput staged = new StageOutput(stages, tune, settings, sheet);
+        remarks.addAll(staged.remarks());
+        List<BesideSheet> beside = new ArrayList<>(staged.sheets());
+        byte[] alone = output.sheet(sheet);
+        if (alone != null) {
+            beside.add(new BesideSheet(LeftHandChoice.SHEET, alone));
+        }
+        return new MarkedTune(tune, score, otherWays(decided, sheet), beside, remarks);
     }
 
     private static int firstNote(DecidedTune tune) {

@@ -48,12 +48,17 @@ class ArchitectureTest {
             Map.entry("learning", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
             Map.entry("annotation", Set.of("lefthand", "decision")),
+            Map.entry("words", Set.of("annotation")),
+            Map.entry("difficulty", Set.of("decision", "lefthand", "definition")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
+            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision", "difficulty")),
+            Map.entry("guess", Set.of("decision")),
+            Map.entry("stage", Set.of("musicxml", "guess")),
+            Map.entry("marking", Set.of("stage", "report")),
+            Map.entry("drawing", Set.of("decision", "replay")),
+            Map.entry("batch", Set.of("marking", "words", "drawing")),
             Map.entry("edition", Set.of("annotation", "report", "syllabus")),
-            Map.entry("marking", Set.of("musicxml", "report")),
-            Map.entry("batch", Set.of("marking")),
             Map.entry("cli", Set.of("batch", "book", "edition"))));
 
     /** Packages that read our own data files; the code that decides does not. */
