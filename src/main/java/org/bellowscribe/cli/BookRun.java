@@ -2,7 +2,9 @@ package org.bellowscribe.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
@@ -21,7 +23,7 @@ final class BookRun {
 
     /** What a book file does not say. */
     private static final List<CommandOption<?>> TAKEN = List.of(
-            FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, MarkOptions.RECORD);
+            FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -43,7 +45,7 @@ final class BookRun {
             throw new UsageException("Where should the editions go?%n  Maybe add --out and a folder.".formatted());
         }
         try {
-            LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(MarkOptions.RECORD));
+            LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(OutputOptions.RECORD));
             List<Sources> all = sources(loaded, out);
             if (all.stream().anyMatch(sources -> !sources.problems().isEmpty())) {
                 return ExitCode.SOME_FAILED;
@@ -79,14 +81,9 @@ final class BookRun {
             Path folder = out.resolve(planned.entry().folder());
             List<String> files =
                     planned.tunes().stream().map(tune -> tune.file().toString()).toList();
-            List<String> beside = new ArrayList<>();
-            if (words.has(MarkOptions.RECORD)) {
-                beside.add(Source.RECORD);
-            }
-            if (planned.tunes().stream().anyMatch(tune -> tune.plan().outputs().leftHand().sheet())) {
-                beside.add(Source.LEFT_HAND);
-            }
-            Sources sources = Sources.find(files, folder, beside, 0);
+            Set<String> beside = new LinkedHashSet<>();
+            planned.tunes().forEach(tune -> beside.addAll(tune.plan().outputs().endings()));
+            Sources sources = Sources.find(files, folder, List.copyOf(beside), 0);
             sources.problems()
                     .forEach(problem ->
                             terminal.err().println(problem.diagnostic().print(problem.input())));

@@ -31,7 +31,7 @@ final class BookSettings {
 
     private static final String INSTRUMENT = "instrument";
     private static final String PINS = "pins";
-    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner");
+    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading");
 
     private final Path folder;
     private final boolean record;
@@ -80,12 +80,12 @@ final class BookSettings {
         Map<String, Object> values = new LinkedHashMap<>();
         wishes.values().forEach(wish -> read(wish, values));
         if (record) {
-            values.put(MarkOptions.RECORD.name(), true);
+            values.put(OutputOptions.RECORD.name(), true);
         }
         try {
             if (problems.size() == before && wishes.values().stream().allMatch(wish -> isRead(wish, values))) {
                 CommandWords words = CommandWords.of(values);
-                return new EditionJobs.Plan(MarkOptions.settings(words), MarkOptions.outputs(words));
+                return new EditionJobs.Plan(MarkOptions.settings(words), OutputOptions.of(words));
             }
         } catch (UsageException e) {
             problems.add(problem(e, "", place));

@@ -14,6 +14,7 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.Book;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
+import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.marking.Decision;
@@ -124,9 +125,11 @@ final class EditionRun {
         return new EditionTune(
                 title,
                 String.valueOf(source.target().getFileName()),
+                List.of(),
                 decision.tune(),
                 tune.plan().settings().style(),
                 tune.plan().settings().marks(),
+                Difficulty.of(decision.tune(), tune.plan().outputs().grades().grading()),
                 news,
                 tune.entry().notes(),
                 problems);
@@ -150,7 +153,9 @@ final class EditionRun {
                 book.texts().stream()
                         .map(text -> new Edition.Paragraph(text.heading(), text.text()))
                         .toList(),
-                ordered.stream().map(this::marked).toList(),
+                ordered.stream()
+                        .map(source -> marked(source).with(jobs.sheetsBeside(source)))
+                        .toList(),
                 refused,
                 order);
     }

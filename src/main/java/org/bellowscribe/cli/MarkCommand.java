@@ -1,18 +1,15 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -77,15 +74,6 @@ final class MarkCommand implements Command {
         if (SteeringOptions.onlyAsks(words)) {
             return FileOptions.toRead(words, terminal);
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(LeftHandChoice.SHEET);
-        }
-        outputs.beside().forEach(each -> beside.add(each.ending()));
-        beside.addAll(outputs.stages().endings());
-        return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
+        return FileOptions.toWrite(words, outputs.endings(), SteeringOptions.alternatives(words), terminal);
     }
 }
