@@ -3,15 +3,18 @@ package org.bellowscribe.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedSet;
 import org.bellowscribe.batch.EditionJobs;
+import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.Book;
+import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
 import org.bellowscribe.difficulty.Difficulty;
@@ -118,10 +121,6 @@ final class EditionRun {
         String title = tune.entry().title().isEmpty()
                 ? decision.tune().tune().title()
                 : tune.entry().title();
-        List<String> problems = decision.remarks().stream()
-                .filter(remark -> remark.severity() == Severity.WARNING || remark.code() == DiagnosticCode.ONCE_ONLY)
-                .map(remark -> remark.text())
-                .toList();
         return new EditionTune(
                 title,
                 String.valueOf(source.target().getFileName()),
@@ -132,7 +131,7 @@ final class EditionRun {
                 Difficulty.of(decision.tune(), tune.plan().outputs().grades().grading()),
                 news,
                 tune.entry().notes(),
-                problems);
+                List.of());
     }
 
     /** Returns the tune of a source that was decided. */
@@ -143,9 +142,11 @@ final class EditionRun {
     /**
      * Returns the edition.
      *
-     * @param refused the tunes that are not in it
+     * @param results what became of each tune
      */
-    Edition edition(List<Edition.Refused> refused) {
+    Edition edition(List<Result> results) {
+        Map<Source, Result> bySource = new HashMap<>();
+        results.forEach(result -> bySource.put(result.source(), result));
         return new Edition(
                 book.title(),
                 planned.instrument(),
@@ -154,9 +155,32 @@ final class EditionRun {
                         .map(text -> new Edition.Paragraph(text.heading(), text.text()))
                         .toList(),
                 ordered.stream()
-                        .map(source -> marked(source).with(jobs.sheetsBeside(source)))
+                        .filter(source -> written(bySource, source).done())
+                        .map(source -> marked(source)
+                                .written(jobs.sheetsBeside(source), problems(written(bySource, source))))
                         .toList(),
-                refused,
+                results.stream()
+                        .filter(result -> !result.done())
+                        .map(EditionRun::refused)
+                        .toList(),
                 order);
+    }
+
+    private static Result written(Map<Source, Result> results, Source source) {
+        return Objects.requireNonNull(results.get(source), "every tune has its result");
+    }
+
+    private static List<String> problems(Result result) {
+        return result.diagnostics().stream()
+                .filter(remark -> remark.severity() == Severity.WARNING || remark.code() == DiagnosticCode.ONCE_ONLY)
+                .map(Diagnostic::text)
+                .toList();
+    }
+
+    private static Edition.Refused refused(Result result) {
+        Diagnostic error = result.firstError();
+        String file = result.source().name();
+        return new Edition.Refused(
+                result.title().isEmpty() ? file : result.title(), file, error == null ? "" : error.text());
     }
 }

@@ -33,9 +33,9 @@ public record EditionTune(
         List<String> notes,
         List<String> problems) {
 
-    /** Returns the same tune with further sheets. */
-    public EditionTune with(List<String> sheets) {
-        return new EditionTune(title, file, sheets, tune, style, marks, difficulty, news, notes, problems);
+    /** Returns the same tune after it was written: with its further sheets and what there is to warn of. */
+    public EditionTune written(List<String> sheets, List<String> warnings) {
+        return new EditionTune(title, file, sheets, tune, style, marks, difficulty, news, notes, warnings);
     }
 
     /** Copies the lists. */
