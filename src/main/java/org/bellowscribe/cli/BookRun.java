@@ -22,8 +22,8 @@ import org.bellowscribe.edition.TextLines;
 final class BookRun {
 
     /** What a book file does not say. */
-    private static final List<CommandOption<?>> TAKEN = List.of(
-            FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
+    private static final List<CommandOption<?>> TAKEN =
+            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -93,15 +93,16 @@ final class BookRun {
     }
 
     private ExitCode edition(Book book, LoadedBook.Planned planned, Sources sources, Path out) {
-        terminal.out().println("%n%s (%s)".formatted(planned.instrument().name(), planned.entry().folder()));
+        terminal.out()
+                .println("%n%s (%s)"
+                        .formatted(planned.instrument().name(), planned.entry().folder()));
         EditionRun run = new EditionRun(book, planned, sources);
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         EditionReport report =
                 new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(true, false));
-        ExitCode code = batch.run(
-                ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
+        ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }
 
@@ -122,7 +123,8 @@ final class BookRun {
 
     private static List<String> legend(EditionTune tune) {
         try {
-            List<String> entries = FrontPage.legend(tune).stream().map(BookRun::words).toList();
+            List<String> entries =
+                    FrontPage.legend(tune).stream().map(BookRun::words).toList();
             return TextLines.of("Signs: ", entries, LINE);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Marks that were printed must be known.", e);

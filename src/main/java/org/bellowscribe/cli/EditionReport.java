@@ -72,7 +72,9 @@ final class EditionReport implements Report {
                 AtomicFile.write(folder.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
             }
             written = true;
-            terminal.out().println("Front page: %s, index: %s".formatted(folder.resolve(FRONT + ".html"), folder.resolve(INDEX + ".html")));
+            terminal.out()
+                    .println("Front page: %s, index: %s"
+                            .formatted(folder.resolve(FRONT + ".html"), folder.resolve(INDEX + ".html")));
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print(folder.toString())));
         }

@@ -61,8 +61,9 @@ final class EditionRun {
 
     /** Puts the tunes that were decided in order, those that were refused behind them; returns all. */
     List<Source> ordered() {
-        List<Source> decided =
-                tunes.keySet().stream().filter(source -> jobs.decided(source) != null).toList();
+        List<Source> decided = tunes.keySet().stream()
+                .filter(source -> jobs.decided(source) != null)
+                .toList();
         List<SortedSet<Thing>> things = decided.stream()
                 .map(source -> TuneThings.of(decision(source).tune()))
                 .toList();
@@ -156,8 +157,8 @@ final class EditionRun {
                         .toList(),
                 ordered.stream()
                         .filter(source -> written(bySource, source).done())
-                        .map(source -> marked(source)
-                                .written(jobs.sheetsBeside(source), problems(written(bySource, source))))
+                        .map(source ->
+                                marked(source).written(jobs.sheetsBeside(source), problems(written(bySource, source))))
                         .toList(),
                 results.stream()
                         .filter(result -> !result.done())

@@ -38,8 +38,7 @@ class BookFileTest {
     }
 
     private static Stream<String> lines(Diagnostic remark) {
-        return Stream.concat(
-                Stream.of(remark.place().describe() + ": " + remark.text()), remark.advice().stream());
+        return Stream.concat(Stream.of(remark.place().describe() + ": " + remark.text()), remark.advice().stream());
     }
 
     @Test
@@ -75,12 +74,16 @@ class BookFileTest {
     void anInstrumentFileGivesItsNameToTheFolder() throws DiagnosedException, IOException {
         assertEquals(
                 "my-box",
-                read("<instrument id=\"boxes/my-box.xml\"/>").instruments().get(0).folder());
+                read("<instrument id=\"boxes/my-box.xml\"/>")
+                        .instruments()
+                        .get(0)
+                        .folder());
     }
 
     @Test
     void nothingIsPrintedIfNoneIsSaid() throws DiagnosedException, IOException {
-        assertTrue(examined("<book title=\"T\" print=\"none\"/>").book().prints().isEmpty());
+        assertTrue(
+                examined("<book title=\"T\" print=\"none\"/>").book().prints().isEmpty());
     }
 
     @Test
@@ -131,8 +134,9 @@ class BookFileTest {
     void anExceptionIsForAnInstrumentOfTheBook() throws IOException {
         assertEquals(
                 List.of("line 1, column 82: The book has no instrument d-11.", "Maybe d-10 is meant."),
-                problems("<book title=\"T\"><instrument id=\"d-10\"/><tune file=\"a.xml\"><on instrument=\"d-11\"/></tune>"
-                        + "</book>"));
+                problems(
+                        "<book title=\"T\"><instrument id=\"d-10\"/><tune file=\"a.xml\"><on instrument=\"d-11\"/></tune>"
+                                + "</book>"));
     }
 
     @Test
@@ -141,8 +145,9 @@ class BookFileTest {
                 List.of(
                         "line 1, column 86: The folder A is there twice; the first is at line 1, column 52.",
                         "Maybe leave one of them out."),
-                problems("<book title=\"T\"><instrument id=\"dg-21\" folder=\"a\"/><instrument id=\"d-10\" folder=\"A\"/>"
-                        + "</book>"));
+                problems(
+                        "<book title=\"T\"><instrument id=\"dg-21\" folder=\"a\"/><instrument id=\"d-10\" folder=\"A\"/>"
+                                + "</book>"));
     }
 
     @Test
@@ -157,16 +162,12 @@ class BookFileTest {
     @Test
     void noPositionIsBeyondTheLastTune() throws IOException {
         assertEquals(
-                List.of(
-                        "line 1, column 70: The position 2 is beyond the last of 1 tunes.",
-                        "Maybe position=\"1\"."),
+                List.of("line 1, column 70: The position 2 is beyond the last of 1 tunes.", "Maybe position=\"1\"."),
                 problems("<book title=\"T\" order=\"by-learning\"><tune file=\"a.xml\" position=\"2\"/></book>"));
     }
 
     @Test
     void nothingOutsideTheFileIsRead() {
-        assertThrows(
-                DiagnosedException.class,
-                () -> examined("<!DOCTYPE book SYSTEM \"x\"><book title=\"T\"/>"));
+        assertThrows(DiagnosedException.class, () -> examined("<!DOCTYPE book SYSTEM \"x\"><book title=\"T\"/>"));
     }
 }

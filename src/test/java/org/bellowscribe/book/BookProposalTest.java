@@ -39,6 +39,8 @@ class BookProposalTest {
         Book book = read().book();
         assertEquals(
                 List.of("a.musicxml"),
-                book.tunesOn(book.instruments().get(0)).stream().map(BookTune::file).toList());
+                book.tunesOn(book.instruments().get(0)).stream()
+                        .map(BookTune::file)
+                        .toList());
     }
 }

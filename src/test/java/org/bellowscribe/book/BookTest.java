@@ -35,8 +35,9 @@ class BookTest {
 
     @Test
     void theInstrumentGoesBeforeTheBookAndTheTuneBeforeTheInstrument() throws DiagnosedException, IOException {
-        Book book = read("<book title=\"T\" manner=\"a\" style=\"a\" marks=\"a\"><instrument id=\"dg-21\" style=\"b\" marks=\"b\"/>"
-                + "<tune file=\"a.xml\" marks=\"c\"/></book>");
+        Book book = read(
+                "<book title=\"T\" manner=\"a\" style=\"a\" marks=\"a\"><instrument id=\"dg-21\" style=\"b\" marks=\"b\"/>"
+                        + "<tune file=\"a.xml\" marks=\"c\"/></book>");
         assertEquals(Map.of("manner", "a", "style", "b", "marks", "c"), wishes(book));
     }
 

@@ -50,7 +50,9 @@ class BookCommandTest {
         propose("D4 F#4 A4 F#4");
         CommandRun check = CommandRun.of("book", "check", folder + "/book.xml");
         assertEquals(0, check.code(), check.err());
-        assertTrue(check.out().endsWith("scores can be used; 1 tunes.\n  dg-21: D/G, 21 buttons, low notes, 1 tunes\n"), check.out());
+        assertTrue(
+                check.out().endsWith("scores can be used; 1 tunes.\n  dg-21: D/G, 21 buttons, low notes, 1 tunes\n"),
+                check.out());
     }
 
     @Test
@@ -66,12 +68,15 @@ class BookCommandTest {
         String file = ScoreText.write(folder.resolve("book.xml"), "<book/>");
         CommandRun run = CommandRun.of("book", "check", file);
         assertEquals(1, run.code());
-        assertTrue(run.err().contains("line 1, column 8: error [bad-definition] Attribute 'title' must appear"), run.err());
+        assertTrue(
+                run.err().contains("line 1, column 8: error [bad-definition] Attribute 'title' must appear"),
+                run.err());
     }
 
     @Test
     void theDemoBookFileCanBeUsed() {
-        assertEquals(0, CommandRun.of("book", "check", "samples/learner-edition.xml").code());
+        assertEquals(
+                0, CommandRun.of("book", "check", "samples/learner-edition.xml").code());
     }
 
     @Test

@@ -51,7 +51,8 @@ class BookEditionTest {
 
     private static List<String> files(String edition) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve("out").resolve(edition))) {
-            return List.copyOf(files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
+            return List.copyOf(
+                    files.map(file -> file.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new)));
         }
     }
 

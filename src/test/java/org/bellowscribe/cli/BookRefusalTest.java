@@ -27,23 +27,19 @@ class BookRefusalTest {
 
     @Test
     void anUnknownInstrumentIsAnsweredWithTheNearest() throws IOException {
-        assertEquals(
-                """
+        assertEquals("""
                 book.xml: line 1, column 41: error [unknown-name] The library has no instrument dg-22.
                   Maybe dg-21 or dg-23.
                   The command instruments list shows all.
-                """,
-                told("<book title=\"T\"><instrument id=\"dg-22\"/></book>"));
+                """, told("<book title=\"T\"><instrument id=\"dg-22\"/></book>"));
     }
 
     @Test
     void aScoreThatIsNotThereIsAnsweredWithTheNearest() throws IOException {
-        assertEquals(
-                """
+        assertEquals("""
                 book.xml: line 1, column 43: error [bad-definition] There is no score on.musicxml in the folder of the scores.
                   Maybe one.musicxml.
-                """,
-                told("<book title=\"T\"><tune file=\"on.musicxml\"/></book>"));
+                """, told("<book title=\"T\"><tune file=\"on.musicxml\"/></book>"));
     }
 
     @Test
@@ -65,12 +61,10 @@ class BookRefusalTest {
 
     @Test
     void wishesThatDoNotGoTogetherAreRefused() throws IOException {
-        assertEquals(
-                """
+        assertEquals("""
                 book.xml: line 1, column 35: error [bad-definition] keep-notes goes with transpose or key.
                   Maybe add transpose auto.
-                """,
-                told("<book title=\"T\" keep-notes=\"yes\"/>"));
+                """, told("<book title=\"T\" keep-notes=\"yes\"/>"));
     }
 
     @Test

@@ -75,6 +75,7 @@ class NewWordsTest {
             some.add(button(1, number));
         }
         List<String> lines = NewWords.lines(some, STYLE, 2);
-        assertTrue(lines.size() <= 3 && lines.stream().allMatch(line -> line.length() <= NewWords.LINE), lines.toString());
+        assertTrue(
+                lines.size() <= 3 && lines.stream().allMatch(line -> line.length() <= NewWords.LINE), lines.toString());
     }
 }

@@ -30,7 +30,9 @@ class TuneThingsTest {
                         new Thing(Kind.BUTTON, 1, 3, "pull"),
                         new Thing(Kind.BUTTON, 1, 3, "push"),
                         new Thing(Kind.BUTTON, 1, 4, "push")),
-                of(Kind.BUTTON, new Sketch(1).push("1.3").push("1.4").push("1.3").pull("1.3")));
+                of(
+                        Kind.BUTTON,
+                        new Sketch(1).push("1.3").push("1.4").push("1.3").pull("1.3")));
     }
 
     @Test
@@ -70,7 +72,9 @@ class TuneThingsTest {
     void bellowsThatTurnInARestHaveTime() {
         assertEquals(
                 List.of(thing(Kind.REVERSAL, "in a rest")),
-                of(Kind.REVERSAL, new Sketch(1).push("1.3").rest(BellowsDirection.PUSH).pull("1.3")));
+                of(
+                        Kind.REVERSAL,
+                        new Sketch(1).push("1.3").rest(BellowsDirection.PUSH).pull("1.3")));
     }
 
     @Test
