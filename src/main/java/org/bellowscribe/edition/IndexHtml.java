@@ -10,7 +10,6 @@ import org.bellowscribe.edition.IndexColumn.IndexEntry;
 public final class IndexHtml {
 
     private static final List<IndexColumn> FIGURES = List.of(
-            IndexColumn.BEGINS,
             IndexColumn.KEY,
             IndexColumn.TIME,
             IndexColumn.GRADE,
@@ -21,7 +20,7 @@ public final class IndexHtml {
             IndexColumn.PAGE);
 
     private static final List<IndexColumn> WORDS =
-            List.of(IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
+            List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
 
     private final HtmlPage page;
 
@@ -79,7 +78,7 @@ public final class IndexHtml {
         if (tune.further().isEmpty()) {
             return;
         }
-        page.markup("<div><b>%s:</b> ".formatted(IndexColumn.FURTHER.heading()));
+        page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(IndexColumn.FURTHER.heading()));
         page.markup(tune.further().stream()
                 .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(file)))
                 .collect(Collectors.joining(", ")));
