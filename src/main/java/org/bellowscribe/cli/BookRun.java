@@ -1,13 +1,16 @@
 package org.bellowscribe.cli;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.book.Book;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -69,7 +72,7 @@ final class BookRun {
         for (CommandOption<?> option : MarkOptions.all()) {
             if (words.has(option) && !TAKEN.contains(option)) {
                 throw new UsageException(
-                        "--%s has no say about a book file.%n  Maybe write it as an attribute into the book file."
+                        "--%s has no say about a book file.%n  Maybe leave it out, or write it as an attribute into the book file."
                                 .formatted(option.name()));
             }
         }
@@ -81,9 +84,16 @@ final class BookRun {
             Path folder = out.resolve(planned.entry().folder());
             List<String> files =
                     planned.tunes().stream().map(tune -> tune.file().toString()).toList();
-            Set<String> beside = new LinkedHashSet<>();
-            planned.tunes().forEach(tune -> beside.addAll(tune.plan().outputs().endings()));
-            Sources sources = Sources.find(files, folder, List.copyOf(beside), 0);
+            Map<Path, Wanted.Beside> beside = new HashMap<>();
+            planned.tunes()
+                    .forEach(tune -> beside.put(
+                            tune.file(), new Wanted.Beside(tune.plan().outputs().endings(), 0)));
+            Wanted wanted = new Wanted(
+                    files,
+                    Selection.ALL,
+                    InputStream.nullInputStream(),
+                    file -> beside.getOrDefault(file, Wanted.Beside.NOTHING));
+            Sources sources = Sources.find(wanted, folder);
             sources.problems()
                     .forEach(problem ->
                             terminal.err().println(problem.diagnostic().print(problem.input())));

@@ -59,8 +59,8 @@ final class EditionReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
-        tunes.end(results, failed, terminal);
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
+        tunes.end(results, refusals, terminal);
         Edition edition = run.edition(results);
         if (edition.tunes().isEmpty()) {
             terminal.out().println("No edition was written: it would be empty.");
