@@ -59,6 +59,8 @@ final class StyleReader {
                 practice.required("air-held"),
                 template(practice, "air-on"),
                 template(practice, "air-lightly-on"),
+                template(practice, "also-for"),
+                template(practice, "any-start"),
                 practice.required("half"),
                 practice.required("quarter"),
                 practice.required("last-quarter"),
@@ -69,6 +71,7 @@ final class StyleReader {
     private static ButtonLabels buttons(DefinitionElement buttons) {
         return new ButtonLabels(
                 buttons.required("lines").equals("two"),
+                buttons.required("numbers").equals("fingers"),
                 template(buttons, "push"),
                 template(buttons, "pull"),
                 template(buttons, "held"),
