@@ -48,10 +48,11 @@ class ArchitectureTest {
             Map.entry("annotation", Set.of("lefthand", "decision")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
+            Map.entry("report", Set.of("guess", "replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("guess", Set.of("decision")),
+            Map.entry("exercise", Set.of("musicxml")),
             Map.entry("stage", Set.of("musicxml", "guess")),
-            Map.entry("marking", Set.of("stage", "report")),
+            Map.entry("marking", Set.of("stage", "exercise", "report")),
             Map.entry("batch", Set.of("marking")),
             Map.entry("cli", Set.of("batch"))));
 

@@ -5,7 +5,7 @@ import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.solver.Step;
 
 /** Says in a few words how far the bellows are open. */
-final class OpeningText {
+public final class OpeningText {
 
     /** Openings in twelfths of the capacity. */
     private static final int[] TWELFTHS = {0, 3, 4, 6, 8, 9, 12};
@@ -13,10 +13,19 @@ final class OpeningText {
     private OpeningText() {}
 
     /** Returns the words for the opening before a step. */
-    static String before(Step step, Arrangement arrangement) {
+    public static String before(Step step, Arrangement arrangement) {
+        return of(step.openingBefore(), arrangement);
+    }
+
+    /** Returns the words for the opening after a step. */
+    public static String after(Step step, Arrangement arrangement) {
+        return of(step.openingAfter(), arrangement);
+    }
+
+    private static String of(int opening, Arrangement arrangement) {
         double capacity = 1000 * arrangement.instrument().bellows().capacity();
         return text(
-                nearest(12 * step.openingBefore() / capacity),
+                nearest(12 * opening / capacity),
                 arrangement.style().words());
     }
 

@@ -11,6 +11,9 @@ import org.bellowscribe.solver.AirUse;
  * @param airLightlyOn the air button, pressed lightly on a count; place {@code {count}}
  * @param alsoFor for which box a line of numbers is; places {@code {line}} and {@code {box}}
  * @param anyStart for which boxes fingers without numbers are; place {@code {keys}}
+ * @param exercise what stands above the first note of an exercise; places {@code {number}} and {@code {measure}}
+ * @param blocked title of exercises each of which is played several times before the next
+ * @param mixed title of exercises that are played in turn
  * @param half what is counted halfway between two beats, such as {@code &}
  * @param quarter what is counted a quarter of the way
  * @param lastQuarter what is counted three quarters of the way
@@ -24,6 +27,9 @@ public record PracticeLabels(
         Template airLightlyOn,
         Template alsoFor,
         Template anyStart,
+        Template exercise,
+        String blocked,
+        String mixed,
         String half,
         String quarter,
         String lastQuarter,
