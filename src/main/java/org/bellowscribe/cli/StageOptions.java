@@ -10,8 +10,8 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
-import org.bellowscribe.marking.StageChoice;
 import org.bellowscribe.exercise.Order;
+import org.bellowscribe.marking.StageChoice;
 import org.bellowscribe.stage.Stage;
 
 /** The stages in which a tune is learned. */
@@ -72,8 +72,8 @@ final class StageOptions {
         requireFiles(words, STAGES);
         requireFiles(words, EXERCISES);
         List<String> as = words.get(AS, List.of(SCORES));
-        StageChoice choice =
-                new StageChoice(stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS), exercises);
+        StageChoice choice = new StageChoice(
+                stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS), exercises);
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {

@@ -62,38 +62,40 @@ public final class ExerciseSheet {
             addLeftHand(run);
             return;
         }
-        Event first = event(exercise.events().get(0));
-        Measure from = sheet.measureOf(first);
-        boolean air = exercise instanceof Exercise.AirMeasure;
-        List<PartNote> notes = new ArrayList<>();
-        List<PartWords> words = new ArrayList<>();
-        Fraction at = air ? first.onset() : Fraction.ZERO;
-        Fraction end = air ? from.length() : null;
-        for (int index : exercise.events()) {
-            Event event = event(index);
-            Fraction length = end == null ? event.duration() : Fraction.min(event.duration(), end.minus(at));
-            String text = texts.above(exercise, index, starts.size());
-            if (!text.isEmpty()) {
-                words.add(new PartWords(at, text));
-            }
-            if (!event.isRest()) {
-                notes.add(note(event, at, length));
-            }
-            at = at.plus(length);
+        int first = event(exercise.events().get(0)).measure();
+        int last = event(exercise.events().get(exercise.events().size() - 1)).measure();
+        for (int index = first; index <= last; index++) {
+            measures.add(measure(exercise, sheet.measures().get(index)));
         }
-        Fraction total = end == null ? at : end;
-        measures.add(new PartMeasure(
-                new Measure(measures.size(), "", total, air ? from.beatOffset() : Fraction.ZERO, from.time(), from.key()),
-                notes,
-                words));
     }
 
-    private PartNote note(Event event, Fraction at, Fraction length) {
+    // What is not practiced is a rest: whole measures are read, and counted, as in the tune.
+    private PartMeasure measure(Exercise exercise, Measure measure) {
+        List<PartNote> notes = new ArrayList<>();
+        List<PartWords> words = new ArrayList<>();
+        for (int index : exercise.events()) {
+            Event event = event(index);
+            if (event.measure() != measure.index()) {
+                continue;
+            }
+            String text = texts.above(exercise, index, starts.size());
+            if (!text.isEmpty()) {
+                words.add(new PartWords(event.onset(), text));
+            }
+            Fraction length = Fraction.min(event.duration(), measure.length().minus(event.onset()));
+            if (!event.isRest()) {
+                notes.add(note(event, length));
+            }
+        }
+        return new PartMeasure(measure, notes, words);
+    }
+
+    private PartNote note(Event event, Fraction length) {
         int fifths = sheet.measureOf(event).key().fifths();
         List<NoteName> names = event.pitches().stream()
                 .map(pitch -> Spelling.of(pitch.pitchClass(), fifths).from(pitch.midiNumber()))
                 .toList();
-        return new PartNote(at, length, names, texts.below(event.index()), texts.fingers(event.index()));
+        return new PartNote(event.onset(), length, names, texts.below(event.index()), texts.fingers(event.index()));
     }
 
     // Strokes without pitch: the letters tell what to press, and the staff needs no other clef.
@@ -110,7 +112,10 @@ public final class ExerciseSheet {
             List<PartWords> words = new ArrayList<>(measure.words());
             if (index == first) {
                 words.removeIf(each -> each.onset().equals(Fraction.ZERO));
-                words.add(0, new PartWords(Fraction.ZERO, texts.above(run, run.events().get(0), starts.size())));
+                words.add(
+                        0,
+                        new PartWords(
+                                Fraction.ZERO, texts.above(run, run.events().get(0), starts.size())));
             }
             measures.add(new PartMeasure(measure.measure(), notes, words));
         }

@@ -119,7 +119,9 @@ final class ExerciseTexts {
                 add(words, hand.get(event));
             }
         }
-        if (exercise instanceof Exercise.AirMeasure && place > 0 && place == exercise.events().size() - 1) {
+        if (exercise instanceof Exercise.AirMeasure
+                && place > 0
+                && place == exercise.events().size() - 1) {
             words.add(OpeningText.after(arrangement.step(event), arrangement));
         }
         return String.join(arrangement.style().words().between(), words);

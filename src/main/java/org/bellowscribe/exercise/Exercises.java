@@ -102,7 +102,8 @@ public final class Exercises {
                 && !step.buttons().isEmpty()
                 && !step.event().heldOver();
         int measure = step.event().measure();
-        boolean straight = before.event().measure() == measure || tune.playOrder().isStraight(measure);
+        boolean straight =
+                before.event().measure() == measure || tune.playOrder().isStraight(measure);
         return struck && straight;
     }
 
@@ -146,9 +147,7 @@ public final class Exercises {
         }
         int percent = (int) Math.floor(FULL / Math.max(1, lack(hardest)));
         return new Exercise.Chunk(
-                events,
-                Change.between(steps.get(hardest - 1), steps.get(hardest)),
-                Math.max(LEAST_PERCENT, percent));
+                events, Change.between(steps.get(hardest - 1), steps.get(hardest)), Math.max(LEAST_PERCENT, percent));
     }
 
     /** Returns the four measures on end in which the left hand changes its button most often; null if it is silent. */

@@ -31,7 +31,12 @@ public record Instrument(
 
     /** Creates an instrument that stands for no other. */
     public Instrument(
-            String id, String name, List<Button> buttons, List<LeftHandButton> leftHand, Bellows bellows, AirModel air) {
+            String id,
+            String name,
+            List<Button> buttons,
+            List<LeftHandButton> leftHand,
+            Bellows bellows,
+            AirModel air) {
         this(id, name, buttons, leftHand, bellows, air, List.of());
     }
 

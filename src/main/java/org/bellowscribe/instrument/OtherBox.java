@@ -62,7 +62,6 @@ public record OtherBox(Instrument own, Instrument other, int shift) {
 
     /** Returns a button of the own box under the number that it has on the other. */
     public Button numbered(Button button) {
-        return new Button(
-                button.row(), button.number() + shift, button.push(), button.pull(), button.hand());
+        return new Button(button.row(), button.number() + shift, button.push(), button.pull(), button.hand());
     }
 }

@@ -14,8 +14,7 @@ final class ExerciseOutput {
     private ExerciseOutput() {}
 
     /** Returns the files; none if there is nothing to practice by itself. */
-    static List<BesideSheet> of(List<Order> orders, DecidedTune tune, MarkSettings settings)
-            throws DiagnosedException {
+    static List<BesideSheet> of(List<Order> orders, DecidedTune tune, MarkSettings settings) throws DiagnosedException {
         List<BesideSheet> sheets = new ArrayList<>();
         if (!orders.isEmpty() && !Exercises.of(tune).isEmpty()) {
             for (Order order : orders) {

@@ -18,7 +18,8 @@ import org.bellowscribe.stage.StageTune;
  * @param parts true to write all as parts of one score
  * @param exercises in which orders to write exercises
  */
-public record StageChoice(List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts, List<Order> exercises) {
+public record StageChoice(
+        List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts, List<Order> exercises) {
 
     /** None. */
     public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, List.of());

@@ -67,8 +67,7 @@ public final class OwnScore {
         return write(new PartMeasures(part, frames.frames(), true), part.look(), title);
     }
 
-    private static ScoreDocument write(PartMeasures measures, PartLook look, String title)
-            throws DiagnosedException {
+    private static ScoreDocument write(PartMeasures measures, PartLook look, String title) throws DiagnosedException {
         StringBuilder text = new StringBuilder(HEAD.formatted(XmlText.escape(title), PartWriter.names(look)));
         for (int i = 0; i < measures.count(); i++) {
             text.append("    ").append(measures.measure(i)).append('\n');

@@ -20,12 +20,12 @@ final class PartFrame {
     }
 
     /**
-     * Creates the frame of a measure that is of no score, of any length.
+     * Creates the frame of a measure that is of no score.
      *
      * @param number its number
      */
     PartFrame(int number) {
-        startTag = "<measure number=\"" + number + "\" implicit=\"yes\">";
+        startTag = "<measure number=\"" + number + "\">";
     }
 
     private static String attribute(XmlElement element, String name) {

@@ -70,8 +70,7 @@ public final class AlsoButtons implements Annotator {
 
     private static Mark legend(Arrangement arrangement, OtherBox other, int line) {
         Step first = arrangement.pressed().get(0);
-        String text =
-                arrangement.style().practice().alsoFor(line, other.other().id());
+        String text = arrangement.style().practice().alsoFor(line, other.other().id());
         return new Mark.Words(first.event().index(), Topic.ALSO_FOR, text);
     }
 

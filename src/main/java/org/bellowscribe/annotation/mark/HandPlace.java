@@ -82,9 +82,8 @@ public final class HandPlace implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.pressed().stream()
                 .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
-                .map(first -> new LegendEntry(
-                        text(arrangement, first),
-                        "the index finger lies at button " + first.handOn()))
+                .map(first ->
+                        new LegendEntry(text(arrangement, first), "the index finger lies at button " + first.handOn()))
                 .toList();
     }
 }

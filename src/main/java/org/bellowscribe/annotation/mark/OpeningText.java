@@ -24,9 +24,7 @@ public final class OpeningText {
 
     private static String of(int opening, Arrangement arrangement) {
         double capacity = 1000 * arrangement.instrument().bellows().capacity();
-        return text(
-                nearest(12 * opening / capacity),
-                arrangement.style().words());
+        return text(nearest(12 * opening / capacity), arrangement.style().words());
     }
 
     /** Returns the nearest of the openings; of two equally near the smaller. */

@@ -16,7 +16,13 @@ import org.bellowscribe.instrument.BellowsDirection;
  * @param between what stands between two buttons of one note group
  */
 public record ButtonLabels(
-        boolean twoLines, boolean fingers, Template push, Template pull, Template held, List<Template> otherRows, String between) {
+        boolean twoLines,
+        boolean fingers,
+        Template push,
+        Template pull,
+        Template held,
+        List<Template> otherRows,
+        String between) {
 
     /** Copies the rows. */
     public ButtonLabels {
