@@ -41,6 +41,14 @@ public sealed interface Annotation {
     record Finger(int noteIndex, int finger) implements Annotation {}
 
     /**
+     * A bracket above notes.
+     *
+     * @param noteIndex the note with which it begins
+     * @param last the note behind which it ends, the same or one behind it
+     */
+    record Line(int noteIndex, int last) implements Annotation {}
+
+    /**
      * A chord symbol.
      *
      * @param noteIndex the note or rest before which it stands

@@ -18,6 +18,8 @@ import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.Step;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.NoteName;
 import org.bellowscribe.theory.Spelling;
@@ -100,7 +102,7 @@ public final class ExerciseSheet {
 
     // Strokes without pitch: the letters tell what to press, and the staff needs no other clef.
     private void addLeftHand(Exercise.LeftHandRun run) {
-        OwnPart part = LeftHandScribe.alone(arrangement, sheet, false);
+        OwnPart part = LeftHandScribe.alone(withoutAir(), sheet, false);
         int first = event(run.events().get(0)).measure();
         int last = event(run.events().get(run.events().size() - 1)).measure();
         for (int index = first; index <= last; index++) {
@@ -119,6 +121,15 @@ public final class ExerciseSheet {
             }
             measures.add(new PartMeasure(measure.measure(), notes, words));
         }
+    }
+
+    // The air marks are those of both hands.
+    private Arrangement withoutAir() {
+        Solution whole = arrangement.solution();
+        List<Step> steps = whole.steps().stream().map(Step::withoutAir).toList();
+        Solution solution = new Solution(steps, whole.again(), whole.cost(), whole.unlike());
+        return new Arrangement(
+                arrangement.tune(), arrangement.instrument(), solution, arrangement.style(), arrangement.above());
     }
 
     private Event event(int index) {

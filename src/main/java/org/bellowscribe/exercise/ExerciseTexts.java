@@ -115,9 +115,7 @@ final class ExerciseTexts {
             start(exercise, number, pressed, words);
         } else {
             add(words, pressed);
-            if (place == 1 && !(exercise instanceof Exercise.LeftHandRun)) {
-                add(words, hand.get(event));
-            }
+            add(words, hand(exercise, place));
         }
         if (exercise instanceof Exercise.AirMeasure
                 && place > 0
@@ -125,6 +123,21 @@ final class ExerciseTexts {
             words.add(OpeningText.after(arrangement.step(event), arrangement));
         }
         return String.join(arrangement.style().words().between(), words);
+    }
+
+    // At the second note, where there is room for it, and wherever it is another; at the first if it is another at
+    // once.
+    private String hand(Exercise exercise, int place) {
+        if (exercise instanceof Exercise.LeftHandRun || exercise.events().size() < 2) {
+            return "";
+        }
+        String here = hand.getOrDefault(exercise.events().get(place), "");
+        if (place == 0) {
+            String next = hand.getOrDefault(exercise.events().get(1), "");
+            return next.equals(here) ? "" : here;
+        }
+        String before = hand.getOrDefault(exercise.events().get(place - 1), "");
+        return place == 1 || !before.equals(here) ? here : "";
     }
 
     private void start(Exercise exercise, int number, @Nullable String pressed, List<String> words) {
@@ -137,9 +150,10 @@ final class ExerciseTexts {
             words.add(way);
         }
         add(words, pressed);
+        add(words, hand(exercise, 0));
         if (exercise instanceof Exercise.Chunk chunk) {
             words.add(arrangement.style().practice().tempo().with("percent", chunk.percent()));
-        } else {
+        } else if (exercise instanceof Exercise.AirMeasure) {
             words.add(OpeningText.before(step, arrangement));
         }
     }

@@ -10,6 +10,7 @@ final class MarkIds implements XmlVisitor {
     private int words;
     private int fingers;
     private int symbols;
+    private int lines;
 
     @Override
     public void end(XmlElement element) {
@@ -33,6 +34,15 @@ final class MarkIds implements XmlVisitor {
         do {
             symbols++;
             id = MarkNames.PREFIX + "h" + symbols;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextLine() {
+        String id;
+        do {
+            lines++;
+            id = MarkNames.PREFIX + "l" + lines;
         } while (used.contains(id));
         return id;
     }

@@ -60,11 +60,17 @@ final class MarkWriter {
         marks.symbols()
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
+        if (marks.lineBegins()) {
+            insert(note.words(), MarkElements.line("start", ids.nextLine(), note));
+        }
         if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
         marks.fingers().forEach(f -> finger(note, f));
         marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
+        if (marks.lineEnds()) {
+            insert(note.behind(), MarkElements.line("stop", ids.nextLine(), note));
+        }
     }
 
     private void finger(NoteAnchor note, Annotation.Finger finger) {

@@ -14,6 +14,8 @@ final class NoteMarks {
 
     private final List<Annotation.Symbol> symbols = new ArrayList<>();
     private final List<Annotation.Words> words = new ArrayList<>();
+    private boolean lineBegins;
+    private boolean lineEnds;
     private final List<Annotation.Finger> fingers = new ArrayList<>();
     private final List<Annotation.Syllable> syllables = new ArrayList<>();
 
@@ -38,6 +40,9 @@ final class NoteMarks {
                         marks.symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
                 require(free, "has two chord symbols at one moment", h);
                 marks.symbols.add(h);
+            } else if (annotation instanceof Annotation.Line line) {
+                marks.lineBegins = true;
+                notes.computeIfAbsent(line.last(), note -> new NoteMarks()).lineEnds = true;
             } else if (annotation instanceof Annotation.Finger f) {
                 require(f.finger() >= 1 && f.finger() <= 5, "has a finger that no hand has", f);
                 require(marks.fingers.isEmpty(), "has two fingers", f);
@@ -62,6 +67,16 @@ final class NoteMarks {
     /** Returns the words above, then those below. */
     List<Annotation.Words> words() {
         return words;
+    }
+
+    /** Returns true if a line begins at the note. */
+    boolean lineBegins() {
+        return lineBegins;
+    }
+
+    /** Returns true if a line ends behind the note. */
+    boolean lineEnds() {
+        return lineEnds;
     }
 
     /** Returns the finger, if any. */
