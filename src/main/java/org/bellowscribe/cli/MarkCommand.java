@@ -7,6 +7,7 @@ import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
+import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
@@ -59,17 +60,27 @@ final class MarkCommand implements Command {
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        return new BatchRun(words, sources, terminal)
+        ReportFolder report = ReportOptions.folder(words, sources.found());
+        MarkReport lines = new MarkReport(written(words), SteeringOptions.usesPinsBeside(words));
+        return new PagesRun(report, settings.instrument().name(), terminal)
                 .run(
-                        Jobs.mark(settings, outputs),
-                        new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
+                        lines,
+                        told -> new BatchRun(words, sources, terminal)
+                                .run(Jobs.mark(settings, outputs.with(report)), told));
+    }
+
+    private static MarkReport.Written written(CommandWords words) {
+        if (!ReportOptions.writesNoScore(words)) {
+            return MarkReport.Written.SCORES;
+        }
+        return words.has(ReportOptions.REPORT) ? MarkReport.Written.PAGES : MarkReport.Written.NOTHING;
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
-        if (SteeringOptions.onlyAsks(words)) {
+        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, ReportOptions.REPORT);
+        ReportOptions.requireFolder(words, MarkOptions.RECORD);
+        ReportOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        if (ReportOptions.writesNoScore(words)) {
             return FileOptions.toRead(words, terminal);
         }
         List<String> beside = new ArrayList<>();

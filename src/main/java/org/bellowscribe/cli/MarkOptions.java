@@ -102,6 +102,7 @@ final class MarkOptions {
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
         all.add(LeftHandOptions.WRITTEN);
+        all.addAll(ReportOptions.ALL);
         all.addAll(FileOptions.WRITING);
         return all;
     }
@@ -130,9 +131,10 @@ final class MarkOptions {
     static Outputs outputs(CommandWords words) throws UsageException {
         return new Outputs(
                 SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
+                !ReportOptions.writesNoScore(words),
                 words.has(RECORD),
-                LeftHandOptions.written(words));
+                LeftHandOptions.written(words),
+                null);
     }
 
     private static LibraryEntry entry(CommandWords words) {

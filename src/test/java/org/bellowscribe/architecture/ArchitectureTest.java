@@ -50,7 +50,8 @@ class ArchitectureTest {
             Map.entry("fit", Set.of("solver")),
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("marking", Set.of("musicxml", "report")),
-            Map.entry("batch", Set.of("marking")),
+            Map.entry("page", Set.of("report")),
+            Map.entry("batch", Set.of("marking", "page")),
             Map.entry("cli", Set.of("batch"))));
 
     /** Packages that read our own data files; the code that decides does not. */

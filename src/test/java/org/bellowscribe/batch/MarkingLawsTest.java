@@ -64,7 +64,7 @@ class MarkingLawsTest {
                 new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, cellLimit),
                 KeyChoice.AS_WRITTEN,
                 ReadingOptions.DEFAULT);
-        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, LeftHandChoice.NONE));
+        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, LeftHandChoice.NONE, null));
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {

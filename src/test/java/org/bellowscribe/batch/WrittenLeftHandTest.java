@@ -52,7 +52,7 @@ class WrittenLeftHandTest {
                                 SolverOptions.USUAL_CELL_LIMIT),
                         KeyChoice.AS_WRITTEN,
                         ReadingOptions.DEFAULT),
-                new Outputs(null, true, false, new LeftHandChoice(true, true)));
+                new Outputs(null, true, false, new LeftHandChoice(true, true), null));
     }
 
     private List<Result> run(Path input, String output, Job job) {
