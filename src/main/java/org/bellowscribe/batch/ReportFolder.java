@@ -8,11 +8,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.Reasons;
 import org.bellowscribe.musicxml.NamedNotes;
@@ -34,19 +37,28 @@ public final class ReportFolder {
     private static final String PAGE = ".html";
 
     private final Path folder;
-    private final int reasons;
+    private final Choice choice;
     private final Map<Source, String> places = new HashMap<>();
+
+    /**
+     * What to tell on the pages.
+     *
+     * @param reasons of how many notes of each tune to price every other way
+     * @param style the style of the marks
+     * @param grading how difficulty is weighed
+     */
+    public record Choice(int reasons, Style style, Grading grading) {}
 
     /**
      * Creates the report of a run; nothing is written yet.
      *
      * @param folder where it goes
      * @param sources all files of the run
-     * @param reasons of how many notes of each tune to price every other way
+     * @param choice what to tell
      */
-    public ReportFolder(Path folder, List<Source> sources, int reasons) {
+    public ReportFolder(Path folder, List<Source> sources, Choice choice) {
         this.folder = folder;
-        this.reasons = reasons;
+        this.choice = choice;
         places.putAll(ReportPlaces.of(sources));
     }
 
@@ -69,7 +81,13 @@ public final class ReportFolder {
         requireOurs(page);
         byte[] score =
                 NamedNotes.compressed(marked.score(), NoteIds.of(marked.tune().tune()));
-        TunePage shown = new TunePage(marked.tune(), remarks, Reasons.of(marked.tune(), reasons), score);
+        TunePage shown = new TunePage(
+                marked.tune(),
+                remarks,
+                Reasons.of(marked.tune(), choice.reasons()),
+                choice.style(),
+                Difficulty.of(marked.tune(), choice.grading()),
+                score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
         write(page.resolveSibling(script), TunePages.script(shown));
         write(page, TunePages.html(shown, root(place), script));

@@ -13,6 +13,7 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -55,12 +56,15 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, given).run();
+        }
         MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
+        Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        ReportFolder report = ReportOptions.folder(words, sources.found());
+        ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
         MarkReport lines = new MarkReport(written(words), SteeringOptions.usesPinsBeside(words));
         return new PagesRun(report, settings.instrument().name(), terminal)
                 .run(
@@ -77,9 +81,11 @@ final class MarkCommand implements Command {
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, ReportOptions.REPORT);
-        ReportOptions.requireFolder(words, MarkOptions.RECORD);
-        ReportOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        FileOptions.refuseWithPipe(words, ReportOptions.REPORT);
+        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
+            FileOptions.refuseWithPipe(words, needsFiles);
+            ReportOptions.requireFolder(words, needsFiles);
+        }
         if (ReportOptions.writesNoScore(words)) {
             return FileOptions.toRead(words, terminal);
         }
@@ -88,8 +94,10 @@ final class MarkCommand implements Command {
             beside.add(Source.RECORD);
         }
         if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
+            beside.add(LeftHandChoice.SHEET);
         }
+        outputs.beside().forEach(each -> beside.add(each.ending()));
+        beside.addAll(outputs.stages().endings());
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
     }
 }

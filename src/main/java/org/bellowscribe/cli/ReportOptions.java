@@ -9,6 +9,7 @@ import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
+import org.bellowscribe.difficulty.grading.Grading;
 import org.jspecify.annotations.Nullable;
 
 /** Pages to look at and listen to. */
@@ -49,7 +50,7 @@ final class ReportOptions {
     }
 
     /** Returns the folder of the report; null if none is wanted. */
-    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources) throws UsageException {
+    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources, Grading grading) throws UsageException {
         Path folder = words.get(REPORT);
         if (folder == null) {
             if (words.has(REASONS)) {
@@ -58,6 +59,7 @@ final class ReportOptions {
             }
             return null;
         }
-        return new ReportFolder(folder, sources, words.get(REASONS, 0));
+        return new ReportFolder(
+                folder, sources, new ReportFolder.Choice(words.get(REASONS, 0), MarkOptions.style(words), grading));
     }
 }

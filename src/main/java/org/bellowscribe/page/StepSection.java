@@ -1,24 +1,30 @@
 package org.bellowscribe.page;
 
-import java.util.ArrayList;
 import java.util.List;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Whereabouts;
-import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Step;
-import org.bellowscribe.theory.Pitch;
+import org.bellowscribe.words.TuneInWords;
+import org.bellowscribe.words.WordLine;
 
 /** The table of all marks in words, one row for each note group and rest; the script chooses notes by its rows. */
 final class StepSection {
 
     private final DecidedTune tune;
     private final List<String> numbers;
+    private final List<WordLine> lines;
     private final double percent;
 
-    StepSection(DecidedTune tune) {
+    /**
+     * Prepares the table.
+     *
+     * @param style the style whose language is spoken
+     */
+    StepSection(DecidedTune tune, Style style) {
         this.tune = tune;
+        lines = TuneInWords.of(tune, style).lines();
         numbers = new Whereabouts(tune.tune()).measures();
         percent = 0.1 / tune.instrument().bellows().capacity();
     }
@@ -46,38 +52,11 @@ final class StepSection {
                                     event.index(),
                                     Html.text(numbers.get(measure)),
                                     place,
-                                    Html.text(words(step)),
+                                    Html.text(lines.get(event.index()).text()),
                                     Math.round(step.openingBefore() * percent)));
         }
         return table.append(measure < 0 ? "" : "</tbody>")
                 .append("</table></div>\n")
                 .toString();
-    }
-
-    private static String words(Step step) {
-        List<String> words = new ArrayList<>();
-        words.add(
-                step.event().isRest()
-                        ? "rest"
-                        : String.join(
-                                "+",
-                                step.event().pitches().stream()
-                                        .map(Pitch::toString)
-                                        .toList()));
-        words.add(step.direction().label());
-        for (int i = 0; i < step.buttons().size(); i++) {
-            words.add("button %s, finger %d"
-                    .formatted(step.buttons().get(i).id(), step.fingers().get(i)));
-        }
-        for (LeftHandPlay play : step.leftHand()) {
-            words.add(
-                    play.sound() == null
-                            ? "left hand silent"
-                            : "left hand " + play.sound().label());
-        }
-        if (step.air() != AirUse.NONE) {
-            words.add("press air" + (step.air() == AirUse.LIGHT ? " lightly" : ""));
-        }
-        return String.join(", ", words);
     }
 }

@@ -54,8 +54,9 @@ public final class TunePages {
         DecidedTune tune = page.tune();
         List<String> sections = new ArrayList<>();
         add(sections, "bellows", "Bellows", new BellowsSection(tune.tune(), Openings.of(tune)).html());
-        add(sections, "words", "Every mark in words", new StepSection(tune).html());
+        add(sections, "words", "Every mark in words", new StepSection(tune, page.style()).html());
         add(sections, "reasons", "Why not otherwise", new ExplainSection(tune.tune()).html(page.explained()));
+        add(sections, "practise", "What to practise", new PractiseSection(tune.tune(), page.difficulty()).html());
         add(sections, "notable", "Worth a look", new AboutSection(tune).html());
         add(sections, "costs", "What it costs", CostSection.of(tune.solution().cost()));
         add(
