@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -39,6 +40,7 @@ public final class ReportFolder {
     private final Path folder;
     private final Choice choice;
     private final Map<Source, String> places = new HashMap<>();
+    private final Map<Source, Integer> grades = new ConcurrentHashMap<>();
 
     /**
      * What to tell on the pages.
@@ -81,12 +83,14 @@ public final class ReportFolder {
         requireOurs(page);
         byte[] score =
                 NamedNotes.compressed(marked.score(), NoteIds.of(marked.tune().tune()));
+        Difficulty difficulty = Difficulty.of(marked.tune(), choice.grading());
+        grades.put(source, difficulty.grade().number());
         TunePage shown = new TunePage(
                 marked.tune(),
                 remarks,
                 Reasons.of(marked.tune(), choice.reasons()),
                 choice.style(),
-                Difficulty.of(marked.tune(), choice.grading()),
+                difficulty,
                 score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
         write(page.resolveSibling(script), TunePages.script(shown));
@@ -110,6 +114,7 @@ public final class ReportFolder {
                     title,
                     done ? TUNES + places.get(result.source()) + PAGE : null,
                     done ? result.summary() : null,
+                    grades.getOrDefault(result.source(), 0),
                     error == null ? "" : error.text()));
         }
         Path index = folder.resolve(INDEX);

@@ -7,7 +7,7 @@ import org.bellowscribe.report.TuneSummary;
 public final class IndexPage {
 
     private static final String HEAD = """
-            <table id="tunes"><caption class="vh">Tunes</caption><thead><tr><th scope="col">tune</th><th scope="col">measures</th>\
+            <table id="tunes"><caption class="vh">Tunes</caption><thead><tr><th scope="col">tune</th><th scope="col">grade</th><th scope="col">measures</th>\
             <th scope="col">reversals</th><th scope="col">air</th><th scope="col">start</th><th scope="col">cost</th></tr></thead><tbody>
             """;
 
@@ -43,10 +43,11 @@ public final class IndexPage {
         if (summary == null || page == null) {
             return "";
         }
-        return "<tr><th scope=\"row\" dir=\"auto\"><a href=\"%s\">%s</a></th><td>%d</td><td>%d</td><td>%d</td><td>%d&nbsp;%%</td><td>%d</td></tr>\n"
+        return "<tr><th scope=\"row\" dir=\"auto\"><a href=\"%s\">%s</a></th><td>%d</td><td>%d</td><td>%d</td><td>%d</td><td>%d&nbsp;%%</td><td>%d</td></tr>\n"
                 .formatted(
                         Html.link(page),
                         Html.text(line.title()),
+                        line.grade(),
                         summary.measures(),
                         summary.reversals(),
                         summary.airMarks(),

@@ -15,6 +15,7 @@ final class StripDrawing {
     static final int LEFT = 30;
     static final int RIGHT = 356;
     private static final int HEIGHT = 104;
+    private static final int LETTER = 6;
     private static final int TOP = 6;
     private static final int BOTTOM = 86;
 
@@ -73,11 +74,16 @@ final class StripDrawing {
     }
 
     private void bars() {
+        double free = 0;
         for (PlayedMeasure measure : strip.measures()) {
             if (measure.events() > 0) {
                 double x = x(openings.moments().get(measure.first()).start());
                 upright("bar", x, 100, 0);
-                label(x + 2, HEIGHT - 6, "n", measure.number());
+                // A pick-up may be too short for its number.
+                if (x >= free) {
+                    label(x + 2, HEIGHT - 6, "n", measure.number());
+                    free = x + LETTER * (measure.number().length() + 1);
+                }
             }
         }
     }
