@@ -94,6 +94,10 @@ final class MarkJob {
             }
             source.write(marked.score().encode());
         }
+        ReportFolder report = outputs.report();
+        if (report != null) {
+            report.write(source, marked, remarks);
+        }
         // The record comes last: it stands only beside what was written.
         if (outputs.record()) {
             record(source, new TuneRecord.Marked(source.name(), marked.tune(), remarks));

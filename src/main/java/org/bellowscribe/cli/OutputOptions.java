@@ -47,6 +47,7 @@ final class OutputOptions {
         List<CommandOption<?>> all =
                 new ArrayList<>(List.of(RECORD, WORDS, DRAWING, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN));
         all.addAll(StageOptions.ALL);
+        all.addAll(ReportOptions.ALL);
         return List.copyOf(all);
     }
 
@@ -54,12 +55,13 @@ final class OutputOptions {
     static Outputs of(CommandWords words) throws UsageException {
         return new Outputs(
                 SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
+                !ReportOptions.writesNoScore(words),
                 words.has(RECORD),
                 new Grades(words.has(DIFFICULTY), words.get(GRADING, GradingLibrary.usual())),
                 LeftHandOptions.written(words),
                 StageOptions.of(words),
-                beside(words));
+                beside(words),
+                null);
     }
 
     private static List<Beside> beside(CommandWords words) {

@@ -99,6 +99,6 @@ final class StageOptions {
                     "--%s goes with --out: beside your scores the sheets would be taken for some of them."
                             .formatted(option.name()));
         }
-        SteeringOptions.requireFolder(words, option);
+        ReportOptions.requireFolder(words, option);
     }
 }

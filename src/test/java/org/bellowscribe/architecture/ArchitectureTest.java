@@ -58,7 +58,8 @@ class ArchitectureTest {
             Map.entry("stage", Set.of("musicxml", "guess")),
             Map.entry("marking", Set.of("stage", "exercise", "report")),
             Map.entry("drawing", Set.of("decision", "replay")),
-            Map.entry("batch", Set.of("marking", "words", "drawing")),
+            Map.entry("page", Set.of("report", "words")),
+            Map.entry("batch", Set.of("marking", "words", "drawing", "page")),
             Map.entry("edition", Set.of("annotation", "report", "syllabus")),
             Map.entry("cli", Set.of("batch", "book", "edition"))));
 
