@@ -83,7 +83,7 @@ final class MarkJob {
     private List<String> told(Source source, DecidedTune tune) {
         Steered steered = tune.steered();
         List<String> told = new ArrayList<>(SteeringText.ofPins(tune.tune(), steered.pins()));
-        told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));
+        told.addAll(SteeringText.ofExplanations(tune));
         if (settings.steering().alternatives() > 0) {
             told.addAll(AlternativesText.lines(
                     tune.tune(),

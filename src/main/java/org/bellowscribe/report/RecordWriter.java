@@ -84,6 +84,7 @@ public final class RecordWriter {
         writePerformance(performance);
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
+        new CauseWriter(json).write(marked.airCauses());
         new SteeringWriter(json).write(marked.steered());
     }
 
@@ -193,7 +194,7 @@ public final class RecordWriter {
     }
 
     // Always with a decimal point, so that a quantity is seen to be one.
-    private static BigDecimal real(double value) {
+    static BigDecimal real(double value) {
         BigDecimal plain = plain(value);
         return plain.scale() < 1 ? plain.setScale(1) : plain;
     }
