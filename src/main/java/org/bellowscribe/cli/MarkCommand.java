@@ -67,7 +67,7 @@ final class MarkCommand implements Command {
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
         for (CommandOption<?> needsFiles :
-                List.of(MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.DRAWING)) {
+                List.of(MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.DRAWING, MarkOptions.MIDI)) {
             FileOptions.refuseWithPipe(words, needsFiles);
             SteeringOptions.requireFolder(words, needsFiles);
         }

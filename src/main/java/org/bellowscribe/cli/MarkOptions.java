@@ -84,6 +84,11 @@ final class MarkOptions {
             "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
                     .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()));
 
+    static final CommandOption<Boolean> MIDI = CommandOption.flag(
+            "midi",
+            "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s."
+                    .formatted(Beside.SOUND.ending()));
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -108,6 +113,7 @@ final class MarkOptions {
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
         all.add(DRAWING);
+        all.add(MIDI);
         all.add(LeftHandOptions.WRITTEN);
         all.addAll(FileOptions.WRITING);
         return all;
@@ -144,7 +150,14 @@ final class MarkOptions {
     }
 
     private static List<Beside> beside(CommandWords words) {
-        return words.has(DRAWING) ? List.of(Beside.BELLOWS, Beside.BUTTONS) : List.of();
+        List<Beside> beside = new ArrayList<>();
+        if (words.has(DRAWING)) {
+            beside.addAll(List.of(Beside.BELLOWS, Beside.BUTTONS));
+        }
+        if (words.has(MIDI)) {
+            beside.add(Beside.SOUND);
+        }
+        return beside;
     }
 
     private static LibraryEntry entry(CommandWords words) {

@@ -52,7 +52,8 @@ class ArchitectureTest {
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("marking", Set.of("musicxml", "report")),
             Map.entry("drawing", Set.of("decision", "replay")),
-            Map.entry("batch", Set.of("marking", "drawing")),
+            Map.entry("sound", Set.of("decision", "lefthand")),
+            Map.entry("batch", Set.of("marking", "drawing", "sound")),
             Map.entry("cli", Set.of("batch"))));
 
     /** Packages that read our own data files; the code that decides does not. */
