@@ -16,11 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param text the same in words, one sentence or two
  */
 public record AirCause(
-        int event,
-        double moved,
-        @Nullable RunsOut runsOut,
-        Explanation.@Nullable Candidate instead,
-        String text) {
+        int event, double moved, @Nullable RunsOut runsOut, Explanation.@Nullable Candidate instead, String text) {
 
     /** So many playings of the tune, one after the other, are looked at. */
     public static final int PLAYINGS = 20;

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 final class CauseWords {
 
     private static final int PERCENT = 100;
-    private static final List<String> ORDINALS = List.of(
-            "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
+    private static final List<String> ORDINALS =
+            List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
 
     private final Tune tune;
     private final Bellows bellows;
@@ -34,8 +34,7 @@ final class CauseWords {
     /** Says how the bellows would come back otherwise, and what that would come to. */
     String drifts(double moved, boolean repeated, AirCause.@Nullable RunsOut runsOut) {
         long percent = Math.round(PERCENT * Math.abs(moved) / bellows.capacity());
-        String drift = "%s %s open"
-                .formatted(percent == 0 ? "a little" : percent + " %", moved > 0 ? "less" : "more");
+        String drift = "%s %s open".formatted(percent == 0 ? "a little" : percent + " %", moved > 0 ? "less" : "more");
         String first = repeated
                 ? "Without it the repeat would come back %s".formatted(drift)
                 : "Without it the tune would end %s than it began".formatted(drift);

@@ -80,7 +80,8 @@ final class FileOptions {
         }
     }
 
-    private static void requireInput(CommandWords words) throws UsageException {
+    /** Refuses a line without files, or with a pipe beside them. */
+    static void requireInput(CommandWords words) throws UsageException {
         if (words.has(QUIET) && words.has(VERBOSE)) {
             throw new UsageException("--quiet and --verbose exclude each other.");
         }

@@ -25,7 +25,8 @@ record Ticks(int perQuarter) {
             Event event = step.event();
             common = multiple(multiple(common, event.onset()), event.duration());
             for (LeftHandPlay play : step.leftHand()) {
-                common = multiple(multiple(common, play.wanted().offset()), play.wanted().duration());
+                common = multiple(
+                        multiple(common, play.wanted().offset()), play.wanted().duration());
             }
             if (common > MOST) {
                 return new Ticks(MANY_DIVISORS);

@@ -42,7 +42,9 @@ final class TwoHands {
         this.words = words;
         numbers = new Whereabouts(tune.tune()).measures();
         tune.tune().measures().forEach(measure -> byMeasure.add(new ArrayList<>()));
-        tune.solution().steps().forEach(step -> byMeasure.get(step.event().measure()).add(step));
+        tune.solution()
+                .steps()
+                .forEach(step -> byMeasure.get(step.event().measure()).add(step));
     }
 
     List<Notes.Note> right() {
@@ -102,11 +104,13 @@ final class TwoHands {
 
     // A melody that is not played has no buttons.
     private void melody(Step step) {
-        List<Pitch> pitches = step.buttons().isEmpty() ? List.of() : step.event().pitches();
+        List<Pitch> pitches =
+                step.buttons().isEmpty() ? List.of() : step.event().pitches();
         Step last = before;
         boolean on = step.event().heldOver() && last != null && last.direction() == step.direction();
         for (int i = 0; i < pitches.size(); i++) {
-            Notes.Note note = note(pitches.get(i).midiNumber(), time, step.event().duration(), MELODY);
+            Notes.Note note =
+                    note(pitches.get(i).midiNumber(), time, step.event().duration(), MELODY);
             if (on && last != null && last.buttons().contains(step.buttons().get(i))) {
                 right.hold(note);
             } else {
@@ -123,7 +127,10 @@ final class TwoHands {
         int loudness = sound.kind() == LeftHandKind.BASS ? BASS : CHORD;
         for (NoteName name : Voicing.notes(sound, 0, 0)) {
             left.strike(note(
-                    name.midiNumber(), time.plus(play.wanted().offset()), play.wanted().duration(), loudness));
+                    name.midiNumber(),
+                    time.plus(play.wanted().offset()),
+                    play.wanted().duration(),
+                    loudness));
         }
     }
 

@@ -51,9 +51,10 @@ class ArchitectureTest {
             Map.entry("fit", Set.of("solver")),
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
             Map.entry("marking", Set.of("musicxml", "report")),
+            Map.entry("compare", Set.of("report")),
             Map.entry("drawing", Set.of("decision", "replay")),
             Map.entry("sound", Set.of("decision", "lefthand")),
-            Map.entry("batch", Set.of("marking", "drawing", "sound")),
+            Map.entry("batch", Set.of("marking", "drawing", "sound", "compare")),
             Map.entry("cli", Set.of("batch"))));
 
     /** Packages that read our own data files; the code that decides does not. */

@@ -36,7 +36,11 @@ class AirCausesTest {
     void tuneWithoutPressesHasNoCauses() {
         assertEquals(
                 List.of(),
-                new Played(TuneText.of("C4 D4"), 5000).push(1000, 1).pull(1000, 1).decided().airCauses());
+                new Played(TuneText.of("C4 D4"), 5000)
+                        .push(1000, 1)
+                        .pull(1000, 1)
+                        .decided()
+                        .airCauses());
     }
 
     @Test
@@ -82,8 +86,10 @@ class AirCausesTest {
 
     @Test
     void endThatDoesNotMeetTheStartIsTheCause() {
-        AirCause cause = only(
-                new Played(TuneText.of("C4*4 | D4*4", 240), 5000).push(1000, 1).air(AirUse.LIGHT, 30).pull(1000, 1));
+        AirCause cause = only(new Played(TuneText.of("C4*4 | D4*4", 240), 5000)
+                .push(1000, 1)
+                .air(AirUse.LIGHT, 30)
+                .pull(1000, 1));
         assertNull(cause.runsOut());
         assertEquals("Without it the tune would end a little more open than it began.", cause.text());
     }

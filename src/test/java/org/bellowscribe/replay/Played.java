@@ -226,8 +226,7 @@ public final class Played {
     public DecidedTune decided() {
         SolverOptions options = new SolverOptions(MannerLibrary.of("learner"), Times.AGAIN, true, 1);
         Task task = new Task(tune, BOX, List.of(), options, 0);
-        return new DecidedTune(
-                task, tune, tune, false, solution(), Steered.NOT, AirCauses.of(task, solution()));
+        return new DecidedTune(task, tune, tune, false, solution(), Steered.NOT, AirCauses.of(task, solution()));
     }
 
     /** Returns the violations as words. */

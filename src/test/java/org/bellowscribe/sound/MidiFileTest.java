@@ -41,7 +41,12 @@ class MidiFileTest {
     void rightHandSoundsThroughEveryRepeat() throws IOException {
         assertEquals(
                 List.of(
-                        note(60, 4, 6), note(62, 6, 8), note(60, 9, 12), note(60, 12, 14), note(62, 14, 16), note(60, 17, 20)),
+                        note(60, 4, 6),
+                        note(62, 6, 8),
+                        note(60, 9, 12),
+                        note(60, 12, 14),
+                        note(62, 14, 16),
+                        note(60, 17, 20)),
                 heard(played()).channel(1));
     }
 
@@ -70,13 +75,22 @@ class MidiFileTest {
     @Test
     void directionsAndAirAreTexts() throws IOException {
         assertEquals(
-                List.of("4/1 push", "6/1 pull", "6/1 light air", "9/1 push", "14/1 pull", "14/1 light air", "17/1 push"),
+                List.of(
+                        "4/1 push",
+                        "6/1 pull",
+                        "6/1 light air",
+                        "9/1 push",
+                        "14/1 pull",
+                        "14/1 light air",
+                        "17/1 push"),
                 heard(played()).texts(1));
     }
 
     @Test
     void sectionsAreMarkers() throws IOException {
-        assertEquals(List.of("4/1 1-2, playing 1", "12/1 1-2, playing 2"), heard(played()).texts(6));
+        assertEquals(
+                List.of("4/1 1-2, playing 1", "12/1 1-2, playing 2"),
+                heard(played()).texts(6));
     }
 
     @Test
@@ -95,7 +109,9 @@ class MidiFileTest {
 
     @Test
     void noteThatIsHeldOverIsNotStruckAgain() throws IOException {
-        assertEquals(List.of(note(60, 4, 12)), heard(new Played(tied(), 5000).push(1000, 1).push(1000, 1)).channel(1));
+        assertEquals(
+                List.of(note(60, 4, 12)),
+                heard(new Played(tied(), 5000).push(1000, 1).push(1000, 1)).channel(1));
     }
 
     @Test
@@ -110,8 +126,7 @@ class MidiFileTest {
         List<Event> events = new ArrayList<>(tune.events());
         Event e = events.get(1);
         events.set(1, new Event(1, e.measure(), e.onset(), e.duration(), e.pitches(), e.noteIndices(), true));
-        return new Tune(
-                "tied", "P1", tune.measures(), events, List.of(), tune.tempo(), tune.playOrder(), List.of());
+        return new Tune("tied", "P1", tune.measures(), events, List.of(), tune.tempo(), tune.playOrder(), List.of());
     }
 
     @Test

@@ -84,8 +84,8 @@ public final class MidiNotes {
         for (Track track : sequence.getTracks()) {
             for (int i = 0; i < track.size(); i++) {
                 if (track.get(i).getMessage() instanceof MetaMessage message && message.getType() == type) {
-                    texts.add(time(track.get(i).getTick()) + " "
-                            + new String(message.getData(), StandardCharsets.UTF_8));
+                    texts.add(
+                            time(track.get(i).getTick()) + " " + new String(message.getData(), StandardCharsets.UTF_8));
                 }
             }
         }

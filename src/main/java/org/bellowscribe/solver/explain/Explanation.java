@@ -82,7 +82,8 @@ public record Explanation(Step step, List<Candidate> candidates) {
         // What is marked for one time through is compared with what can be played one time through.
         Task bounded = task.with(
                 task.options().withCellLimit(Math.min(CELLS, task.options().cellLimit())));
-        return candidate(solution.again() ? bounded : bounded.with(bounded.options().with(Times.ONCE)), solution, pin);
+        return candidate(
+                solution.again() ? bounded : bounded.with(bounded.options().with(Times.ONCE)), solution, pin);
     }
 
     private static int order(Candidate candidate) {
