@@ -19,6 +19,7 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.ScoreKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -88,6 +89,16 @@ public final class Sources {
         Sources sources = new Sources(null, List.of(), 0);
         sources.found.add(Source.piped(in, out));
         return sources;
+    }
+
+    /** Tells whether an input is a book file; false if it cannot be read. */
+    public static boolean isBook(String input) {
+        try {
+            Path file = Path.of(input);
+            return Files.isRegularFile(file) && ScoreFolder.kind(file) == ScoreKind.BOOK;
+        } catch (InvalidPathException | IOException e) {
+            return false;
+        }
     }
 
     private void add(String input) {

@@ -35,7 +35,22 @@ final class BatchRun {
 
     /** Does the job on every file and reports. */
     ExitCode run(Job job, Report report) {
-        List<Source> files = sources.found();
+        return run(sources.found(), job, report);
+    }
+
+    /** Does the job on files in their order, the report to come later. */
+    void prepare(List<Source> files, Job job) {
+        int[] done = {0};
+        terminal.progress(0, files.size());
+        Batch.run(files, job, threads, result -> {
+            done[0]++;
+            terminal.progress(done[0], files.size());
+        });
+        terminal.endProgress();
+    }
+
+    /** Does the job on files in their order and reports. */
+    ExitCode run(List<Source> files, Job job, Report report) {
         List<Result> done = new ArrayList<>();
         report.begin(terminal);
         terminal.progress(0, files.size());

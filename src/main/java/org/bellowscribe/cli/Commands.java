@@ -12,11 +12,13 @@ final class Commands {
             new StripCommand(),
             new FitCommand(),
             new CompareCommand(),
+            new BookCommand(),
             new CalibrateCommand(),
             new InstrumentsCommand(),
             new StylesCommand(),
             new MannersCommand(),
-            new PatternsCommand());
+            new PatternsCommand(),
+            new GradingsCommand());
 
     private Commands() {}
 

@@ -12,6 +12,7 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -54,8 +55,11 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, given).run();
+        }
         MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
+        Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
@@ -66,8 +70,7 @@ final class MarkCommand implements Command {
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        for (CommandOption<?> needsFiles :
-                List.of(MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.DRAWING, MarkOptions.MIDI)) {
+        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
             FileOptions.refuseWithPipe(words, needsFiles);
             SteeringOptions.requireFolder(words, needsFiles);
         }
@@ -79,9 +82,10 @@ final class MarkCommand implements Command {
             beside.add(Source.RECORD);
         }
         if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
+            beside.add(LeftHandChoice.SHEET);
         }
         outputs.beside().forEach(each -> beside.add(each.ending()));
+        beside.addAll(outputs.stages().endings());
         return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
     }
 }

@@ -17,8 +17,8 @@ import org.bellowscribe.solver.Task;
  * @param solution how it is played: one step for each event of {@code tune}; without buttons where the melody is not
  *     played
  * @param steered what a teacher fixed and asked
- * @param airCauses why the air button is pressed, for every press in score order; empty for another way to play the tune,
- *     about which nobody has asked
+ * @param airCauses why the air button is pressed, for every press in score order; empty for another way to play the tune
+ *     and for a stage, about which nobody asks
  */
 public record DecidedTune(
         Task task,
@@ -32,6 +32,11 @@ public record DecidedTune(
     /** Copies the list. */
     public DecidedTune {
         airCauses = List.copyOf(airCauses);
+    }
+
+    /** Creates a tune of which nobody asks why the air button is pressed. */
+    public DecidedTune(Task task, Tune tune, Tune written, boolean notesKept, Solution solution, Steered steered) {
+        this(task, tune, written, notesKept, solution, steered, List.of());
     }
 
     /** Returns the instrument on which it is played. */
@@ -61,6 +66,6 @@ public record DecidedTune(
 
     /** Returns the same tune played another way. */
     public DecidedTune with(Solution other) {
-        return new DecidedTune(task, tune, written, notesKept, other, steered, List.of());
+        return new DecidedTune(task, tune, written, notesKept, other, steered);
     }
 }

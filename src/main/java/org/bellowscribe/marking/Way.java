@@ -56,7 +56,7 @@ public record Way(String name, MarkSettings settings, Kind kind) {
         if (!(decision instanceof Decision.Decided decided)) {
             throw new DiagnosedException(decision.remarks());
         }
-        MarkedTune marked = new TuneMarker(settings, LeftHandChoice.NONE).mark(decided);
+        MarkedTune marked = new TuneMarker(settings, LeftHandChoice.NONE, StageChoice.NONE).mark(decided);
         if (kind != Kind.OTHER) {
             return new Played(marked.tune(), marked.score(), marked.remarks());
         }

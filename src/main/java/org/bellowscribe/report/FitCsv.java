@@ -7,9 +7,7 @@ import org.bellowscribe.fit.BookFit;
 import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
 
-/**
- * Fits as comma-separated values: one line a trial. A table has one kind of line only, so that of the book is left out.
- */
+/** Fits as comma-separated values: one line a trial. A table has one kind of line only, so that of the book is left out. */
 public final class FitCsv implements FitWriter {
 
     private final int best;
@@ -25,7 +23,7 @@ public final class FitCsv implements FitWriter {
 
     @Override
     public String begin() {
-        return Csv.line(List.of(
+        return CsvLine.of(List.of(
                 "file",
                 "title",
                 "rank",
@@ -54,11 +52,11 @@ public final class FitCsv implements FitWriter {
     private static String trial(TuneFit fit, int place, Map<Integer, String> keys) {
         Trial trial = fit.trials().get(place);
         Diagnostic obstacle = trial.obstacle();
-        return Csv.line(List.of(
-                Csv.text(fit.file()),
-                Csv.text(fit.tune().title()),
+        return CsvLine.of(List.of(
+                CsvLine.text(fit.file()),
+                CsvLine.text(fit.tune().title()),
                 String.valueOf(place + 1),
-                Csv.text(trial.instrument().id()),
+                CsvLine.text(trial.instrument().id()),
                 String.valueOf(trial.semitones()),
                 keys.getOrDefault(trial.semitones(), ""),
                 trial.verdict().label(),
@@ -67,7 +65,7 @@ public final class FitCsv implements FitWriter {
                 obstacle == null || obstacle.place().measure() == 0
                         ? ""
                         : String.valueOf(obstacle.place().measure()),
-                obstacle == null ? "" : Csv.text(obstacle.text())));
+                obstacle == null ? "" : CsvLine.text(obstacle.text())));
     }
 
     @Override
