@@ -21,7 +21,7 @@ public final class CompareJob implements Job {
     /** How the names of the pictures end. */
     public static final List<String> PICTURES = List.of(".A.bellows.svg", ".B.bellows.svg");
 
-    private final Job safely = new SafeJob(this::compare);
+    private final Job safely = SafeJob.of(this::compare);
     private final Way first;
     private final Way second;
     private final Path folder;
@@ -56,7 +56,7 @@ public final class CompareJob implements Job {
         tunes.put(source, new ComparedTune(link(source.target()), a, b));
         List<Diagnostic> remarks = new ArrayList<>(one.remarks());
         other.remarks().stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
-        return new Result(source, true, null, remarks, List.of(), a.tune().tune().title());
+        return new Result(source, true, null, remarks).titled(a.tune().tune().title());
     }
 
     private ComparedTune.Side side(Source source, String letter, Way way, Way.Played played) throws DiagnosedException {

@@ -102,7 +102,8 @@ final class MarkJob {
         Steered steered = tune.steered();
         List<String> told = new ArrayList<>();
         if (outputs.grades().told()) {
-            told.addAll(DifficultyText.lines(tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
+            told.addAll(DifficultyText.lines(
+                    tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
         }
         told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune));

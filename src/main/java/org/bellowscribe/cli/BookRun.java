@@ -6,6 +6,7 @@ import java.util.List;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.book.Book;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -15,13 +16,14 @@ import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.edition.FrontPage;
 import org.bellowscribe.edition.NewWords;
 import org.bellowscribe.edition.TextLines;
+import org.bellowscribe.marking.LeftHandChoice;
 
 /** Makes the editions of a book file. */
 final class BookRun {
 
     /** What a book file does not say. */
-    private static final List<CommandOption<?>> TAKEN = List.of(
-            FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, MarkOptions.RECORD);
+    private static final List<CommandOption<?>> TAKEN =
+            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -43,7 +45,7 @@ final class BookRun {
             throw new UsageException("Where should the editions go?%n  Maybe add --out and a folder.".formatted());
         }
         try {
-            LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(MarkOptions.RECORD));
+            LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(OutputOptions.RECORD));
             List<Sources> all = sources(loaded, out);
             if (all.stream().anyMatch(sources -> !sources.problems().isEmpty())) {
                 return ExitCode.SOME_FAILED;
@@ -80,13 +82,14 @@ final class BookRun {
             List<String> files =
                     planned.tunes().stream().map(tune -> tune.file().toString()).toList();
             List<String> beside = new ArrayList<>();
-            if (words.has(MarkOptions.RECORD)) {
+            if (words.has(OutputOptions.RECORD)) {
                 beside.add(Source.RECORD);
             }
-            if (planned.tunes().stream().anyMatch(tune -> tune.plan().outputs().leftHand().sheet())) {
-                beside.add(Source.LEFT_HAND);
+            if (planned.tunes().stream()
+                    .anyMatch(tune -> tune.plan().outputs().leftHand().sheet())) {
+                beside.add(LeftHandChoice.SHEET);
             }
-            Sources sources = Sources.find(files, folder, beside, 0);
+            Sources sources = Sources.find(Wanted.all(files, new Wanted.Beside(beside, 0)), folder);
             sources.problems()
                     .forEach(problem ->
                             terminal.err().println(problem.diagnostic().print(problem.input())));
@@ -96,15 +99,16 @@ final class BookRun {
     }
 
     private ExitCode edition(Book book, LoadedBook.Planned planned, Sources sources, Path out) {
-        terminal.out().println("%n%s (%s)".formatted(planned.instrument().name(), planned.entry().folder()));
+        terminal.out()
+                .println("%n%s (%s)"
+                        .formatted(planned.instrument().name(), planned.entry().folder()));
         EditionRun run = new EditionRun(book, planned, sources);
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         EditionReport report =
                 new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(true, false));
-        ExitCode code = batch.run(
-                ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
+        ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }
 
@@ -125,7 +129,8 @@ final class BookRun {
 
     private static List<String> legend(EditionTune tune) {
         try {
-            List<String> entries = FrontPage.legend(tune).stream().map(BookRun::words).toList();
+            List<String> entries =
+                    FrontPage.legend(tune).stream().map(BookRun::words).toList();
             return TextLines.of("Signs: ", entries, LINE);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Marks that were printed must be known.", e);

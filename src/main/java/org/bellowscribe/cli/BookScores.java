@@ -36,7 +36,10 @@ final class BookScores {
     /** Returns the book with all its tunes: those that it names, or those of its folder. */
     Book found(Book book) {
         if (!Files.isDirectory(folder)) {
-            problem(book.place(), "There is no folder %s with the scores.".formatted(book.folder()), "Maybe its path is not seen from the folder of the book file.");
+            problem(
+                    book.place(),
+                    "There is no folder %s with the scores.".formatted(book.folder()),
+                    "Maybe its path is not seen from the folder of the book file.");
             return book;
         }
         if (!book.tunes().isEmpty()) {
@@ -45,9 +48,13 @@ final class BookScores {
         }
         List<String> names = names();
         if (names.isEmpty()) {
-            problem(book.place(), "The folder %s holds no scores.".formatted(book.folder()), "Maybe name another folder.");
+            problem(
+                    book.place(),
+                    "The folder %s holds no scores.".formatted(book.folder()),
+                    "Maybe name another folder.");
         }
-        return book.with(names.stream().map(name -> BookTune.plain(name, book.place())).toList());
+        return book.with(
+                names.stream().map(name -> BookTune.plain(name, book.place())).toList());
     }
 
     /** Returns where the score of a tune is. */

@@ -80,12 +80,12 @@ final class BookSettings {
         Map<String, Object> values = new LinkedHashMap<>();
         wishes.values().forEach(wish -> read(wish, values));
         if (record) {
-            values.put(MarkOptions.RECORD.name(), true);
+            values.put(OutputOptions.RECORD.name(), true);
         }
         try {
             if (problems.size() == before && wishes.values().stream().allMatch(wish -> isRead(wish, values))) {
                 CommandWords words = CommandWords.of(values);
-                return new EditionJobs.Plan(MarkOptions.settings(words), MarkOptions.outputs(words));
+                return new EditionJobs.Plan(MarkOptions.settings(words), OutputOptions.of(words));
             }
         } catch (UsageException e) {
             problems.add(problem(e, "", place));
@@ -160,8 +160,10 @@ final class BookSettings {
 
     private static Diagnostic problem(UsageException e, String value, Place place) {
         if (e.diagnostics().isEmpty()) {
-            List<String> lines =
-                    e.lines().lines().map(line -> line.strip().replaceAll("--(?=[a-z])", "")).toList();
+            List<String> lines = e.lines()
+                    .lines()
+                    .map(line -> line.strip().replaceAll("--(?=[a-z])", ""))
+                    .toList();
             return Diagnostic.error(
                     DiagnosticCode.BAD_DEFINITION,
                     place,
@@ -169,7 +171,8 @@ final class BookSettings {
                     lines.stream().skip(1).toArray(String[]::new));
         }
         Diagnostic first = e.diagnostics().get(0);
-        boolean isAboutFile = first.code() == DiagnosticCode.UNREADABLE || !first.place().equals(Place.FILE);
+        boolean isAboutFile =
+                first.code() == DiagnosticCode.UNREADABLE || !first.place().equals(Place.FILE);
         String where = Stream.of(value, first.place().describe())
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.bellowscribe.batch.CompareJob;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -70,7 +71,8 @@ final class CompareCommand implements Command {
         if (out == null) {
             throw new UsageException("Where should the page go?%n  Maybe add --out and a folder.".formatted());
         }
-        Sources sources = Sources.find(words.rest(), out, CompareJob.PICTURES, 0);
+        Wanted.Beside pictures = new Wanted.Beside(CompareJob.PICTURES, 0);
+        Sources sources = Sources.find(FileOptions.wanted(words, words.rest(), terminal, file -> pictures), out);
         if (sources.found().size() > MOST) {
             throw new UsageException("These are %d tunes, and a page takes %d.%n  Maybe compare them in several pages."
                     .formatted(sources.found().size(), MOST));

@@ -51,9 +51,9 @@ final class CompareReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         List<ComparedTune> tunes = job.compared(results);
-        failed.forEach(name -> terminal.out().println("not compared: " + name));
+        refusals.lines("compared").forEach(terminal.out()::println);
         if (tunes.isEmpty()) {
             terminal.err().println("There is nothing to compare.");
             return;

@@ -57,8 +57,8 @@ final class EditionReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
-        tunes.end(results, failed, terminal);
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
+        tunes.end(results, refusals, terminal);
         Edition edition = run.edition(results.stream()
                 .filter(result -> !result.done())
                 .map(EditionReport::refused)
@@ -73,7 +73,9 @@ final class EditionReport implements Report {
                 AtomicFile.write(folder.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
             }
             written = true;
-            terminal.out().println("Front page: %s, index: %s".formatted(folder.resolve("front-page.html"), folder.resolve("index.html")));
+            terminal.out()
+                    .println("Front page: %s, index: %s"
+                            .formatted(folder.resolve("front-page.html"), folder.resolve("index.html")));
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print(folder.toString())));
         }

@@ -57,8 +57,9 @@ final class EditionRun {
 
     /** Puts the tunes that were decided in order, those that were refused behind them; returns all. */
     List<Source> ordered() {
-        List<Source> decided =
-                tunes.keySet().stream().filter(source -> jobs.decided(source) != null).toList();
+        List<Source> decided = tunes.keySet().stream()
+                .filter(source -> jobs.decided(source) != null)
+                .toList();
         List<SortedSet<Thing>> things = decided.stream()
                 .map(source -> TuneThings.of(decision(source).tune()))
                 .toList();

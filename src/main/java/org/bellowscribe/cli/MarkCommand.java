@@ -9,6 +9,7 @@ import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -62,11 +63,16 @@ final class MarkCommand implements Command {
         Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
-        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        return new BatchRun(words, sources, terminal)
-                .run(
-                        Jobs.mark(settings, outputs),
-                        new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
+        boolean asks = SteeringOptions.onlyAsks(words);
+        Terminal terminal = asks ? given : FileOptions.speaking(words, given);
+        return new BatchRun(words, sources, terminal).run(Jobs.mark(settings, outputs), report(words, !asks));
+    }
+
+    private Report report(CommandWords words, boolean writes) {
+        boolean needsPins = SteeringOptions.usesPinsBeside(words);
+        return words.has(FileOptions.JSON)
+                ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
+                : new MarkReport(writes, needsPins);
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
@@ -86,6 +92,7 @@ final class MarkCommand implements Command {
         }
         outputs.beside().forEach(each -> beside.add(each.ending()));
         beside.addAll(outputs.stages().endings());
-        return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
+        Wanted.Beside all = new Wanted.Beside(beside, SteeringOptions.alternatives(words));
+        return FileOptions.toMark(words, file -> all, terminal);
     }
 }

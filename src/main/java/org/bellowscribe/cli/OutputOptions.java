@@ -32,8 +32,8 @@ final class OutputOptions {
             "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s."
                     .formatted(Beside.SOUND.ending()));
 
-    private static final CommandOption<Boolean> DIFFICULTY = CommandOption.flag(
-            "difficulty", "Print under each tune how difficult it is and why, term by term.");
+    private static final CommandOption<Boolean> DIFFICULTY =
+            CommandOption.flag("difficulty", "Print under each tune how difficult it is and why, term by term.");
     private static final CommandOption<Grading> GRADING = new CommandOption<>(
             "grading",
             "ID|FILE",

@@ -24,7 +24,8 @@ public final class FrontHtml {
                         .formatted(HtmlPage.escaped(caution.text()), HtmlPage.escaped(caution.source()))));
         page.markup("</ul>\n");
         page.element("h2", FrontPage.SIGNS);
-        page.markup("<table>\n<thead><tr><th scope=\"col\">sign</th><th scope=\"col\">meaning</th></tr></thead>\n<tbody>\n");
+        page.markup(
+                "<table>\n<thead><tr><th scope=\"col\">sign</th><th scope=\"col\">meaning</th></tr></thead>\n<tbody>\n");
         front.legend()
                 .forEach(entry -> page.markup("<tr><td class=\"sign\">%s</td><td>%s</td></tr>\n"
                         .formatted(HtmlPage.escaped(entry.sign()), HtmlPage.escaped(entry.meaning()))));

@@ -54,7 +54,13 @@ final class HtmlPage {
 
     /** Writes an element with a text. */
     void element(String name, String text) {
-        html.append('<').append(name).append('>').append(escaped(text)).append("</").append(name).append(">\n");
+        html.append('<')
+                .append(name)
+                .append('>')
+                .append(escaped(text))
+                .append("</")
+                .append(name)
+                .append(">\n");
     }
 
     /** Writes markup of one's own. */

@@ -55,8 +55,7 @@ enum IndexColumn {
 
         static IndexEntry of(EditionTune tune) {
             int rows = tune.tune().instrument().rows();
-            return new IndexEntry(
-                    tune, TuneSummary.of(tune.tune()), NewWords.all(tune.news(), tune.style(), rows));
+            return new IndexEntry(tune, TuneSummary.of(tune.tune()), NewWords.all(tune.news(), tune.style(), rows));
         }
 
         String title() {

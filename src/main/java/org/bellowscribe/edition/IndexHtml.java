@@ -30,7 +30,9 @@ public final class IndexHtml {
     public static String of(Edition edition) {
         IndexHtml index = new IndexHtml(edition);
         index.page.element("h1", edition.title());
-        index.page.element("p", "Index of the edition for %s.".formatted(edition.instrument().name()));
+        index.page.element(
+                "p",
+                "Index of the edition for %s.".formatted(edition.instrument().name()));
         index.page.element("p", edition.order());
         index.table(edition);
         if (!edition.refused().isEmpty()) {
@@ -43,7 +45,8 @@ public final class IndexHtml {
     }
 
     private void table(Edition edition) {
-        page.markup("<div class=\"wide\">\n<table>\n<thead>\n<tr><th scope=\"col\">no.</th><th scope=\"col\">tune</th>");
+        page.markup(
+                "<div class=\"wide\">\n<table>\n<thead>\n<tr><th scope=\"col\">no.</th><th scope=\"col\">tune</th>");
         FIGURES.forEach(column -> page.markup("<th scope=\"col\">" + column.heading() + "</th>"));
         page.markup("</tr>\n</thead>\n");
         for (int i = 0; i < edition.tunes().size(); i++) {
@@ -53,8 +56,9 @@ public final class IndexHtml {
     }
 
     private void tune(int number, IndexEntry entry) {
-        page.markup("<tbody>\n<tr class=\"main\"><td class=\"number\">%d</td><th scope=\"row\"><a href=\"%s\">%s</a></th>"
-                .formatted(number, link(entry.tune().file()), HtmlPage.escaped(entry.title())));
+        page.markup(
+                "<tbody>\n<tr class=\"main\"><td class=\"number\">%d</td><th scope=\"row\"><a href=\"%s\">%s</a></th>"
+                        .formatted(number, link(entry.tune().file()), HtmlPage.escaped(entry.title())));
         for (IndexColumn column : FIGURES) {
             String type = column == IndexColumn.PAGE ? " class=\"page\"" : "";
             page.markup("<td" + type + ">" + HtmlPage.escaped(column.of(entry)) + "</td>");
@@ -62,8 +66,8 @@ public final class IndexHtml {
         page.markup("</tr>\n<tr class=\"words\"><td colspan=\"%d\">".formatted(2 + FIGURES.size()));
         WORDS.stream()
                 .filter(column -> !column.of(entry).isEmpty())
-                .forEach(column -> page.markup("<div><b>%s:</b> %s</div>"
-                        .formatted(column.heading(), HtmlPage.escaped(column.of(entry)))));
+                .forEach(column -> page.markup(
+                        "<div><b>%s:</b> %s</div>".formatted(column.heading(), HtmlPage.escaped(column.of(entry)))));
         page.markup("</td></tr>\n</tbody>\n");
     }
 
