@@ -29,7 +29,7 @@ final class OutputOptions {
 
     static final CommandOption<Boolean> MIDI = CommandOption.flag(
             "midi",
-            "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s."
+            "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s; with --stages each stage too."
                     .formatted(Beside.SOUND.ending()));
 
     private static final CommandOption<Boolean> DIFFICULTY =

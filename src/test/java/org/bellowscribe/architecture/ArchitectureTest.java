@@ -56,7 +56,7 @@ class ArchitectureTest {
             Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision", "difficulty")),
             Map.entry("guess", Set.of("decision")),
             Map.entry("stage", Set.of("musicxml", "guess")),
-            Map.entry("marking", Set.of("stage", "report")),
+            Map.entry("marking", Set.of("stage", "report", "sound")),
             Map.entry("drawing", Set.of("decision", "replay")),
             Map.entry("sound", Set.of("decision", "lefthand")),
             Map.entry("compare", Set.of("report")),

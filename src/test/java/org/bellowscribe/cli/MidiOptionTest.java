@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -101,6 +102,33 @@ class MidiOptionTest {
             boolean bass = Character.isUpperCase(name.charAt(0));
             return bass ? List.of(root) : List.of(root, root.plus(minor ? 3 : 4), root.plus(7));
         }
+    }
+
+    @Test
+    void everyStageThatSoundsHasItsFileAtItsTempo() throws IOException {
+        String scale = ScoreText.file(folder.resolve("scale.musicxml"), "D4 E4 F#4 G4");
+        Path out = folder.resolve("out");
+        CommandRun run = CommandRun.of(
+                "mark",
+                scale,
+                "--midi",
+                "--stages",
+                "right-hand,bellows,left-hand,both",
+                "--stage-tempo",
+                "both=50",
+                "--out",
+                out.toString());
+        assertEquals(0, run.code(), run.err());
+        MidiNotes whole = new MidiNotes(Files.readAllBytes(out.resolve("scale.mid")));
+        MidiNotes right = new MidiNotes(Files.readAllBytes(out.resolve("scale.right-hand.mid")));
+        MidiNotes left = new MidiNotes(Files.readAllBytes(out.resolve("scale.left-hand.mid")));
+        MidiNotes both = new MidiNotes(Files.readAllBytes(out.resolve("scale.both.mid")));
+        assertFalse(Files.exists(out.resolve("scale.bellows.mid")));
+        assertEquals(whole.channel(1), right.channel(1));
+        assertEquals(List.of(), right.channel(2));
+        assertEquals(List.of(), left.channel(1));
+        assertEquals(whole.channel(2), left.channel(2));
+        assertEquals(2 * whole.seconds(), both.seconds(), 0.001);
     }
 
     @Test
