@@ -69,7 +69,9 @@ final class CompareReport implements Report {
             written = true;
             terminal.out()
                     .println("%s compared. Open it in a browser: %s"
-                            .formatted(tunes.size() == 1 ? "1 tune" : tunes.size() + " tunes", out.resolve(ComparePage.NAME)));
+                            .formatted(
+                                    tunes.size() == 1 ? "1 tune" : tunes.size() + " tunes",
+                                    out.resolve(ComparePage.NAME)));
             if (lots != null) {
                 terminal.out().println("Which way is which stands in %s, for later.".formatted(out.resolve(KEY)));
             }

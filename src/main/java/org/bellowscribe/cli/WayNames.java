@@ -33,8 +33,8 @@ final class WayNames implements ValueReader<List<WayName>> {
             throw UsageException.notTaken(option, takes(), text);
         }
         if (words.get(0).equals(words.get(1))) {
-            throw new UsageException("--%s %s names one way twice.%n  Maybe name another as the second."
-                    .formatted(option, text));
+            throw new UsageException(
+                    "--%s %s names one way twice.%n  Maybe name another as the second.".formatted(option, text));
         }
         List<WayName> ways = new ArrayList<>();
         for (String word : words) {

@@ -41,7 +41,8 @@ final class MeasureTables {
     private void table(Measure measure, List<Event> events) {
         boolean differs = events.stream()
                 .anyMatch(event -> !Cell.of(step(tune.a(), event)).equals(Cell.of(step(tune.b(), event))));
-        html.begin("table", "class", differs ? "differs" : "same").leaf("caption", "Measure " + names.get(measure.index()));
+        html.begin("table", "class", differs ? "differs" : "same")
+                .leaf("caption", "Measure " + names.get(measure.index()));
         html.begin("thead").begin("tr").leaf("th", "note", "scope", "row");
         events.forEach(event -> html.leaf("th", name(event), "scope", "col"));
         html.end().end().begin("tbody");
@@ -56,7 +57,9 @@ final class MeasureTables {
             html.begin("td");
             Cell played = Cell.of(step(side, event));
             for (Cell.Line line : played.lines(Cell.of(step(other, event)))) {
-                html.begin("div").leaf(line.differs() ? "mark" : "span", line.words()).end();
+                html.begin("div")
+                        .leaf(line.differs() ? "mark" : "span", line.words())
+                        .end();
             }
             html.end();
         }

@@ -45,8 +45,8 @@ final class StageOutput {
         }
         stages.stream()
                 .filter(stage -> choice.sounds(stage.stage()))
-                .forEach(stage -> sheets.add(
-                        new BesideSheet(StageChoice.soundEnding(stage.stage()), MidiFile.of(stage.tune()))));
+                .forEach(stage ->
+                        sheets.add(new BesideSheet(StageChoice.soundEnding(stage.stage()), MidiFile.of(stage.tune()))));
     }
 
     /** Returns the files. */

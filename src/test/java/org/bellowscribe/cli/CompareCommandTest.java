@@ -45,13 +45,16 @@ class CompareCommandTest {
 
     private List<String> written(String name) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve(name))) {
-            return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
         }
     }
 
     @Test
     void pageStandsBesideBothSheetsAndTheirPictures() throws IOException {
-        CommandRun run = CommandRun.of("compare", one, "--between", "along-the-row,across-the-rows", "--out", out("out"));
+        CommandRun run =
+                CommandRun.of("compare", one, "--between", "along-the-row,across-the-rows", "--out", out("out"));
         assertEquals(0, run.code(), run.err());
         assertEquals(
                 List.of(
@@ -79,8 +82,16 @@ class CompareCommandTest {
     void blindPageIsTheSameForASeedAndOnlyItsKeyTells() throws IOException {
         for (String[] run : List.of(new String[] {"a", "1"}, new String[] {"b", "2"})) {
             CommandRun.of(
-                    "compare", in(), "--between", "along-the-row,across-the-rows", "--blind", "5", "--out", out(run[0]),
-                    "--threads", run[1]);
+                    "compare",
+                    in(),
+                    "--between",
+                    "along-the-row,across-the-rows",
+                    "--blind",
+                    "5",
+                    "--out",
+                    out(run[0]),
+                    "--threads",
+                    run[1]);
         }
         assertEquals(written("a"), written("b"));
         for (String name : written("a")) {
@@ -97,7 +108,14 @@ class CompareCommandTest {
         boolean turned = false;
         for (int seed = 0; seed < 8; seed++) {
             CommandRun.of(
-                    "compare", one, "--between", "along-the-row,learner", "--blind", "" + seed, "--out", out("out" + seed));
+                    "compare",
+                    one,
+                    "--between",
+                    "along-the-row,learner",
+                    "--blind",
+                    "" + seed,
+                    "--out",
+                    out("out" + seed));
             String key = read("out" + seed, "key.csv");
             straight |= key.contains("along-the-row,learner");
             turned |= key.contains("learner,along-the-row");
@@ -113,7 +131,8 @@ class CompareCommandTest {
         assertFalse(changed.equals(score), score);
         Path edited = folder.resolve("edited.musicxml");
         Files.writeString(edited, changed);
-        CommandRun run = CommandRun.of("compare", edited.toString(), "--between", "along-the-row,by-hand", "--out", out("out"));
+        CommandRun run =
+                CommandRun.of("compare", edited.toString(), "--between", "along-the-row,by-hand", "--out", out("out"));
         assertEquals(0, run.code(), run.err());
         String page = read("out", "compare.html");
         assertTrue(page.contains("B: by-hand"), page);
@@ -141,10 +160,7 @@ class CompareCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             --out x                                                | Which two ways are to be compared?
             --between along-the-row,learner                        | Where should the page go?
             --between along-the-row --out x                        | two ways with a comma between

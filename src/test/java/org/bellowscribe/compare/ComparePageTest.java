@@ -81,8 +81,7 @@ class ComparePageTest {
 
     @Test
     void keyTellsWhichWayIsWhich() {
-        assertEquals(
-                "place,file,title,a,b\r\n1,test.musicxml,test,along-the-row,learner\r\n", CompareKey.of(ONE));
+        assertEquals("place,file,title,a,b\r\n1,test.musicxml,test,along-the-row,learner\r\n", CompareKey.of(ONE));
     }
 
     @Test
