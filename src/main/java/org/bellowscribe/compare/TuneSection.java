@@ -52,6 +52,12 @@ final class TuneSection {
                 named ? tune.b().name() : "");
         html.leaf("h2", "%d. %s".formatted(number, tune.title()), "id", id + "-title");
         html.leaf("p", Differences.of(tune).words());
+        content(tune);
+        judgement(id);
+        html.end();
+    }
+
+    private void content(ComparedTune tune) {
         html.begin("div", "class", "ways");
         way("A", tune.a());
         way("B", tune.b());
@@ -61,8 +67,6 @@ final class TuneSection {
                 "p",
                 "What differs is marked and in bold. A button is row.number: row 1 is the outer one, button 1 nearest the chin.");
         new MeasureTables(html, tune).write();
-        html.end();
-        judgement(id);
         html.end();
     }
 
