@@ -73,7 +73,12 @@ final class StageOptions {
         requireFiles(words, EXERCISES);
         List<String> as = words.get(AS, List.of(SCORES));
         StageChoice choice = new StageChoice(
-                stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS), exercises);
+                stages,
+                words.get(TEMPO, new TreeMap<>()),
+                as.contains(SCORES),
+                as.contains(PARTS),
+                exercises,
+                words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {

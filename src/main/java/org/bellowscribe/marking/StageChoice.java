@@ -17,12 +17,18 @@ import org.bellowscribe.stage.StageTune;
  * @param scores true to write each as a score of its own
  * @param parts true to write all as parts of one score
  * @param exercises in which orders to write exercises
+ * @param sounds true to write how each sounds
  */
 public record StageChoice(
-        List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts, List<Order> exercises) {
+        List<Stage> stages,
+        SortedMap<Stage, Integer> tempos,
+        boolean scores,
+        boolean parts,
+        List<Order> exercises,
+        boolean sounds) {
 
     /** None. */
-    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, List.of());
+    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, List.of(), false);
 
     /** How the name of the score ends that has the stages as its parts. */
     public static final String PARTS = ".stages.musicxml";
@@ -54,6 +60,16 @@ public record StageChoice(
         return order == Order.BLOCKED ? ".exercises.musicxml" : ".exercises-mixed.musicxml";
     }
 
+    /** Returns how the name of the file ends that has the sound of a stage. */
+    static String soundEnding(Stage stage) {
+        return "." + stage.id() + ".mid";
+    }
+
+    /** Returns true if how a stage sounds is to be written: in that of the bellows alone nothing does. */
+    boolean sounds(Stage stage) {
+        return sounds && stage != Stage.BELLOWS;
+    }
+
     /** Returns how the names of all files end that may be written beside a result. */
     public List<String> endings() {
         List<String> all = new ArrayList<>();
@@ -64,6 +80,7 @@ public record StageChoice(
             all.add(PARTS);
         }
         exercises.forEach(order -> all.add(ending(order)));
+        stages.stream().filter(this::sounds).forEach(stage -> all.add(soundEnding(stage)));
         return all;
     }
 }

@@ -102,6 +102,7 @@ public final class RecordWriter {
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
         writeGuesses(Guesses.of(marked));
+        new CauseWriter(json).write(marked.airCauses());
         new SteeringWriter(json).write(marked.steered());
     }
 
@@ -227,7 +228,7 @@ public final class RecordWriter {
     }
 
     // Always with a decimal point, so that a quantity is seen to be one.
-    private static BigDecimal real(double value) {
+    static BigDecimal real(double value) {
         BigDecimal plain = plain(value);
         return plain.scale() < 1 ? plain.setScale(1) : plain;
     }
