@@ -10,6 +10,7 @@ import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.solver.Step;
 
 /** The place of the hand along the rows: at the first note and wherever the hand has moved. Strapped hands stay. */
@@ -60,7 +61,7 @@ public final class HandPlace implements Annotator {
                 .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
                 .map(first -> new LegendEntry(
                         arrangement.style().words().hand().with("button", first.handOn()),
-                        "the index finger lies at button " + first.handOn()))
+                        arrangement.style().legend().say(Meaning.HAND, "button", first.handOn())))
                 .toList();
     }
 }

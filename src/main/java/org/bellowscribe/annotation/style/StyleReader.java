@@ -15,7 +15,7 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken");
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend");
 
     private StyleReader() {}
 
@@ -47,12 +47,14 @@ final class StyleReader {
     static Style style(DefinitionElement root) {
         return new Style(
                 root.required("id"),
+                root.required("language"),
                 root.required("name"),
                 root.required("filler"),
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
                 words(part(root, "words"), rows(part(root, "rows"))),
-                spoken(part(root, "spoken")));
+                wordings(Phrase.class, part(root, "spoken")),
+                wordings(Meaning.class, part(root, "legend")));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
@@ -104,12 +106,12 @@ final class StyleReader {
                 rows.required("outer"), rows.required("middle"), rows.required("inner"), template(rows, "other"));
     }
 
-    private static Phrases spoken(DefinitionElement spoken) {
-        Map<Phrase, Template> wordings = new EnumMap<>(Phrase.class);
-        for (Phrase phrase : Phrase.values()) {
-            wordings.put(phrase, template(spoken, phrase.id()));
+    private static <K extends Enum<K> & Wording> Wordings<K> wordings(Class<K> keys, DefinitionElement element) {
+        Map<K, Template> texts = new EnumMap<>(keys);
+        for (K key : keys.getEnumConstants()) {
+            texts.put(key, template(element, key.id()));
         }
-        return new Phrases(wordings);
+        return new Wordings<>(keys, texts);
     }
 
     private static Template template(DefinitionElement element, String attribute) {

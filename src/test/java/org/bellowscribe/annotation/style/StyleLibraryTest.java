@@ -27,7 +27,8 @@ class StyleLibraryTest {
     @Test
     void theDefaultStyleComesFirst() {
         assertEquals(
-                List.of("parentheses", "two-lines"),
+                List.of(
+                        "parentheses", "two-lines", "german", "french", "italian", "spanish", "dutch", "swedish", "catalan"),
                 StyleLibrary.all().stream().map(Style::id).toList());
         assertEquals("parentheses", StyleLibrary.DEFAULT_ID);
     }
