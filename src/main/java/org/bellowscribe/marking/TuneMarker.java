@@ -37,7 +37,8 @@ public final class TuneMarker {
         Arrangement arrangement = Arrangement.of(tune, settings.style());
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
         ScoreDocument sheet = sheet(decided.read().document(), tune);
-        ScoreDocument score = sheet.withMarks(marks(decided, arrangement), output.added());
+        ScoreDocument score = sheet.withMarks(
+                marks(decided, arrangement), settings.style().fonts(), output.added());
         List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
         remarks.addAll(output.remarks());
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
@@ -54,7 +55,10 @@ public final class TuneMarker {
         List<ScoreDocument> ways = new ArrayList<>();
         for (Alternative way : decided.tune().steered().alternatives()) {
             DecidedTune other = decided.tune().with(way.solution());
-            ways.add(sheet.withMarks(marks(decided, Arrangement.of(other, settings.style()))));
+            ways.add(sheet.withMarks(
+                    marks(decided, Arrangement.of(other, settings.style())),
+                    settings.style().fonts(),
+                    null));
         }
         return ways;
     }

@@ -1,25 +1,38 @@
 package org.bellowscribe.musicxml;
 
 import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.instrument.Third;
 import org.bellowscribe.theory.Spelling;
 
 /** The elements that we add, as text. */
 final class MarkElements {
 
-    private MarkElements() {}
+    private final int linesOfScore;
+    private final Fonts fonts;
+
+    /**
+     * Creates what makes elements.
+     *
+     * @param linesOfScore number of the last lyric line of the score itself, or 0
+     * @param fonts fonts, sizes and colors
+     */
+    MarkElements(int linesOfScore, Fonts fonts) {
+        this.linesOfScore = linesOfScore;
+        this.fonts = fonts;
+    }
 
     /** Returns a lyric of one of our lines, which begin behind those of the score. */
-    static String lyric(Annotation.Syllable syllable, int linesOfScore) {
+    String lyric(Annotation.Syllable syllable) {
         return "<lyric number=\"" + (linesOfScore + 1 + syllable.line()) + "\" name=\"" + MarkNames.PREFIX
-                + XmlText.escape(syllable.name()) + "\"><syllabic>single</syllabic><text>"
+                + XmlText.escape(syllable.name()) + "\"><syllabic>single</syllabic><text" + font(syllable.name()) + ">"
                 + XmlText.escape(syllable.text()) + "</text></lyric>";
     }
 
     /** Returns a direction of words, in the voice and on the staff of its note. */
-    static String direction(Annotation.Words words, String id, NoteAnchor note) {
+    String direction(Annotation.Words words, String id, NoteAnchor note) {
         return "<direction placement=\"" + (words.above() ? "above" : "below") + "\" id=\"" + id
-                + "\"><direction-type><words>" + XmlText.escape(words.text()) + "</words></direction-type>"
+                + "\"><direction-type><words" + font(Fonts.WORDS) + ">" + XmlText.escape(words.text()) + "</words></direction-type>"
                 + element("voice", note.voice()) + element("staff", note.staff()) + "</direction>";
     }
 
@@ -47,17 +60,28 @@ final class MarkElements {
     }
 
     /** Returns a finger number to stand in notations of the score: some programs read only the first notations. */
-    static String fingering(Annotation.Finger finger, String id) {
+    String fingering(Annotation.Finger finger, String id) {
         return "<technical id=\"" + id + "\">" + digit(finger) + "</technical>";
     }
 
     /** Returns notations with a finger number, for a note that has none. */
-    static String notations(Annotation.Finger finger, String id) {
+    String notations(Annotation.Finger finger, String id) {
         return "<notations id=\"" + id + "\"><technical>" + digit(finger) + "</technical></notations>";
     }
 
-    private static String digit(Annotation.Finger finger) {
-        return "<fingering>" + finger.finger() + "</fingering>";
+    private String digit(Annotation.Finger finger) {
+        return "<fingering" + font(Fonts.FINGERS) + ">" + finger.finger() + "</fingering>";
+    }
+
+    private String font(String sort) {
+        StringBuilder text = new StringBuilder();
+        fonts.of(sort)
+                .forEach((name, value) -> text.append(' ')
+                        .append(name)
+                        .append("=\"")
+                        .append(XmlText.escape(value))
+                        .append('"'));
+        return text.toString();
     }
 
     private static String element(String name, String content) {

@@ -16,16 +16,16 @@ final class MarkWriter {
     private final NoteAnchors anchors;
     private final PartContext context;
     private final MarkIds ids;
-    private final int linesOfScore;
+    private final MarkElements elements;
     private final StringBuilder marked;
     private int done;
 
-    private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, int linesOfScore) {
+    private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, MarkElements elements) {
         this.text = text;
         this.anchors = anchors;
         this.context = context;
         this.ids = ids;
-        this.linesOfScore = linesOfScore;
+        this.elements = elements;
         this.marked = new StringBuilder(text.length() * 2);
     }
 
@@ -33,11 +33,11 @@ final class MarkWriter {
      * Returns the text with marks.
      *
      * @param text text without marks of ours
-     * @param linesOfScore number of the last lyric line of the score itself, or 0
+     * @param elements how marks become elements
      * @param annotations marks in any order
      * @throws IllegalArgumentException if a mark belongs to no note or two claim one place
      */
-    static String write(String text, int linesOfScore, List<Annotation> annotations) throws DiagnosedException {
+    static String write(String text, MarkElements elements, List<Annotation> annotations) throws DiagnosedException {
         SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
         NoteAnchors anchors = new NoteAnchors(notes.keySet());
         PartContext context = new PartContext(notes.keySet());
@@ -50,7 +50,7 @@ final class MarkWriter {
             visitors.add(context);
         }
         XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
-        MarkWriter writer = new MarkWriter(text, anchors, context, ids, linesOfScore);
+        MarkWriter writer = new MarkWriter(text, anchors, context, ids, elements);
         notes.forEach(writer::note);
         return writer.marked.append(text, writer.done, text.length()).toString();
     }
@@ -59,20 +59,20 @@ final class MarkWriter {
         NoteAnchor note = anchors.of(index);
         marks.symbols()
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
-        marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
+        marks.words().forEach(w -> insert(note.words(), elements.direction(w, ids.nextWords(), note)));
         if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
         marks.fingers().forEach(f -> finger(note, f));
-        marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
+        marks.syllables().forEach(s -> insert(note.lyric(), elements.lyric(s)));
     }
 
     private void finger(NoteAnchor note, Annotation.Finger finger) {
         Anchor inside = note.inNotations();
         if (inside == null) {
-            insert(note.notations(), MarkElements.notations(finger, ids.nextFinger()));
+            insert(note.notations(), elements.notations(finger, ids.nextFinger()));
         } else {
-            insert(inside, MarkElements.fingering(finger, ids.nextFinger()));
+            insert(inside, elements.fingering(finger, ids.nextFinger()));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -194,21 +195,22 @@ public final class ScoreDocument {
      * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
      */
     public ScoreDocument withMarks(List<Annotation> annotations) {
-        return withMarks(annotations, null);
+        return withMarks(annotations, Fonts.NONE, null);
     }
 
     /**
      * Returns this score with the given marks and part and no other marks of ours.
      *
      * @param annotations marks in any order, whose notes are counted in the score without marks
+     * @param fonts fonts, sizes and colors of the marks
      * @param leftHand a part to add behind those of the score; null for none
      * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
      */
-    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable LeftHandPart leftHand) {
+    public ScoreDocument withMarks(List<Annotation> annotations, Fonts fonts, @Nullable LeftHandPart leftHand) {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
-            String marked = MarkWriter.write(bare.text, highest, annotations);
+            String marked = MarkWriter.write(bare.text, new MarkElements(highest, fonts), annotations);
             String all = leftHand == null ? marked : PartWriter.write(marked, kind(), leftHand);
             return new ScoreDocument(bare, all, null);
         } catch (DiagnosedException e) {

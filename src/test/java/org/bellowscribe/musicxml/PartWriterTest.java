@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.bellowscribe.annotation.LeftHandPart;
 import org.bellowscribe.annotation.PartMeasure;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.annotation.PartNote;
 import org.bellowscribe.annotation.PartWords;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -39,9 +40,9 @@ class PartWriterTest {
     private static String added(String text, PartMeasure... measures) throws DiagnosedException {
         ScoreDocument score = TinyScore.decode(text);
         LeftHandPart part = new LeftHandPart("P1", List.of(measures));
-        ScoreDocument with = score.withMarks(List.of(), part);
+        ScoreDocument with = score.withMarks(List.of(), Fonts.NONE, part);
         assertEquals(score.text(), with.withoutMarks().text());
-        assertEquals(with.text(), with.withMarks(List.of(), part).text());
+        assertEquals(with.text(), with.withMarks(List.of(), Fonts.NONE, part).text());
         if (score.kind() == ScoreKind.PARTWISE) {
             assertEquals(List.of(), SchemaCheck.check(with.text()));
         }

@@ -1,5 +1,7 @@
 package org.bellowscribe.annotation.style;
 
+import java.util.List;
+
 /**
  * The labels and signs of all marks.
  *
@@ -12,6 +14,8 @@ package org.bellowscribe.annotation.style;
  * @param words words above the staff
  * @param spoken what is said in words, for those who do not read signs
  * @param legend what the legend says about the signs
+ * @param lines ids of the marks whose lines stand below the notes in this order, before those that are not named
+ * @param fonts fonts, sizes and colors
  */
 public record Style(
         String id,
@@ -22,4 +26,12 @@ public record Style(
         LeftHandLabels leftHand,
         WordLabels words,
         Wordings<Phrase> spoken,
-        Wordings<Meaning> legend) {}
+        Wordings<Meaning> legend,
+        List<String> lines,
+        Fonts fonts) {
+
+    /** Copies the list. */
+    public Style {
+        lines = List.copyOf(lines);
+    }
+}

@@ -39,6 +39,24 @@ final class StyleReader {
         return new DefinitionElement(own.name(), attributes, children, own.text(), own.place());
     }
 
+    /** Returns for each element that stands once, and for the root, the attributes that only the whole has. */
+    static List<String> missing(DefinitionElement own, DefinitionElement whole) {
+        List<String> missing = new ArrayList<>();
+        List<String> absent = whole.attributes().keySet().stream()
+                .filter(name -> own.attribute(name) == null)
+                .toList();
+        if (!absent.isEmpty()) {
+            missing.add("%s: %s".formatted(whole.name(), String.join(", ", absent)));
+        }
+        for (DefinitionElement part : whole.children()) {
+            if (SINGLE.contains(part.name())) {
+                DefinitionElement ours = own.child(part.name());
+                missing.addAll(ours == null ? List.of(part.name() + ": all") : missing(ours, part));
+            }
+        }
+        return missing;
+    }
+
     /**
      * Returns the style.
      *
@@ -54,7 +72,9 @@ final class StyleReader {
                 leftHand(part(root, "left-hand")),
                 words(part(root, "words"), rows(part(root, "rows"))),
                 wordings(Phrase.class, part(root, "spoken")),
-                wordings(Meaning.class, part(root, "legend")));
+                wordings(Meaning.class, part(root, "legend")),
+                List.of(root.required("lines").split(" ")),
+                fonts(root));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
@@ -80,6 +100,9 @@ final class StyleReader {
                 leftHand.required("then"),
                 leftHand.required("together"),
                 pulledTwin == null ? "" : pulledTwin,
+                template(leftHand, "bass"),
+                template(leftHand, "chord"),
+                leftHand.required("and-so-on"),
                 names);
     }
 
@@ -98,7 +121,8 @@ final class StyleReader {
                 words.required("closed"),
                 words.required("fully-open"),
                 rows,
-                words.required("between"));
+                words.required("between"),
+                words.required("place").equals("above"));
     }
 
     private static RowNames rows(DefinitionElement rows) {
@@ -112,6 +136,21 @@ final class StyleReader {
             texts.put(key, template(element, key.id()));
         }
         return new Wordings<>(keys, texts);
+    }
+
+    private static Fonts fonts(DefinitionElement root) {
+        SortedMap<String, SortedMap<String, String>> fonts = new TreeMap<>();
+        DefinitionElement all = root.child("fonts");
+        for (DefinitionElement font : all == null ? List.<DefinitionElement>of() : all.children("font")) {
+            SortedMap<String, String> attributes = new TreeMap<>();
+            font.attributes().forEach((name, value) -> {
+                if (!name.equals("of")) {
+                    attributes.put(name.equals("color") ? name : "font-" + name, value);
+                }
+            });
+            fonts.put(font.required("of"), attributes);
+        }
+        return new Fonts(fonts);
     }
 
     private static Template template(DefinitionElement element, String attribute) {

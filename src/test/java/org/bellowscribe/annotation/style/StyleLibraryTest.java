@@ -28,7 +28,7 @@ class StyleLibraryTest {
     void theDefaultStyleComesFirst() {
         assertEquals(
                 List.of(
-                        "parentheses", "two-lines", "german", "french", "italian", "spanish", "dutch", "swedish", "catalan"),
+                        "parentheses", "two-lines", "apart", "german", "french", "italian", "spanish", "dutch", "swedish", "catalan"),
                 StyleLibrary.all().stream().map(Style::id).toList());
         assertEquals("parentheses", StyleLibrary.DEFAULT_ID);
     }
