@@ -74,10 +74,11 @@ class LibraryCommandTest {
                   style: filler, language, lines
                   buttons: all
                   left-hand: all
-                  legend: all
+                  words: all
                   rows: all
                   spoken: all
-                  words: all
+                  legend: all
+                  practice: all
                 """;
         assertEquals(new CommandRun(0, file + ": mine can be used; 0 doubts.\n" + inherited, ""), run);
     }

@@ -60,8 +60,7 @@ class DifficultyLawsTest {
         for (DecidedTune tune : List.of(JIG, WALTZ)) {
             List<Double> factors = List.of(0.3, 0.5, 0.8, 0.95, 1.0, 1.05, 1.3, 2.0, 5.0);
             for (int i = 1; i < factors.size(); i++) {
-                assertNoTermFalls(
-                        Deciding.faster(tune, factors.get(i - 1)), Deciding.faster(tune, factors.get(i)));
+                assertNoTermFalls(Deciding.faster(tune, factors.get(i - 1)), Deciding.faster(tune, factors.get(i)));
             }
         }
     }
@@ -84,8 +83,9 @@ class DifficultyLawsTest {
         Tune a = first.tune();
         Tune b = second.tune();
         List<Measure> measures = new ArrayList<>(a.measures());
-        b.measures().forEach(m -> measures.add(new Measure(
-                m.index() + a.measures().size(), "", m.length(), m.beatOffset(), m.time(), m.key())));
+        b.measures()
+                .forEach(m -> measures.add(new Measure(
+                        m.index() + a.measures().size(), "", m.length(), m.beatOffset(), m.time(), m.key())));
         List<Step> steps = new ArrayList<>(first.solution().steps());
         second.solution().steps().forEach(step -> {
             Event e = step.event();
@@ -99,17 +99,12 @@ class DifficultyLawsTest {
                     e.heldOver())));
         });
         List<Integer> order = new ArrayList<>(a.playOrder().measures());
-        b.playOrder().measures().forEach(measure -> order.add(measure + a.measures().size()));
+        b.playOrder()
+                .measures()
+                .forEach(measure -> order.add(measure + a.measures().size()));
         List<Event> events = steps.stream().map(Step::event).toList();
         Tune joined = new Tune(
-                "joined",
-                a.part(),
-                measures,
-                events,
-                List.of(),
-                JIG.tune().tempo(),
-                new PlayOrder(order),
-                List.of());
+                "joined", a.part(), measures, events, List.of(), JIG.tune().tempo(), new PlayOrder(order), List.of());
         return with(first, joined, steps);
     }
 
@@ -180,8 +175,7 @@ class DifficultyLawsTest {
     void decidedAnewForAFasterTempoATuneIsNoEasier() {
         double before = 0;
         for (double factor : List.of(0.5, 1.0, 1.5)) {
-            DecidedTune faster =
-                    Objects.requireNonNull(Deciding.decide(Deciding.faster(WALTZ.tune(), factor), BOX));
+            DecidedTune faster = Objects.requireNonNull(Deciding.decide(Deciding.faster(WALTZ.tune(), factor), BOX));
             assertTrue(Difficulty.of(faster).points() >= before, "at " + factor);
             before = Difficulty.of(faster).points();
         }

@@ -40,7 +40,12 @@ class DifficultyTest {
     void notesStruckInEightSecondsAreCountedASecond() {
         Tune tune = tune("C4 E4 r G4");
         assertEquals(
-                3 / 8.0, figure(Term.NOTES, tune, new Played(tune, 9).push(1, 1).push(1, 2).push(1).push(1, 3)), EXACT);
+                3 / 8.0,
+                figure(
+                        Term.NOTES,
+                        tune,
+                        new Played(tune, 9).push(1, 1).push(1, 2).push(1).push(1, 3)),
+                EXACT);
     }
 
     @Test
@@ -55,7 +60,12 @@ class DifficultyTest {
         // On this box D5 is pulled on button 5 alone, and G5 is pushed on button 6 alone.
         Tune tune = tune("C4 D5 G5 r");
         assertEquals(
-                3, figure(Term.ONE_WAY, tune, new Played(tune, 9).push(1, 1).pull(1, 5).push(1, 6).push(1)), EXACT);
+                3,
+                figure(
+                        Term.ONE_WAY,
+                        tune,
+                        new Played(tune, 9).push(1, 1).pull(1, 5).push(1, 6).push(1)),
+                EXACT);
     }
 
     @Test
@@ -87,7 +97,8 @@ class DifficultyTest {
     @Test
     void aMoveOfTheHandAndALeapCount() {
         Tune tune = tune("C4 C5 r r");
-        Played played = new Played(tune, 9).push(1, 1).push(1, 4).hand(4).push(1).push(1);
+        Played played =
+                new Played(tune, 9).push(1, 1).push(1, 4).hand(4).push(1).push(1);
         assertEquals(1 / 8.0, figure(Term.SHIFTS, tune, played), EXACT);
         assertEquals(1 / 8.0, figure(Term.LEAPS, tune, played), EXACT);
     }
@@ -95,7 +106,8 @@ class DifficultyTest {
     @Test
     void aFingerOffItsOwnButtonIsAStretch() {
         Tune tune = tune("C4 E4 r r");
-        Played played = new Played(tune, 9).push(1, 1).push(1, 2).fingers(1).push(1).push(1);
+        Played played =
+                new Played(tune, 9).push(1, 1).push(1, 2).fingers(1).push(1).push(1);
         assertEquals(1 / 8.0, figure(Term.STRETCHES, tune, played), EXACT);
     }
 
@@ -103,10 +115,20 @@ class DifficultyTest {
     void rangeBeginsBeyondAnOctave() {
         Tune octave = tune("C4 C5 r r");
         assertEquals(
-                0, figure(Term.RANGE, octave, new Played(octave, 9).push(1, 1).push(1, 4).push(1).push(1)), EXACT);
+                0,
+                figure(
+                        Term.RANGE,
+                        octave,
+                        new Played(octave, 9).push(1, 1).push(1, 4).push(1).push(1)),
+                EXACT);
         Tune tenth = tune("C4 E5 r r");
         assertEquals(
-                4, figure(Term.RANGE, tenth, new Played(tenth, 9).push(1, 1).push(1, 5).push(1).push(1)), EXACT);
+                4,
+                figure(
+                        Term.RANGE,
+                        tenth,
+                        new Played(tenth, 9).push(1, 1).push(1, 5).push(1).push(1)),
+                EXACT);
     }
 
     @Test
@@ -114,7 +136,8 @@ class DifficultyTest {
         Tune tune = tune("C4*2 E4 r");
         Played played = new Played(tune, 9).push(1, 1).bass("1", "1").push(1, 2).push(1);
         assertEquals(1 / 8.0, figure(Term.LEFT_HAND_BETWEEN, tune, played), EXACT);
-        Played together = new Played(tune, 9).push(1, 1).bass("0", "1").push(1, 2).push(1);
+        Played together =
+                new Played(tune, 9).push(1, 1).bass("0", "1").push(1, 2).push(1);
         assertEquals(0, figure(Term.LEFT_HAND_BETWEEN, tune, together), EXACT);
     }
 
@@ -135,17 +158,32 @@ class DifficultyTest {
     @Test
     void airOnAShortNoteCountsMore() {
         Tune tune = tune("C4 E4*4 r r");
-        Played played = new Played(tune, 9).push(1, 1).air(AirUse.FULL, 1).push(1, 2).push(1).push(1);
+        Played played = new Played(tune, 9)
+                .push(1, 1)
+                .air(AirUse.FULL, 1)
+                .push(1, 2)
+                .push(1)
+                .push(1);
         assertEquals(60 * 2 / 8.0, figure(Term.AIR, tune, played), EXACT);
-        Played later = new Played(tune, 9).push(1, 1).push(1, 2).air(AirUse.LIGHT, 1).push(1).push(1);
+        Played later = new Played(tune, 9)
+                .push(1, 1)
+                .push(1, 2)
+                .air(AirUse.LIGHT, 1)
+                .push(1)
+                .push(1);
         assertEquals(60 * 0.5 / 8, figure(Term.AIR, tune, later), EXACT);
     }
 
     @Test
     void aRestOrALongNoteEndsARun() {
         Tune tune = tune("C4 E4*3 G4 E4 r C4");
-        Played played =
-                new Played(tune, 9).push(1, 1).push(1, 2).push(1, 3).push(1, 2).push(1).push(1, 1);
+        Played played = new Played(tune, 9)
+                .push(1, 1)
+                .push(1, 2)
+                .push(1, 3)
+                .push(1, 2)
+                .push(1)
+                .push(1, 1);
         assertEquals(2, figure(Term.RUN, tune, played), EXACT);
     }
 }

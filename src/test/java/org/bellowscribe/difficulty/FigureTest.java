@@ -11,8 +11,8 @@ class FigureTest {
 
     @Test
     void theHardestEightSecondsCount() {
-        Figure figure = Figure.aSecond(List.of(
-                new Moment(0, 1, 0), new Moment(20, 2, 1), new Moment(27.9, 2, 2), new Moment(28.1, 1, 3)));
+        Figure figure = Figure.aSecond(
+                List.of(new Moment(0, 1, 0), new Moment(20, 2, 1), new Moment(27.9, 2, 2), new Moment(28.1, 1, 3)));
         assertEquals(4 / 8.0, figure.value(), EXACT);
         assertEquals(1, figure.event());
     }
@@ -24,8 +24,8 @@ class FigureTest {
 
     @Test
     void notesInARowAreCountedWithoutTime() {
-        List<Moment> moments = List.of(
-                new Moment(0, 1, 0), new Moment(100, 0, 1), new Moment(200, 1, 2), new Moment(300, 1, 3));
+        List<Moment> moments =
+                List.of(new Moment(0, 1, 0), new Moment(100, 0, 1), new Moment(200, 1, 2), new Moment(300, 1, 3));
         assertEquals(2, Figure.inARow(moments, 2).value(), EXACT);
         assertEquals(2, Figure.inARow(moments, 2).event());
         assertEquals(3, Figure.inARow(moments, 99).value(), EXACT);

@@ -95,7 +95,9 @@ class RankingsTest {
         for (Ranked tune : tunes) {
             Difficulty difficulty = Difficulty.of(tune.decided());
             int grade = difficulty.grade().number();
-            print("%s: %.2f, grade %d; teachers %s%n", tune.name(), difficulty.points(), grade, Arrays.toString(tune.grades()));
+            print(
+                    "%s: %.2f, grade %d; teachers %s%n",
+                    tune.name(), difficulty.points(), grade, Arrays.toString(tune.grades()));
             for (int teacher : tune.grades()) {
                 same += grade == teacher ? 1 : 0;
                 near += Math.abs(grade - teacher) <= 1 ? 1 : 0;
@@ -158,7 +160,9 @@ class RankingsTest {
     }
 
     private static double[] values(List<Ranked> tunes, ToDoubleFunction<DecidedTune> measure) {
-        return tunes.stream().mapToDouble(tune -> measure.applyAsDouble(tune.decided())).toArray();
+        return tunes.stream()
+                .mapToDouble(tune -> measure.applyAsDouble(tune.decided()))
+                .toArray();
     }
 
     private static double[] ranks(List<Ranked> tunes, int teacher) {
@@ -198,7 +202,8 @@ class RankingsTest {
             if (decided == null) {
                 throw new IllegalStateException(each.getKey() + " must be playable.");
             }
-            tunes.add(new Ranked(each.getKey(), decided, each.getValue(), grades.getOrDefault(each.getKey(), new int[2])));
+            tunes.add(new Ranked(
+                    each.getKey(), decided, each.getValue(), grades.getOrDefault(each.getKey(), new int[2])));
         }
         return tunes;
     }

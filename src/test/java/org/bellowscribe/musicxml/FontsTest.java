@@ -15,9 +15,12 @@ import org.junit.jupiter.api.Test;
 class FontsTest {
 
     private static final Fonts FONTS = new Fonts(new TreeMap<>(Map.of(
-            Fonts.WORDS, font("font-size", "9", "color", "#444444"),
-            Fonts.FINGERS, font("font-weight", "bold"),
-            "buttons", font("font-family", "A \"B\""))));
+            Fonts.WORDS,
+            font("font-size", "9", "color", "#444444"),
+            Fonts.FINGERS,
+            font("font-weight", "bold"),
+            "buttons",
+            font("font-family", "A \"B\""))));
 
     private static SortedMap<String, String> font(String... pairs) {
         SortedMap<String, String> font = new TreeMap<>();
@@ -28,20 +31,18 @@ class FontsTest {
     }
 
     private static ScoreDocument score() throws DiagnosedException {
-        return TinyScore.decode(TinyScore.of("<note><pitch><step>G</step><octave>4</octave></pitch><duration>1</duration></note>"));
+        return TinyScore.decode(
+                TinyScore.of("<note><pitch><step>G</step><octave>4</octave></pitch><duration>1</duration></note>"));
     }
 
     @Test
     void eachSortOfMarkHasItsAttributes() throws DiagnosedException {
-        String marked = score()
-                .withMarks(
-                        List.of(
-                                new Annotation.Words(0, true, "air"),
-                                new Annotation.Finger(0, 2),
-                                new Annotation.Syllable(0, 0, "buttons", "5"),
-                                new Annotation.Syllable(0, 1, "left-hand", "G")),
-                        FONTS,
-                        null)
+        String marked = score().inFonts(FONTS)
+                .withMarks(List.of(
+                        new Annotation.Words(0, true, "air"),
+                        new Annotation.Finger(0, 2),
+                        new Annotation.Syllable(0, 0, "buttons", "5"),
+                        new Annotation.Syllable(0, 1, "left-hand", "G")))
                 .text();
         assertTrue(marked.contains("<words color=\"#444444\" font-size=\"9\">air</words>"), marked);
         assertTrue(marked.contains("<fingering font-weight=\"bold\">2</fingering>"), marked);
@@ -52,8 +53,7 @@ class FontsTest {
     @Test
     void marksWithFontsComeOutWithoutATrace() throws DiagnosedException {
         ScoreDocument score = score();
-        ScoreDocument marked =
-                score.withMarks(List.of(new Annotation.Words(0, true, "air")), FONTS, null);
+        ScoreDocument marked = score.inFonts(FONTS).withMarks(List.of(new Annotation.Words(0, true, "air")));
         assertEquals(score.text(), marked.withoutMarks().text());
     }
 }

@@ -66,7 +66,8 @@ final class LeftHandReading {
         if (!letters.endsWith(labels.andSoOn())) {
             return parse(slots, 0, letters, Fraction.ZERO, true);
         }
-        String written = letters.substring(0, letters.length() - labels.andSoOn().length());
+        String written =
+                letters.substring(0, letters.length() - labels.andSoOn().length());
         List<String> sounds = null;
         for (int told = 1; told <= slots.size() && sounds == null; told++) {
             sounds = parse(slots.subList(0, told), 0, written, Fraction.ZERO, true);

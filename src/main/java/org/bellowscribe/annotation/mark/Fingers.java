@@ -43,6 +43,7 @@ public final class Fingers implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.pressed().isEmpty()
                 ? List.of()
-                : List.of(new LegendEntry("1 2 3 4", arrangement.style().legend().say(Meaning.FINGERS)));
+                : List.of(
+                        new LegendEntry("1 2 3 4", arrangement.style().legend().say(Meaning.FINGERS)));
     }
 }

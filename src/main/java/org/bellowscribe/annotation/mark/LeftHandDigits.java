@@ -47,6 +47,7 @@ public final class LeftHandDigits implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return marks(arrangement).isEmpty()
                 ? List.of()
-                : List.of(new LegendEntry("2 3 4 5", arrangement.style().legend().say(Meaning.LEFT_HAND_FINGERS)));
+                : List.of(
+                        new LegendEntry("2 3 4 5", arrangement.style().legend().say(Meaning.LEFT_HAND_FINGERS)));
     }
 }

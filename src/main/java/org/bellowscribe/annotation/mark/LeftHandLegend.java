@@ -53,9 +53,8 @@ final class LeftHandLegend {
         sounds.stream()
                 .filter(sort)
                 .limit(1)
-                .forEach(sound -> entries.add(
-                        new LegendEntry(
-                                labels.label(sound), meanings.say(meaning, "note", labels.name(sound.root())))));
+                .forEach(sound -> entries.add(new LegendEntry(
+                        labels.label(sound), meanings.say(meaning, "note", labels.name(sound.root())))));
     }
 
     private void addTexts(List<Mark> marks) {

@@ -22,7 +22,14 @@ import org.bellowscribe.theory.PitchClass;
  * @param noteNames names of notes that differ from the usual ones, such as H
  */
 public record LeftHandLabels(
-        String minor, String then, String together, String pulledTwin, Template bass, Template chord, String andSoOn, SortedMap<PitchClass, String> noteNames) {
+        String minor,
+        String then,
+        String together,
+        String pulledTwin,
+        Template bass,
+        Template chord,
+        String andSoOn,
+        SortedMap<PitchClass, String> noteNames) {
 
     /** Copies the names. */
     public LeftHandLabels {

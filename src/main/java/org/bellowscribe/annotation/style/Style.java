@@ -16,6 +16,7 @@ import java.util.List;
  * @param legend what the legend says about the signs
  * @param lines ids of the marks whose lines stand below the notes in this order, before those that are not named
  * @param fonts fonts, sizes and colors
+ * @param practice words and counts of sheets for practice
  */
 public record Style(
         String id,
@@ -28,7 +29,8 @@ public record Style(
         Wordings<Phrase> spoken,
         Wordings<Meaning> legend,
         List<String> lines,
-        Fonts fonts) {
+        Fonts fonts,
+        PracticeLabels practice) {
 
     /** Copies the list. */
     public Style {

@@ -15,7 +15,8 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend");
+    private static final Set<String> SINGLE =
+            Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend", "practice");
 
     private StyleReader() {}
 
@@ -74,7 +75,21 @@ final class StyleReader {
                 wordings(Phrase.class, part(root, "spoken")),
                 wordings(Meaning.class, part(root, "legend")),
                 List.of(root.required("lines").split(" ")),
-                fonts(root));
+                fonts(root),
+                practice(part(root, "practice")));
+    }
+
+    private static PracticeLabels practice(DefinitionElement practice) {
+        return new PracticeLabels(
+                template(practice, "tempo"),
+                practice.required("air-held"),
+                template(practice, "air-on"),
+                template(practice, "air-lightly-on"),
+                practice.required("half"),
+                practice.required("quarter"),
+                practice.required("last-quarter"),
+                practice.required("third"),
+                practice.required("last-third"));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
