@@ -1,19 +1,16 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -83,16 +80,7 @@ final class MarkCommand implements Command {
         if (SteeringOptions.onlyAsks(words)) {
             return FileOptions.toRead(words, terminal);
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(LeftHandChoice.SHEET);
-        }
-        outputs.beside().forEach(each -> beside.add(each.ending()));
-        beside.addAll(outputs.stages().endings());
-        Wanted.Beside all = new Wanted.Beside(beside, SteeringOptions.alternatives(words));
+        Wanted.Beside all = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
         return FileOptions.toMark(words, file -> all, terminal);
     }
 }
