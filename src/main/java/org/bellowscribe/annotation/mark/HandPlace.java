@@ -13,6 +13,7 @@ import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.annotation.style.Template;
 import org.bellowscribe.instrument.OtherBox;
 import org.bellowscribe.solver.Step;
@@ -82,8 +83,9 @@ public final class HandPlace implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.pressed().stream()
                 .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
-                .map(first ->
-                        new LegendEntry(text(arrangement, first), "the index finger lies at button " + first.handOn()))
+                .map(first -> new LegendEntry(
+                        text(arrangement, first),
+                        arrangement.style().legend().say(Meaning.HAND, "button", first.handOn())))
                 .toList();
     }
 }
