@@ -15,8 +15,7 @@ import org.bellowscribe.solver.SolverOptions;
  * @param solver how to solve them
  * @param manners by id of an instrument, the manner in which it is played; the solver's where there is none
  */
-public record FitOptions(
-        List<Integer> semitones, int solved, SolverOptions solver, Map<String, Manner> manners) {
+public record FitOptions(List<Integer> semitones, int solved, SolverOptions solver, Map<String, Manner> manners) {
 
     /** States that one trial may expand: enough to find marks, not always to prove them the cheapest. */
     public static final long CELL_LIMIT = 100_000;

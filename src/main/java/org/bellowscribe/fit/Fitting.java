@@ -135,8 +135,7 @@ public final class Fitting {
         Instrument instrument = trial.instrument();
         Tune moved = Transposition.of(tune, trial.semitones());
         SolverOptions solver = options.on(instrument);
-        PatternChoice patterns =
-                PatternLibrary.usual().inManner(solver.manner().patterns());
+        PatternChoice patterns = PatternLibrary.usual().inManner(solver.manner().patterns());
         Outcome outcome = Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument, patterns), solver);
         if (outcome instanceof Outcome.Solved solved) {
             return new Trial(
