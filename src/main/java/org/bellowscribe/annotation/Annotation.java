@@ -33,6 +33,14 @@ public sealed interface Annotation {
     record Words(int noteIndex, boolean above, String text) implements Annotation {}
 
     /**
+     * A line of words below the staff that is about the tune as a whole. Several of them at a note stand below each other.
+     *
+     * @param noteIndex the note or rest before which the direction stands
+     * @param text text, never empty, so short that it has room below half a system
+     */
+    record Line(int noteIndex, String text) implements Annotation {}
+
+    /**
      * A finger number at a note head.
      *
      * @param noteIndex the note

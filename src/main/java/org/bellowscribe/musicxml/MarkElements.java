@@ -18,9 +18,18 @@ final class MarkElements {
 
     /** Returns a direction of words, in the voice and on the staff of its note. */
     static String direction(Annotation.Words words, String id, NoteAnchor note) {
-        return "<direction placement=\"" + (words.above() ? "above" : "below") + "\" id=\"" + id
-                + "\"><direction-type><words>" + XmlText.escape(words.text()) + "</words></direction-type>"
-                + element("voice", note.voice()) + element("staff", note.staff()) + "</direction>";
+        return direction(words.above() ? "above" : "below", words.text(), id, note);
+    }
+
+    /** Returns a direction of a line about the tune, below the staff. */
+    static String line(Annotation.Line line, String id, NoteAnchor note) {
+        return direction("below", line.text(), id, note);
+    }
+
+    private static String direction(String placement, String text, String id, NoteAnchor note) {
+        return "<direction placement=\"" + placement + "\" id=\"" + id + "\"><direction-type><words>"
+                + XmlText.escape(text) + "</words></direction-type>" + element("voice", note.voice())
+                + element("staff", note.staff()) + "</direction>";
     }
 
     /** Returns a chord symbol in the key and the transposition of its part, on the staff of its note. */

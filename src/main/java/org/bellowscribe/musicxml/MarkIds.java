@@ -8,6 +8,7 @@ final class MarkIds implements XmlVisitor {
 
     private final Set<String> used = new HashSet<>();
     private int words;
+    private int lines;
     private int fingers;
     private int symbols;
 
@@ -24,6 +25,15 @@ final class MarkIds implements XmlVisitor {
         do {
             words++;
             id = MarkNames.PREFIX + "w" + words;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextLine() {
+        String id;
+        do {
+            lines++;
+            id = MarkNames.LINE + lines;
         } while (used.contains(id));
         return id;
     }

@@ -14,6 +14,7 @@ final class NoteMarks {
 
     private final List<Annotation.Symbol> symbols = new ArrayList<>();
     private final List<Annotation.Words> words = new ArrayList<>();
+    private final List<Annotation.Line> lines = new ArrayList<>();
     private final List<Annotation.Finger> fingers = new ArrayList<>();
     private final List<Annotation.Syllable> syllables = new ArrayList<>();
 
@@ -33,6 +34,9 @@ final class NoteMarks {
                 require(!w.text().isEmpty(), "has words without text", w);
                 require(marks.words.stream().noneMatch(other -> other.above() == w.above()), "has words twice", w);
                 marks.words.add(w);
+            } else if (annotation instanceof Annotation.Line l) {
+                require(!l.text().isEmpty(), "has a line without text", l);
+                marks.lines.add(l);
             } else if (annotation instanceof Annotation.Symbol h) {
                 boolean free =
                         marks.symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
@@ -62,6 +66,11 @@ final class NoteMarks {
     /** Returns the words above, then those below. */
     List<Annotation.Words> words() {
         return words;
+    }
+
+    /** Returns the lines about the tune, from the top down. */
+    List<Annotation.Line> lines() {
+        return lines;
     }
 
     /** Returns the finger, if any. */
