@@ -136,7 +136,12 @@ final class MarkOptions {
         return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
     }
 
-    private static Manner usual(LibraryEntry entry) throws UsageException {
+    /**
+     * Returns the manner in which an instrument is usually played.
+     *
+     * @throws UsageException if the instrument's file names none that there is
+     */
+    static Manner usual(LibraryEntry entry) throws UsageException {
         String id = entry.manner();
         return id == null
                 ? MannerLibrary.of(MannerLibrary.DEFAULT_ID)
