@@ -22,7 +22,7 @@ public final class StyleLibrary {
     private static final String FOLDER = "/org/bellowscribe/shared/styles/";
 
     /** Styles of the library in the order of {@link #all()}; a style may be based on one before it. */
-    private static final List<String> IDS = List.of(DEFAULT_ID, "two-lines");
+    private static final List<String> IDS = List.of(DEFAULT_ID, "two-lines", "fingers");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("style.xsd");
     private static final Map<String, DefinitionElement> ROOTS = Collections.unmodifiableMap(load());
