@@ -66,6 +66,7 @@ public final class TuneMarker {
         StageOutput staged = new StageOutput(stages, tune, settings, sheet);
         remarks.addAll(staged.remarks());
         List<BesideSheet> beside = new ArrayList<>(staged.sheets());
+        beside.addAll(ExerciseOutput.of(stages.exercises(), tune, settings));
         byte[] alone = output.sheet(sheet);
         if (alone != null) {
             beside.add(new BesideSheet(LeftHandChoice.SHEET, alone));

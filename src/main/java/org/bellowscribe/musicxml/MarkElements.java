@@ -55,6 +55,13 @@ final class MarkElements {
                 + element("staff", note.staff()) + "</direction>";
     }
 
+    /** Returns one end of a bracket, under a number that scores seldom use. */
+    static String bracket(String type, String id, NoteAnchor note) {
+        return "<direction placement=\"above\" id=\"" + id + "\"><direction-type><bracket type=\"" + type
+                + "\" number=\"6\" line-end=\"down\"/></direction-type>" + element("voice", note.voice())
+                + element("staff", note.staff()) + "</direction>";
+    }
+
     /** Returns a chord symbol in the key and the transposition of its part, on the staff of its note. */
     static String harmony(Annotation.Symbol symbol, String id, NoteAnchor note, PartContext.At context) {
         Spelling root = Spelling.of(symbol.root().plus(-context.chromatic()), context.fifths());

@@ -73,12 +73,21 @@ final class MarkWriter {
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(note.words(), elements.direction(w, ids.nextWords(), note)));
         marks.lines().forEach(l -> insert(note.words(), elements.line(l, ids.nextLine(), note)));
-        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.signs().isEmpty() && marks.syllables().isEmpty())) {
+        if (marks.bracketBegins()) {
+            insert(note.words(), MarkElements.bracket("start", ids.nextBracket(), note));
+        }
+        if (note.isOneTag()
+                && !(marks.fingers().isEmpty()
+                        && marks.signs().isEmpty()
+                        && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
         marks.fingers().forEach(f -> technical(note, elements.finger(f), ids.nextFinger()));
         marks.signs().forEach(s -> technical(note, MarkElements.sign(s), ids.nextSign()));
         marks.syllables().forEach(s -> insert(note.lyric(), elements.lyric(s)));
+        if (marks.bracketEnds()) {
+            insert(note.behind(), MarkElements.bracket("stop", ids.nextBracket(), note));
+        }
     }
 
     private void grace(int index, List<Annotation.Syllable> lines) {

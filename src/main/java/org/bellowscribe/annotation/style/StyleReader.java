@@ -85,6 +85,11 @@ final class StyleReader {
                 practice.required("air-held"),
                 template(practice, "air-on"),
                 template(practice, "air-lightly-on"),
+                template(practice, "also-for"),
+                template(practice, "any-start"),
+                template(practice, "exercise"),
+                practice.required("blocked"),
+                practice.required("mixed"),
                 practice.required("half"),
                 practice.required("quarter"),
                 practice.required("last-quarter"),
@@ -95,6 +100,7 @@ final class StyleReader {
     private static ButtonLabels buttons(DefinitionElement buttons) {
         return new ButtonLabels(
                 buttons.required("lines").equals("two"),
+                buttons.required("numbers").equals("fingers"),
                 template(buttons, "push"),
                 template(buttons, "pull"),
                 template(buttons, "held"),
