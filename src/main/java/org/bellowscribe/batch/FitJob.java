@@ -49,7 +49,7 @@ public final class FitJob implements Job {
         Tune tune = ScoreReader.read(document.text(), source.stem(), reading);
         List<Trial> trials = Fitting.rank(tune, instruments, options);
         fits.put(source, new TuneFit(source.shown(), tune, trials));
-        return new Result(source, true, null, new ArrayList<>(tune.diagnostics()));
+        return new Result(source, true, null, new ArrayList<>(tune.diagnostics())).titled(tune.title());
     }
 
     /** Returns the title of the book that a score says it is taken from; empty if it does not say or was not read. */

@@ -68,12 +68,13 @@ final class MarkJob {
         }
     }
 
-    /** Writes a tune that was decided, with lines of words about it. */
-    Result print(Source source, Decision.Decided decided, List<String> lines) throws DiagnosedException {
-        return write(source, marker.mark(decided, lines));
+    /** Marks a tune that was decided, with lines of words about it. */
+    MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
+        return marker.mark(decided, lines);
     }
 
-    private Result write(Source source, MarkedTune marked) throws DiagnosedException {
+    /** Writes a tune that was marked. */
+    Result write(Source source, MarkedTune marked) throws DiagnosedException {
         List<Diagnostic> remarks = new ArrayList<>(marked.remarks());
         if (outputs.score()) {
             OtherWays.requireOurs(source, marked.otherWays().size());
@@ -106,7 +107,8 @@ final class MarkJob {
         Steered steered = tune.steered();
         List<String> told = new ArrayList<>();
         if (outputs.grades().told()) {
-            told.addAll(DifficultyText.lines(tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
+            told.addAll(DifficultyText.lines(
+                    tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
         }
         told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
         told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));

@@ -1,6 +1,7 @@
 package org.bellowscribe.batch;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.StageChoice;
@@ -35,6 +36,20 @@ public record Outputs(
     /** Copies the list. */
     public Outputs {
         beside = List.copyOf(beside);
+    }
+
+    /** Returns how the names of all files end that may be written beside a marked score. */
+    public List<String> endings() {
+        List<String> endings = new ArrayList<>();
+        if (record) {
+            endings.add(Source.RECORD);
+        }
+        if (leftHand.sheet()) {
+            endings.add(LeftHandChoice.SHEET);
+        }
+        beside.forEach(each -> endings.add(each.ending()));
+        endings.addAll(stages.endings());
+        return endings;
     }
 
     /** Returns the same with or without records. */

@@ -56,10 +56,7 @@ public record BookProposal(String title, String folder, String instrument, List<
         String plain = PlainText.line(value).strip();
         return " %s=\"%s\""
                 .formatted(
-                        name,
-                        plain.replace("&", "&amp;")
-                                .replace("<", "&lt;")
-                                .replace("\"", "&quot;"));
+                        name, plain.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;"));
     }
 
     // Two hyphens would end a comment.

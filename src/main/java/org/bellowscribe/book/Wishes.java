@@ -27,7 +27,8 @@ public record Wishes(SortedMap<String, Wish> byName) {
             Set.of("title", "order", "folder", "print", "id", "file", "position", "instrument", "leave-out");
 
     /** Two ways to say one thing: the nearer takes the place of both. */
-    private static final List<List<String>> EITHER = List.of(List.of("pattern", "left-hand-part"), List.of("transpose", "key"));
+    private static final List<List<String>> EITHER =
+            List.of(List.of("pattern", "left-hand-part"), List.of("transpose", "key"));
 
     /** Copies the map. */
     public Wishes {

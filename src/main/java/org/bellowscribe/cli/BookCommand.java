@@ -21,7 +21,10 @@ final class BookCommand implements Command {
             "With new: instruments to choose from (ids or files) with commas between; all if not given.",
             new InstrumentNames());
     static final CommandOption<Path> OUT = new CommandOption<>(
-            "out", "FILE", "With new: write into this file, which must not be there yet, instead of the terminal.", new FilePath());
+            "out",
+            "FILE",
+            "With new: write into this file, which must not be there yet, instead of the terminal.",
+            new FilePath());
 
     private static final String NEW = "new";
     private static final String CHECK = "check";
@@ -89,7 +92,9 @@ final class BookCommand implements Command {
         try {
             LoadedBook loaded = LoadedBook.of(FilePath.of(file), false);
             terminal.out()
-                    .printf("%s: %s can be used; %d tunes.%n", file, loaded.book().title(), loaded.book().tunes().size());
+                    .printf(
+                            "%s: %s can be used; %d tunes.%n",
+                            file, loaded.book().title(), loaded.book().tunes().size());
             loaded.editions()
                     .forEach(edition -> terminal.out()
                             .printf(

@@ -1,11 +1,16 @@
 package org.bellowscribe.cli;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.book.Book;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -21,8 +26,8 @@ import org.bellowscribe.marking.LeftHandChoice;
 final class BookRun {
 
     /** What a book file does not say. */
-    private static final List<CommandOption<?>> TAKEN = List.of(
-            FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
+    private static final List<CommandOption<?>> TAKEN =
+            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -68,7 +73,7 @@ final class BookRun {
         for (CommandOption<?> option : MarkOptions.all()) {
             if (words.has(option) && !TAKEN.contains(option)) {
                 throw new UsageException(
-                        "--%s has no say about a book file.%n  Maybe write it as an attribute into the book file."
+                        "--%s has no say about a book file.%n  Maybe leave it out, or write it as an attribute into the book file."
                                 .formatted(option.name()));
             }
         }
@@ -80,14 +85,16 @@ final class BookRun {
             Path folder = out.resolve(planned.entry().folder());
             List<String> files =
                     planned.tunes().stream().map(tune -> tune.file().toString()).toList();
-            List<String> beside = new ArrayList<>();
-            if (words.has(OutputOptions.RECORD)) {
-                beside.add(Source.RECORD);
-            }
-            if (planned.tunes().stream().anyMatch(tune -> tune.plan().outputs().leftHand().sheet())) {
-                beside.add(LeftHandChoice.SHEET);
-            }
-            Sources sources = Sources.find(files, folder, beside, 0);
+            Map<Path, Wanted.Beside> beside = new HashMap<>();
+            planned.tunes()
+                    .forEach(tune -> beside.put(
+                            tune.file(), new Wanted.Beside(tune.plan().outputs().endings(), 0)));
+            Wanted wanted = new Wanted(
+                    files,
+                    Selection.ALL,
+                    InputStream.nullInputStream(),
+                    file -> beside.getOrDefault(file, Wanted.Beside.NOTHING));
+            Sources sources = Sources.find(wanted, folder);
             sources.problems()
                     .forEach(problem ->
                             terminal.err().println(problem.diagnostic().print(problem.input())));
@@ -97,15 +104,16 @@ final class BookRun {
     }
 
     private ExitCode edition(Book book, LoadedBook.Planned planned, Sources sources, Path out) {
-        terminal.out().println("%n%s (%s)".formatted(planned.instrument().name(), planned.entry().folder()));
+        terminal.out()
+                .println("%n%s (%s)"
+                        .formatted(planned.instrument().name(), planned.entry().folder()));
         EditionRun run = new EditionRun(book, planned, sources);
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         EditionReport report =
                 new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false));
-        ExitCode code = batch.run(
-                ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
+        ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }
 
@@ -126,7 +134,8 @@ final class BookRun {
 
     private static List<String> legend(EditionTune tune) {
         try {
-            List<String> entries = FrontPage.legend(tune).stream().map(BookRun::words).toList();
+            List<String> entries =
+                    FrontPage.legend(tune).stream().map(BookRun::words).toList();
             return TextLines.of("Signs: ", entries, LINE);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Marks that were printed must be known.", e);

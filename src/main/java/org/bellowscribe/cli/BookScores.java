@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
@@ -36,7 +37,10 @@ final class BookScores {
     /** Returns the book with all its tunes: those that it names, or those of its folder. */
     Book found(Book book) {
         if (!Files.isDirectory(folder)) {
-            problem(book.place(), "There is no folder %s with the scores.".formatted(book.folder()), "Maybe its path is not seen from the folder of the book file.");
+            problem(
+                    book.place(),
+                    "There is no folder %s with the scores.".formatted(book.folder()),
+                    "Maybe its path is not seen from the folder of the book file.");
             return book;
         }
         if (!book.tunes().isEmpty()) {
@@ -45,9 +49,13 @@ final class BookScores {
         }
         List<String> names = names();
         if (names.isEmpty()) {
-            problem(book.place(), "The folder %s holds no scores.".formatted(book.folder()), "Maybe name another folder.");
+            problem(
+                    book.place(),
+                    "The folder %s holds no scores.".formatted(book.folder()),
+                    "Maybe name another folder.");
         }
-        return book.with(names.stream().map(name -> BookTune.plain(name, book.place())).toList());
+        return book.with(
+                names.stream().map(name -> BookTune.plain(name, book.place())).toList());
     }
 
     /** Returns where the score of a tune is. */
@@ -64,6 +72,7 @@ final class BookScores {
         try {
             if (Files.isRegularFile(file(tune))) {
                 requireOnce(tune);
+                requireOtherName(tune);
                 return;
             }
         } catch (InvalidPathException | IOException e) {
@@ -87,6 +96,17 @@ final class BookScores {
                             .formatted(
                                     tune.file(), earlier.file(), earlier.place().describe()),
                     "Maybe leave one of them out.");
+        }
+    }
+
+    private void requireOtherName(BookTune tune) {
+        String name = String.valueOf(file(tune).getFileName());
+        String stem = name.replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT);
+        if (EditionReport.NAMES.contains(stem)) {
+            problem(
+                    tune.place(),
+                    "The sheets of %s would be called like the %s of the edition.".formatted(tune.file(), stem),
+                    "Maybe give the score another name.");
         }
     }
 

@@ -31,7 +31,7 @@ final class BookSettings {
 
     private static final String INSTRUMENT = "instrument";
     private static final String PINS = "pins";
-    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner");
+    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading");
 
     private final Path folder;
     private final boolean record;
@@ -160,8 +160,10 @@ final class BookSettings {
 
     private static Diagnostic problem(UsageException e, String value, Place place) {
         if (e.diagnostics().isEmpty()) {
-            List<String> lines =
-                    e.lines().lines().map(line -> line.strip().replaceAll("--(?=[a-z])", "")).toList();
+            List<String> lines = e.lines()
+                    .lines()
+                    .map(line -> line.strip().replaceAll("--(?=[a-z])", ""))
+                    .toList();
             return Diagnostic.error(
                     DiagnosticCode.BAD_DEFINITION,
                     place,
@@ -169,7 +171,8 @@ final class BookSettings {
                     lines.stream().skip(1).toArray(String[]::new));
         }
         Diagnostic first = e.diagnostics().get(0);
-        boolean isAboutFile = first.code() == DiagnosticCode.UNREADABLE || !first.place().equals(Place.FILE);
+        boolean isAboutFile =
+                first.code() == DiagnosticCode.UNREADABLE || !first.place().equals(Place.FILE);
         String where = Stream.of(value, first.place().describe())
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));

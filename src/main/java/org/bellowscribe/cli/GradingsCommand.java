@@ -33,11 +33,7 @@ final class GradingsCommand extends LibraryCommand<Grading> {
         StringBuilder text = new StringBuilder("%s%n  %s%n".formatted(shown.id(), shown.summary()));
         for (Term term : Term.values()) {
             text.append(String.format(
-                    Locale.ROOT,
-                    "  %-38s %6.3f points for 1 %s%n",
-                    term.label(),
-                    shown.weight(term),
-                    term.unit()));
+                    Locale.ROOT, "  %-38s %6.3f points for 1 %s%n", term.label(), shown.weight(term), term.unit()));
         }
         for (Grade grade : shown.grades()) {
             text.append(String.format(

@@ -46,7 +46,8 @@ final class KeyOptions {
         KeyName key = words.get(KEY);
         if (key != null) {
             if (semitones != null) {
-                throw new UsageException("--key and --transpose exclude each other.%n  Maybe leave one out.".formatted());
+                throw new UsageException(
+                        "--key and --transpose exclude each other.%n  Maybe leave one out.".formatted());
             }
             return new KeyChoice(null, keepsNotes, key);
         }

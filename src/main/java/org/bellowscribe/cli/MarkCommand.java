@@ -1,6 +1,5 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
@@ -8,12 +7,11 @@ import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.batch.ReportFolder;
-import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -63,14 +61,21 @@ final class MarkCommand implements Command {
         Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
-        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
-        MarkReport lines = new MarkReport(written(words), SteeringOptions.usesPinsBeside(words));
-        return new PagesRun(report, settings.instrument().name(), terminal)
+        ReportFolder folder = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
+        Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
+        Report lines = report(words);
+        return new PagesRun(folder, settings.instrument().name(), words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal)
                 .run(
                         lines,
                         told -> new BatchRun(words, sources, terminal)
-                                .run(Jobs.mark(settings, outputs.with(report)), told));
+                                .run(Jobs.mark(settings, outputs.with(folder)), told));
+    }
+
+    private Report report(CommandWords words) {
+        boolean needsPins = SteeringOptions.usesPinsBeside(words);
+        return words.has(FileOptions.JSON)
+                ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
+                : new MarkReport(written(words), needsPins);
     }
 
     private static MarkReport.Written written(CommandWords words) {
@@ -89,15 +94,7 @@ final class MarkCommand implements Command {
         if (ReportOptions.writesNoScore(words)) {
             return FileOptions.toRead(words, terminal);
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(LeftHandChoice.SHEET);
-        }
-        outputs.beside().forEach(each -> beside.add(each.ending()));
-        beside.addAll(outputs.stages().endings());
-        return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
+        Wanted.Beside all = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
+        return FileOptions.toMark(words, file -> all, terminal);
     }
 }

@@ -27,8 +27,8 @@ final class OutputOptions {
             "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
                     .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()));
 
-    private static final CommandOption<Boolean> DIFFICULTY = CommandOption.flag(
-            "difficulty", "Print under each tune how difficult it is and why, term by term.");
+    private static final CommandOption<Boolean> DIFFICULTY =
+            CommandOption.flag("difficulty", "Print under each tune how difficult it is and why, term by term.");
     private static final CommandOption<Grading> GRADING = new CommandOption<>(
             "grading",
             "ID|FILE",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.jspecify.annotations.Nullable;
 
@@ -59,6 +60,16 @@ final class PagesRun {
         }
 
         @Override
+        public boolean holdsRemarks() {
+            return lines.holdsRemarks();
+        }
+
+        @Override
+        public void problem(Sources.Problem problem, Terminal to) {
+            lines.problem(problem, to);
+        }
+
+        @Override
         public void begin(Terminal to) {
             lines.begin(to);
         }
@@ -69,9 +80,9 @@ final class PagesRun {
         }
 
         @Override
-        public void end(List<Result> all, List<String> failed, Terminal to) {
+        public void end(List<Result> all, Refusals refusals, Terminal to) {
             results.addAll(all);
-            lines.end(all, failed, to);
+            lines.end(all, refusals, to);
         }
     }
 }

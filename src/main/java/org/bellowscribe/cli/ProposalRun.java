@@ -66,7 +66,8 @@ final class ProposalRun {
         BookFit book = new BookFit(candidates);
         seen.values().forEach(book::add);
         Instrument best = best(book.lines());
-        Map<Source, TuneFit> written = fits(sources, List.copyOf(seen.keySet()), List.of(best), new Range(AS_WRITTEN, 1));
+        Map<Source, TuneFit> written =
+                fits(sources, List.copyOf(seen.keySet()), List.of(best), new Range(AS_WRITTEN, 1));
         List<Source> others = written.keySet().stream()
                 .filter(source -> first(written, source).verdict() != Trial.Verdict.FITS)
                 .toList();
@@ -82,8 +83,8 @@ final class ProposalRun {
     private record Range(List<Integer> semitones, int solved) {}
 
     private Map<Source, TuneFit> fits(Sources sources, List<Source> files, List<Instrument> instruments, Range range) {
-        SolverOptions solver = new SolverOptions(
-                MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT);
+        SolverOptions solver =
+                new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT);
         FitJob job = new FitJob(
                 instruments, new FitOptions(range.semitones(), range.solved(), solver), ReadingOptions.DEFAULT);
         new BatchRun(words, sources, terminal).prepare(files, job);
@@ -91,7 +92,9 @@ final class ProposalRun {
         for (Source source : files) {
             TuneFit fit = job.take(source);
             if (fit == null) {
-                terminal.err().println("%s: left out: it cannot be read; the command mark says why.".formatted(source.shown()));
+                terminal.err()
+                        .println("%s: left out: it cannot be read; the command mark says why."
+                                .formatted(source.shown()));
             } else {
                 fits.put(source, fit);
                 books.put(source, job.bookTitle(source));
@@ -135,17 +138,22 @@ final class ProposalRun {
     }
 
     private String seenFrom(@Nullable Path file) {
-        Path from = file == null ? Path.of("").toAbsolutePath() : file.toAbsolutePath().normalize().getParent();
+        Path from = file == null
+                ? Path.of("").toAbsolutePath()
+                : file.toAbsolutePath().normalize().getParent();
         Path absolute = folder.toAbsolutePath().normalize();
-        String path = from == null ? absolute.toString() : from.relativize(absolute).toString();
+        String path =
+                from == null ? absolute.toString() : from.relativize(absolute).toString();
         return path.isEmpty() ? "." : path;
     }
 
     private static List<String> remarks(BookFit book, Instrument best, List<BookProposal.Entry> entries) {
         List<String> remarks = new ArrayList<>();
-        long played = entries.stream().filter(entry -> entry.obstacle().isEmpty()).count();
-        remarks.add("%s plays %d of %d tunes in the keys given here. key is the key to play in: change it, or leave it out for that of the score."
-                .formatted(best.name(), played, entries.size()));
+        long played =
+                entries.stream().filter(entry -> entry.obstacle().isEmpty()).count();
+        remarks.add(
+                "%s plays %d of %d tunes in the keys given here. key is the key to play in: change it, or leave it out for that of the score."
+                        .formatted(best.name(), played, entries.size()));
         book.lines().stream()
                 .filter(line -> !line.instrument().equals(best))
                 .limit(2)

@@ -63,7 +63,8 @@ final class LeftHand {
         for (Playing.Played<Step> step : playing.steps()) {
             if (step.what().air() != AirUse.NONE) {
                 double amount = Math.min(MOST, HALF_SECOND / step.length());
-                moments.add(new Moment(step.seconds(), amount, step.what().event().index()));
+                moments.add(
+                        new Moment(step.seconds(), amount, step.what().event().index()));
             }
         }
         return Figure.aSecond(moments).times(MINUTE);

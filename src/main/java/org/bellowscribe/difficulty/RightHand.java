@@ -89,8 +89,8 @@ final class RightHand {
                 .toList();
         return Figure.inARow(
                 notes.stream()
-                        .map(note ->
-                                moment(note, pushed.containsAll(note.what().event().pitches()) ? 0 : 1))
+                        .map(note -> moment(
+                                note, pushed.containsAll(note.what().event().pitches()) ? 0 : 1))
                         .toList(),
                 IN_A_ROW);
     }
@@ -149,7 +149,11 @@ final class RightHand {
         int count = 0;
         for (int i = 0; i < step.buttons().size(); i++) {
             Button button = step.buttons().get(i);
-            count += instrument.grip().isHome(button, step.handOn(), step.fingers().get(i)) ? 0 : 1;
+            count += instrument
+                            .grip()
+                            .isHome(button, step.handOn(), step.fingers().get(i))
+                    ? 0
+                    : 1;
         }
         return count;
     }
@@ -162,7 +166,8 @@ final class RightHand {
         if (pitches.isEmpty()) {
             return Figure.NONE;
         }
-        int range = pitches.get(pitches.size() - 1).midiNumber() - pitches.get(0).midiNumber();
+        int range =
+                pitches.get(pitches.size() - 1).midiNumber() - pitches.get(0).midiNumber();
         return new Figure(Math.max(0, range - OCTAVE), -1);
     }
 

@@ -24,12 +24,13 @@ public final class FrontHtml {
                         .formatted(HtmlPage.escaped(caution.text()), HtmlPage.escaped(caution.source()))));
         page.markup("</ul>\n");
         page.element("h2", FrontPage.SIGNS);
-        page.markup("<table>\n<thead><tr><th scope=\"col\">sign</th><th scope=\"col\">meaning</th></tr></thead>\n<tbody>\n");
+        page.markup(
+                "<table>\n<thead><tr><th scope=\"col\">sign</th><th scope=\"col\">meaning</th></tr></thead>\n<tbody>\n");
         front.legend()
                 .forEach(entry -> page.markup("<tr><td class=\"sign\">%s</td><td>%s</td></tr>\n"
                         .formatted(HtmlPage.escaped(entry.sign()), HtmlPage.escaped(entry.meaning()))));
         page.markup("</tbody>\n</table>\n");
-        page.element("h2", FrontPage.BUTTONS);
+        page.markup("<h2 class=\"page\">%s</h2>\n".formatted(FrontPage.BUTTONS));
         page.element("p", front.buttonsInWords());
         page.markup("<figure>\n" + inline(front.svg()) + "</figure>\n");
         return page.close();

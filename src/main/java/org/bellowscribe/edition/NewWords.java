@@ -74,17 +74,18 @@ public final class NewWords {
 
     private String named(Thing.Kind kind) {
         List<Thing> things = byKind.getOrDefault(kind, List.of());
-        String names =
-                switch (kind) {
-                    case BUTTON -> buttons(things);
-                    case ROW_CHANGE -> joined(things.stream()
-                            .map(thing -> "%s to %s".formatted(row(thing.place()), row(thing.number())))
-                            .toList());
-                    case HAND_PLACE -> joined(things.stream()
-                            .map(thing -> String.valueOf(thing.number()))
-                            .toList());
-                    default -> joined(things.stream().map(Thing::name).toList());
-                };
+        String names = switch (kind) {
+            case BUTTON -> buttons(things);
+            case ROW_CHANGE ->
+                joined(things.stream()
+                        .map(thing -> "%s to %s".formatted(row(thing.place()), row(thing.number())))
+                        .toList());
+            case HAND_PLACE ->
+                joined(things.stream()
+                        .map(thing -> String.valueOf(thing.number()))
+                        .toList());
+            default -> joined(things.stream().map(Thing::name).toList());
+        };
         return kind.label(things.size()) + " " + names;
     }
 

@@ -43,11 +43,7 @@ final class UsedButtons {
         boolean push = melody.contains(key(button.id(), BellowsDirection.PUSH));
         boolean pull = melody.contains(key(button.id(), BellowsDirection.PULL));
         return new Button(
-                button.row(),
-                button.number(),
-                push ? button.push() : null,
-                pull ? button.pull() : null,
-                button.hand());
+                button.row(), button.number(), push ? button.push() : null, pull ? button.pull() : null, button.hand());
     }
 
     private LeftHandButton used(LeftHandButton button) {

@@ -47,9 +47,8 @@ final class KeyboardText {
     }
 
     private void row(Instrument instrument, int row) {
-        List<Button> buttons = used.buttons().stream()
-                .filter(button -> button.row() == row)
-                .toList();
+        List<Button> buttons =
+                used.buttons().stream().filter(button -> button.row() == row).toList();
         PitchClass key = HomeKeys.of(instrument).get(row);
         line("");
         ConcertinaNumbers concertina = new ConcertinaNumbers(instrument);

@@ -11,6 +11,7 @@ final class MarkIds implements XmlVisitor {
     private int lines;
     private int fingers;
     private int symbols;
+    private int signs;
 
     @Override
     public void end(XmlElement element) {
@@ -43,6 +44,15 @@ final class MarkIds implements XmlVisitor {
         do {
             symbols++;
             id = MarkNames.PREFIX + "h" + symbols;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextSign() {
+        String id;
+        do {
+            signs++;
+            id = MarkNames.PREFIX + "s" + signs;
         } while (used.contains(id));
         return id;
     }

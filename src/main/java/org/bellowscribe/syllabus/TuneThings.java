@@ -104,8 +104,7 @@ public final class TuneThings {
     private void measures() {
         for (int index : tune.tune().playOrder().measures()) {
             Measure measure = tune.tune().measures().get(index);
-            things.add(
-                    new Thing(Thing.Kind.TIME, 0, 0, measure.time().toString()));
+            things.add(new Thing(Thing.Kind.TIME, 0, 0, measure.time().toString()));
             things.add(new Thing(Thing.Kind.KEY, 0, 0, measure.key().name()));
         }
     }

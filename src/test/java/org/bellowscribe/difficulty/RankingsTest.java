@@ -27,25 +27,41 @@ class RankingsTest {
                 if (other == null) continue;
                 double e = Difficulty.of(other).points();
                 tn++;
-                if ((f < 1) == (e > d + 1e-9)) { tbad++; out.append(String.format(Locale.ROOT, "  tempo %.2f: %.3f%n", f, e)); why(out, whole, other); }
+                if ((f < 1) == (e > d + 1e-9)) {
+                    tbad++;
+                    out.append(String.format(Locale.ROOT, "  tempo %.2f: %.3f%n", f, e));
+                    why(out, whole, other);
+                }
             }
-            List<Button> used = whole.solution().steps().stream().flatMap(s -> s.buttons().stream()).distinct().toList();
+            List<Button> used = whole.solution().steps().stream()
+                    .flatMap(s -> s.buttons().stream())
+                    .distinct()
+                    .toList();
             for (Button b : used) {
                 DecidedTune other = Deciding.decide(tune, Deciding.without(box, b));
                 if (other == null) continue;
                 double e = Difficulty.of(other).points();
                 n++;
-                if (e < d - 1e-9) { bad++; out.append(String.format(Locale.ROOT, "  without %s: %.3f%n", b.id(), e)); why(out, whole, other); }
+                if (e < d - 1e-9) {
+                    bad++;
+                    out.append(String.format(Locale.ROOT, "  without %s: %.3f%n", b.id(), e));
+                    why(out, whole, other);
+                }
             }
         }
         out.append("removed " + n + " bad " + bad + "; tempo " + tn + " bad " + tbad + "\n");
         java.nio.file.Files.writeString(java.nio.file.Path.of("target/laws.txt"), out.toString());
         assertTrue(n > 0);
     }
+
     private static void why(StringBuilder out, DecidedTune a, DecidedTune b) {
-        var x = Difficulty.of(a).terms(); var y = Difficulty.of(b).terms();
+        var x = Difficulty.of(a).terms();
+        var y = Difficulty.of(b).terms();
         out.append("     ");
-        for (int i = 0; i < x.size(); i++) { double q = y.get(i).points() - x.get(i).points(); if (Math.abs(q) > 0.01) out.append(x.get(i).term().id() + String.format(Locale.ROOT, " %+.2f ", q)); }
+        for (int i = 0; i < x.size(); i++) {
+            double q = y.get(i).points() - x.get(i).points();
+            if (Math.abs(q) > 0.01) out.append(x.get(i).term().id() + String.format(Locale.ROOT, " %+.2f ", q));
+        }
         out.append("\n");
     }
 }

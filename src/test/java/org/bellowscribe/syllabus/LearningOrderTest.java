@@ -106,7 +106,8 @@ class LearningOrderTest {
             List<Integer> positions = List.of(0, 3, 0, 0, 6, 0);
             LearningOrder order = LearningOrder.least(things, positions);
             assertEquals(bruteForce(things, positions), order.cost(), "seed " + seed);
-            assertEquals(List.of(1, 4), List.of(order.tunes().get(2), order.tunes().get(5)));
+            assertEquals(
+                    List.of(1, 4), List.of(order.tunes().get(2), order.tunes().get(5)));
         }
     }
 
