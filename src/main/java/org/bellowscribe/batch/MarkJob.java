@@ -111,7 +111,7 @@ final class MarkJob {
                     tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
         }
         told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
-        told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));
+        told.addAll(SteeringText.ofExplanations(tune));
         if (settings.steering().alternatives() > 0) {
             told.addAll(AlternativesText.lines(
                     tune.tune(),

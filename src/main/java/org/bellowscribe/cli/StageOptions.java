@@ -61,8 +61,12 @@ final class StageOptions {
         }
         requireFiles(words);
         List<String> as = words.get(AS, List.of(SCORES));
-        StageChoice choice =
-                new StageChoice(stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS));
+        StageChoice choice = new StageChoice(
+                stages,
+                words.get(TEMPO, new TreeMap<>()),
+                as.contains(SCORES),
+                as.contains(PARTS),
+                words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {

@@ -15,11 +15,13 @@ import org.bellowscribe.stage.StageTune;
  * @param tempos tempos in percent of that of the tune, for the stages that have one of their own
  * @param scores true to write each as a score of its own
  * @param parts true to write all as parts of one score
+ * @param sounds true to write how each sounds
  */
-public record StageChoice(List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts) {
+public record StageChoice(
+        List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts, boolean sounds) {
 
     /** None. */
-    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false);
+    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, false);
 
     /** How the name of the score ends that has the stages as its parts. */
     public static final String PARTS = ".stages.musicxml";
@@ -40,6 +42,16 @@ public record StageChoice(List<Stage> stages, SortedMap<Stage, Integer> tempos, 
         return "." + stage.id() + ".musicxml";
     }
 
+    /** Returns how the name of the file ends that has the sound of a stage. */
+    static String soundEnding(Stage stage) {
+        return "." + stage.id() + ".mid";
+    }
+
+    /** Returns true if how a stage sounds is to be written: in that of the bellows alone nothing does. */
+    boolean sounds(Stage stage) {
+        return sounds && stage != Stage.BELLOWS;
+    }
+
     /** Returns how the names of all files end that may be written beside a result. */
     public List<String> endings() {
         List<String> all = new ArrayList<>();
@@ -49,6 +61,7 @@ public record StageChoice(List<Stage> stages, SortedMap<Stage, Integer> tempos, 
         if (parts) {
             all.add(PARTS);
         }
+        stages.stream().filter(this::sounds).forEach(stage -> all.add(soundEnding(stage)));
         return all;
     }
 }

@@ -99,6 +99,7 @@ public final class RecordWriter {
         new DifficultyWriter(json, marked.tune()).write(Difficulty.of(marked, grading));
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
+        new CauseWriter(json).write(marked.airCauses());
         new SteeringWriter(json).write(marked.steered());
     }
 
@@ -208,7 +209,7 @@ public final class RecordWriter {
     }
 
     // Always with a decimal point, so that a quantity is seen to be one.
-    private static BigDecimal real(double value) {
+    static BigDecimal real(double value) {
         BigDecimal plain = plain(value);
         return plain.scale() < 1 ? plain.setScale(1) : plain;
     }
