@@ -57,6 +57,14 @@ public sealed interface Annotation {
     record Sign(int noteIndex, String smufl) implements Annotation {}
 
     /**
+     * A bracket above notes.
+     *
+     * @param noteIndex the note with which it begins
+     * @param last the note behind which it ends, the same or one behind it
+     */
+    record Bracket(int noteIndex, int last) implements Annotation {}
+
+    /**
      * A chord symbol.
      *
      * @param noteIndex the note or rest before which it stands

@@ -91,6 +91,14 @@ public sealed interface Mark {
         }
     }
 
+    /**
+     * A line over notes.
+     *
+     * @param event the first of them; no rest
+     * @param last the last of them, the same or one behind it; no rest
+     */
+    record Bracket(int event, int last) implements Mark {}
+
     private static void checkText(String text) {
         if (text.isBlank()) {
             throw new IllegalArgumentException("The text (%s) must not be empty.".formatted(text));

@@ -9,6 +9,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.guess.Guesses;
 import org.bellowscribe.marking.BesideSheet;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
@@ -20,6 +21,7 @@ import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
 import org.bellowscribe.report.AlternativesText;
 import org.bellowscribe.report.DifficultyText;
+import org.bellowscribe.report.GuessText;
 import org.bellowscribe.report.RecordWriter;
 import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
@@ -118,6 +120,9 @@ final class MarkJob {
                     tune.solution(),
                     steered.alternatives(),
                     i -> String.valueOf(source.alternativeTarget(i).getFileName())));
+        }
+        if (outputs.stages().fades()) {
+            told.add(GuessText.line(Guesses.of(tune)));
         }
         return told;
     }

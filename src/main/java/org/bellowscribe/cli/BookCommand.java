@@ -10,12 +10,12 @@ import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.NearestNames;
-import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.LibraryEntry;
 
 /** Begins and checks book files. */
 final class BookCommand implements Command {
 
-    static final CommandOption<List<Instrument>> INSTRUMENT = new CommandOption<>(
+    static final CommandOption<List<LibraryEntry>> INSTRUMENT = new CommandOption<>(
             "instrument",
             "LIST|all",
             "With new: instruments to choose from (ids or files) with commas between; all if not given.",

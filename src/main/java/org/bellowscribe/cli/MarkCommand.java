@@ -61,14 +61,15 @@ final class MarkCommand implements Command {
         Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
-        ReportFolder folder = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
         Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
-        Report lines = report(words);
-        return new PagesRun(folder, settings.instrument().name(), words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal)
+        ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
+        // Lines of JSON stand alone.
+        Terminal telling = words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal;
+        return new PagesRun(report, settings.instrument().name(), telling)
                 .run(
-                        lines,
+                        report(words),
                         told -> new BatchRun(words, sources, terminal)
-                                .run(Jobs.mark(settings, outputs.with(folder)), told));
+                                .run(Jobs.mark(settings, outputs.with(report)), told));
     }
 
     private Report report(CommandWords words) {

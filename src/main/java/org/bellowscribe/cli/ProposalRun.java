@@ -21,6 +21,7 @@ import org.bellowscribe.fit.FitOptions;
 import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.LibraryEntry;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.solver.SolverOptions;
@@ -58,7 +59,9 @@ final class ProposalRun {
         Sources sources = Sources.find(List.of(folder.toString()), null, false);
         sources.problems()
                 .forEach(problem -> terminal.err().println(problem.diagnostic().print(problem.input())));
-        List<Instrument> candidates = words.get(BookCommand.INSTRUMENT, InstrumentNames.all());
+        List<Instrument> candidates = words.get(BookCommand.INSTRUMENT, InstrumentNames.all()).stream()
+                .map(LibraryEntry::instrument)
+                .toList();
         Map<Source, TuneFit> seen = fits(sources, sources.found(), candidates, new Range(AS_WRITTEN, 0));
         if (seen.isEmpty()) {
             return ExitCode.SOME_FAILED;

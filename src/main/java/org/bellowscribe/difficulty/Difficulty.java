@@ -49,6 +49,7 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
         return switch (term) {
             case NOTES -> right.notes();
             case OFF_PUSH -> right.offPush();
+            case ONE_WAY -> right.oneWay();
             case REVERSALS -> right.reversals();
             case HELD_REVERSALS -> right.heldReversals();
             case QUICK_TURNS -> right.quickTurns();

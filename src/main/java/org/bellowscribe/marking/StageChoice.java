@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.bellowscribe.exercise.Order;
 import org.bellowscribe.stage.Stage;
 import org.bellowscribe.stage.StageTune;
 
@@ -15,19 +16,26 @@ import org.bellowscribe.stage.StageTune;
  * @param tempos tempos in percent of that of the tune, for the stages that have one of their own
  * @param scores true to write each as a score of its own
  * @param parts true to write all as parts of one score
+ * @param exercises in which orders to write exercises
  * @param sounds true to write how each sounds
  */
 public record StageChoice(
-        List<Stage> stages, SortedMap<Stage, Integer> tempos, boolean scores, boolean parts, boolean sounds) {
+        List<Stage> stages,
+        SortedMap<Stage, Integer> tempos,
+        boolean scores,
+        boolean parts,
+        List<Order> exercises,
+        boolean sounds) {
 
     /** None. */
-    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, false);
+    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, List.of(), false);
 
     /** How the name of the score ends that has the stages as its parts. */
     public static final String PARTS = ".stages.musicxml";
 
     /** Sorts the stages and copies the tempos. */
     public StageChoice {
+        exercises = List.copyOf(exercises);
         stages = stages.stream().distinct().sorted().toList();
         tempos = Collections.unmodifiableSortedMap(new TreeMap<>(tempos));
     }
@@ -37,9 +45,19 @@ public record StageChoice(
         return tempos.getOrDefault(stage, StageTune.FULL);
     }
 
+    /** Returns true if some stage leaves out what the rules of thumb guess. */
+    public boolean fades() {
+        return stages.contains(Stage.FADING) || stages.contains(Stage.AS_PLAYED);
+    }
+
     /** Returns how the name of the score of a stage ends. */
     public static String ending(Stage stage) {
         return "." + stage.id() + ".musicxml";
+    }
+
+    /** Returns how the name of the score of exercises ends. */
+    public static String ending(Order order) {
+        return order == Order.BLOCKED ? ".exercises.musicxml" : ".exercises-mixed.musicxml";
     }
 
     /** Returns how the name of the file ends that has the sound of a stage. */
@@ -61,6 +79,7 @@ public record StageChoice(
         if (parts) {
             all.add(PARTS);
         }
+        exercises.forEach(order -> all.add(ending(order)));
         stages.stream().filter(this::sounds).forEach(stage -> all.add(soundEnding(stage)));
         return all;
     }

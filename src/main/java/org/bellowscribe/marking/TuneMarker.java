@@ -49,7 +49,8 @@ public final class TuneMarker {
         DecidedTune tune = decided.tune();
         Arrangement arrangement = Arrangement.of(tune, settings.style());
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
-        ScoreDocument sheet = sheet(decided.read().document(), tune);
+        ScoreDocument sheet =
+                sheet(decided.read().document(), tune).inFonts(settings.style().fonts());
         List<Annotation> marks = new ArrayList<>(marks(decided, arrangement));
         Integer tempo = settings.reading().quartersPerMinute();
         if (tempo != null) {
@@ -65,6 +66,7 @@ public final class TuneMarker {
         StageOutput staged = new StageOutput(stages, tune, settings, sheet);
         remarks.addAll(staged.remarks());
         List<BesideSheet> beside = new ArrayList<>(staged.sheets());
+        beside.addAll(ExerciseOutput.of(stages.exercises(), tune, settings));
         byte[] alone = output.sheet(sheet);
         if (alone != null) {
             beside.add(new BesideSheet(LeftHandChoice.SHEET, alone));

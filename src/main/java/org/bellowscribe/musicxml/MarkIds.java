@@ -12,6 +12,7 @@ final class MarkIds implements XmlVisitor {
     private int fingers;
     private int symbols;
     private int signs;
+    private int brackets;
 
     @Override
     public void end(XmlElement element) {
@@ -53,6 +54,15 @@ final class MarkIds implements XmlVisitor {
         do {
             signs++;
             id = MarkNames.PREFIX + "s" + signs;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextBracket() {
+        String id;
+        do {
+            brackets++;
+            id = MarkNames.PREFIX + "l" + brackets;
         } while (used.contains(id));
         return id;
     }

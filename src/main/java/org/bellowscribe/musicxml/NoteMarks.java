@@ -15,6 +15,8 @@ final class NoteMarks {
     private final List<Annotation.Symbol> symbols = new ArrayList<>();
     private final List<Annotation.Words> words = new ArrayList<>();
     private final List<Annotation.Line> lines = new ArrayList<>();
+    private boolean bracketBegins;
+    private boolean bracketEnds;
     private final List<Annotation.Finger> fingers = new ArrayList<>();
     private final List<Annotation.Sign> signs = new ArrayList<>();
     private final List<Annotation.Syllable> syllables = new ArrayList<>();
@@ -30,7 +32,11 @@ final class NoteMarks {
         SortedMap<Integer, NoteMarks> notes = new TreeMap<>();
         Map<Integer, String> names = new HashMap<>();
         for (Annotation annotation : annotations) {
-            notes.computeIfAbsent(annotation.noteIndex(), note -> new NoteMarks()).add(annotation, names);
+            notes.computeIfAbsent(annotation.noteIndex(), note -> new NoteMarks())
+                    .add(annotation, names);
+            if (annotation instanceof Annotation.Bracket bracket) {
+                notes.computeIfAbsent(bracket.last(), note -> new NoteMarks()).bracketEnds = true;
+            }
         }
         notes.values().forEach(NoteMarks::sort);
         return notes;
@@ -44,6 +50,8 @@ final class NoteMarks {
         } else if (annotation instanceof Annotation.Line l) {
             require(!l.text().isEmpty(), "has a line without text", l);
             lines.add(l);
+        } else if (annotation instanceof Annotation.Bracket) {
+            bracketBegins = true;
         } else {
             addToHead(annotation, names);
         }
@@ -51,8 +59,7 @@ final class NoteMarks {
 
     private void addToHead(Annotation annotation, Map<Integer, String> names) {
         if (annotation instanceof Annotation.Symbol h) {
-            boolean free =
-                    symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
+            boolean free = symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
             require(free, "has two chord symbols at one moment", h);
             symbols.add(h);
         } else if (annotation instanceof Annotation.Finger f) {
@@ -84,6 +91,16 @@ final class NoteMarks {
     /** Returns the lines about the tune, from the top down. */
     List<Annotation.Line> lines() {
         return lines;
+    }
+
+    /** Returns true if a bracket begins at the note. */
+    boolean bracketBegins() {
+        return bracketBegins;
+    }
+
+    /** Returns true if a bracket ends behind the note. */
+    boolean bracketEnds() {
+        return bracketEnds;
     }
 
     /** Returns the finger, if any. */

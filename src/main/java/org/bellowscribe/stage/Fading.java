@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.Arrangement;
@@ -25,6 +26,9 @@ import org.bellowscribe.theory.Fraction;
  * stay on all sheets: no rule of thumb guesses them.
  */
 final class Fading {
+
+    // The counts are the same for every note of a measure: they stay.
+    private static final Set<String> OTHER_LINES = Set.of("counts");
 
     private final Stage stage;
     private final Arrangement arrangement;
@@ -50,6 +54,9 @@ final class Fading {
         if (mark instanceof Mark.Syllable syllable) {
             boolean left = MarkLines.aspect(syllable.line()) == MarkAspect.LEFT_HAND
                     || syllable.line().equals(MarkLines.LEFT_HAND_FINGERS);
+            if (OTHER_LINES.contains(syllable.line())) {
+                return true;
+            }
             return left ? !repeated.contains(measure(event)) : isMarked(event);
         }
         boolean direction = mark instanceof Mark.Words words && words.topic() == Topic.DIRECTION;
