@@ -63,7 +63,9 @@ final class MarkCommand implements Command {
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
         ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
-        return new PagesRun(report, settings.instrument().name(), terminal)
+        // Lines of JSON stand alone.
+        Terminal telling = words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal;
+        return new PagesRun(report, settings.instrument().name(), telling)
                 .run(
                         report(words),
                         told -> new BatchRun(words, sources, terminal)
