@@ -27,7 +27,7 @@ class StyleLibraryTest {
     @Test
     void theDefaultStyleComesFirst() {
         assertEquals(
-                List.of("parentheses", "two-lines"),
+                List.of("parentheses", "two-lines", "fingers"),
                 StyleLibrary.all().stream().map(Style::id).toList());
         assertEquals("parentheses", StyleLibrary.DEFAULT_ID);
     }
