@@ -23,6 +23,7 @@ final class SheetMarks {
     // Those and the usual ones that are not printed: every sheet of a tune has its words at the same notes.
     private final MergedWords places;
     private final List<Annotation> others = new ArrayList<>();
+    private final List<Annotation> signs = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
     SheetMarks(Tune tune, Style style, SignedMarks signed) {
@@ -43,11 +44,13 @@ final class SheetMarks {
             written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), signed(syllable));
+        } else if (mark instanceof Mark.Sign sign && !event.isGap()) {
+            signs.add(new Annotation.Sign(event.noteIndices().get(0), sign.smufl()));
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
             others.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
-        } else if (mark instanceof Mark.Line line) {
+        } else if (mark instanceof Mark.Bracket line) {
             List<Integer> end = tune.events().get(line.last()).noteIndices();
-            others.add(new Annotation.Line(event.firstNoteIndex(), Collections.max(end)));
+            others.add(new Annotation.Bracket(event.firstNoteIndex(), Collections.max(end)));
         }
     }
 
@@ -102,6 +105,7 @@ final class SheetMarks {
     /** Returns what to write, in the order of the file. */
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(others);
+        annotations.addAll(signs);
         annotations.addAll(symbols);
         StartWords.spread(places, tune.events()).forEach(words::move);
         annotations.addAll(words.annotations());
@@ -114,7 +118,7 @@ final class SheetMarks {
         if (annotation instanceof Annotation.Symbol) {
             return -1;
         }
-        if (annotation instanceof Annotation.Words || annotation instanceof Annotation.Line) {
+        if (annotation instanceof Annotation.Words || annotation instanceof Annotation.Bracket) {
             return 0;
         }
         return annotation instanceof Annotation.Syllable syllable ? 1 + syllable.line() : Integer.MAX_VALUE;

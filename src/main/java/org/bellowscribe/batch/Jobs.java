@@ -16,7 +16,7 @@ public final class Jobs {
     public static Job mark(MarkSettings settings, Outputs outputs) {
         warm();
         MarkJob job = new MarkJob(settings, outputs);
-        return new SafeJob(job::run);
+        return SafeJob.of(job::run);
     }
 
     // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.
@@ -29,6 +29,6 @@ public final class Jobs {
 
     /** Returns the job that takes our marks out again and tells how many. */
     public static Job strip() {
-        return new SafeJob(new StripJob());
+        return SafeJob.of(new StripJob());
     }
 }

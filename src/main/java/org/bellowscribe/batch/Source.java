@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -194,6 +195,20 @@ public record Source(
         String name = String.valueOf(target.getFileName());
         String stem = stem(name);
         return target.resolveSibling(stem + "." + number + name.substring(stem.length()));
+    }
+
+    /**
+     * Returns all places where a run may write something for it.
+     *
+     * @param beside what may be written beside the result
+     */
+    List<Path> targets(Wanted.Beside beside) {
+        List<Path> targets = new ArrayList<>(List.of(target));
+        beside.endings().forEach(ending -> targets.add(beside(ending)));
+        for (int way = 1; way <= beside.alternatives(); way++) {
+            targets.add(alternativeTarget(way + 1));
+        }
+        return targets;
     }
 
     /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */

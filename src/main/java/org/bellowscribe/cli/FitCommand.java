@@ -80,6 +80,7 @@ final class FitCommand implements Command {
         List<CommandOption<?>> options =
                 new ArrayList<>(List.of(INSTRUMENT, TRANSPOSE, SOLVE, BEST, MarkOptions.MANNER, FORMAT, OUT));
         options.addAll(LineOptions.ALL);
+        options.addAll(List.of(FileOptions.SHARD, FileOptions.JSON));
         options.addAll(FileOptions.READING);
         return options;
     }
@@ -89,9 +90,25 @@ final class FitCommand implements Command {
         List<Instrument> instruments = words.has(INSTRUMENT) ? words.get(INSTRUMENT, List.of()) : InstrumentNames.all();
         Sources sources = FileOptions.toRead(words, terminal);
         FitJob job = new FitJob(instruments, options(words), LineOptions.of(words));
-        FitReport report = new FitReport(job, writer(words), new BookFit(instruments), out(words, sources));
+        BookFit book = new BookFit(instruments);
+        if (words.has(FileOptions.JSON)) {
+            refuseWithJson(words);
+            FitLines lines = new FitLines(job, book, words.get(BEST, USUAL_BEST));
+            return new BatchRun(words, sources, terminal).run(job, new JsonReport(name(), false, lines));
+        }
+        FitReport report = new FitReport(job, writer(words), book, out(words, sources));
         ExitCode code = new BatchRun(words, sources, terminal).run(job, report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
+    }
+
+    private static void refuseWithJson(CommandWords words) throws UsageException {
+        for (CommandOption<?> option : List.of(FORMAT, OUT)) {
+            if (words.has(option)) {
+                throw new UsageException(
+                        "--json prints lines as the tunes are tried: it takes no --%s.%n  Maybe --format json, which is one object for the book."
+                                .formatted(option.name()));
+            }
+        }
     }
 
     private static FitOptions options(CommandWords words) {

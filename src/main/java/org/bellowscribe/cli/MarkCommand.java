@@ -1,18 +1,16 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -55,32 +53,34 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, given).run();
+        }
         MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
+        Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
-        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        return new BatchRun(words, sources, terminal)
-                .run(
-                        Jobs.mark(settings, outputs),
-                        new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
+        boolean asks = SteeringOptions.onlyAsks(words);
+        Terminal terminal = asks ? given : FileOptions.speaking(words, given);
+        return new BatchRun(words, sources, terminal).run(Jobs.mark(settings, outputs), report(words, !asks));
+    }
+
+    private Report report(CommandWords words, boolean writes) {
+        boolean needsPins = SteeringOptions.usesPinsBeside(words);
+        return words.has(FileOptions.JSON)
+                ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
+                : new MarkReport(writes, needsPins);
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
+            FileOptions.refuseWithPipe(words, needsFiles);
+            SteeringOptions.requireFolder(words, needsFiles);
+        }
         if (SteeringOptions.onlyAsks(words)) {
             return FileOptions.toRead(words, terminal);
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(LeftHandChoice.SHEET);
-        }
-        beside.addAll(outputs.stages().endings());
-        return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
+        Wanted.Beside all = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
+        return FileOptions.toMark(words, file -> all, terminal);
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -75,9 +74,6 @@ final class MarkOptions {
             "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
                     + " (8 to 92 on the usual box); where it is cheapest if not given.");
 
-    static final CommandOption<Boolean> RECORD =
-            CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
-
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -101,9 +97,7 @@ final class MarkOptions {
         all.addAll(KeyOptions.ALL);
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
-        all.add(RECORD);
-        all.add(LeftHandOptions.WRITTEN);
-        all.addAll(StageOptions.ALL);
+        all.addAll(OutputOptions.ALL);
         all.addAll(FileOptions.WRITING);
         return all;
     }
@@ -118,7 +112,7 @@ final class MarkOptions {
         int margin = words.get(BELLOWS_MARGIN, 0);
         Instrument instrument =
                 AlsoForOption.shared(words, BellowsMargin.on(entry(words).instrument(), margin), margin);
-        Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
+        Style style = style(words);
         List<String> marks = new ArrayList<>(words.get(MARKS, Annotators.defaultIds()));
         if (!instrument.alsoFor().isEmpty()) {
             marks.add(AlsoForOption.MARKS);
@@ -133,14 +127,9 @@ final class MarkOptions {
                 .with(SteeringOptions.of(words));
     }
 
-    /** Returns what to write besides the sheet. */
-    static Outputs outputs(CommandWords words) throws UsageException {
-        return new Outputs(
-                SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
-                words.has(RECORD),
-                LeftHandOptions.written(words),
-                StageOptions.of(words));
+    /** Returns the style of a line. */
+    static Style style(CommandWords words) {
+        return words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
     }
 
     private static LibraryEntry entry(CommandWords words) {

@@ -101,7 +101,7 @@ final class MarkReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         if (!writes) {
             terminal.out().println("\nNothing was written; --out DIR marks the score too.");
             return;
@@ -112,23 +112,18 @@ final class MarkReport implements Report {
                 .toList();
         terminal.out()
                 .printf(
-                        "%n%s marked, %d not marked; %d measures, %d air marks; %d proved the least.%n",
-                        marked.size() == 1 ? "1 tune" : marked.size() + " tunes",
-                        failed.size(),
-                        marked.stream().mapToInt(TuneSummary::measures).sum(),
-                        marked.stream().mapToInt(TuneSummary::airMarks).sum(),
+                        "%n%s marked, %d not marked; %s, %s; %d proved the least.%n",
+                        counted(marked.size(), "tune"),
+                        refusals.count(),
+                        counted(marked.stream().mapToInt(TuneSummary::measures).sum(), "measure"),
+                        counted(marked.stream().mapToInt(TuneSummary::airMarks).sum(), "air mark"),
                         marked.stream().filter(tune -> tune.cost().isProved()).count());
-        failed.forEach(name -> terminal.out().println("not marked: " + titled(name, results)));
+        refusals.lines("marked").forEach(terminal.out()::println);
         tellWhatNext(results, terminal);
     }
 
-    private static String titled(String file, List<Result> results) {
-        return results.stream()
-                .filter(result ->
-                        result.source().shown().equals(file) && !result.title().isEmpty())
-                .map(result -> "%s (%s)".formatted(PlainText.line(result.title()), PlainText.line(file)))
-                .findFirst()
-                .orElse(PlainText.line(file));
+    private static String counted(int count, String thing) {
+        return count == 1 ? "1 " + thing : "%d %ss".formatted(count, thing);
     }
 
     private static void tellWhatNext(List<Result> results, Terminal terminal) {

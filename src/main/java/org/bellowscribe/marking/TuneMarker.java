@@ -36,11 +36,27 @@ public final class TuneMarker {
      * @throws DiagnosedException if the marks cannot be written into the score
      */
     public MarkedTune mark(Decision.Decided decided) throws DiagnosedException {
+        return mark(decided, List.of());
+    }
+
+    /**
+     * Marks a tune and prints lines of words about it below its beginning.
+     *
+     * @param lines the lines, from the top down, none empty
+     * @throws DiagnosedException if the marks cannot be written into the score
+     */
+    public MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
         DecidedTune tune = decided.tune();
         Arrangement arrangement = Arrangement.of(tune, settings.style());
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
         ScoreDocument sheet = sheet(decided.read().document(), tune);
-        ScoreDocument score = sheet.withMarks(marks(decided, arrangement), output.added());
+        List<Annotation> marks = new ArrayList<>(marks(decided, arrangement));
+        Integer tempo = settings.reading().quartersPerMinute();
+        if (tempo != null) {
+            marks.add(new Annotation.Line(firstNote(tune), "Marked for %d quarters a minute.".formatted(tempo)));
+        }
+        lines.forEach(line -> marks.add(new Annotation.Line(firstNote(tune), line)));
+        ScoreDocument score = sheet.withMarks(marks, output.added());
         List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
         remarks.addAll(output.remarks());
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
@@ -55,6 +71,14 @@ public final class TuneMarker {
             beside.add(new BesideSheet(LeftHandChoice.SHEET, alone));
         }
         return new MarkedTune(tune, score, otherWays(decided, sheet), beside, remarks);
+    }
+
+    private static int firstNote(DecidedTune tune) {
+        return tune.tune().events().stream()
+                .filter(event -> !event.isGap())
+                .findFirst()
+                .orElseThrow()
+                .firstNoteIndex();
     }
 
     private static ScoreDocument sheet(ScoreDocument document, DecidedTune tune) throws DiagnosedException {

@@ -8,9 +8,11 @@ final class MarkIds implements XmlVisitor {
 
     private final Set<String> used = new HashSet<>();
     private int words;
+    private int lines;
     private int fingers;
     private int symbols;
-    private int lines;
+    private int signs;
+    private int brackets;
 
     @Override
     public void end(XmlElement element) {
@@ -29,6 +31,15 @@ final class MarkIds implements XmlVisitor {
         return id;
     }
 
+    String nextLine() {
+        String id;
+        do {
+            lines++;
+            id = MarkNames.LINE + lines;
+        } while (used.contains(id));
+        return id;
+    }
+
     String nextSymbol() {
         String id;
         do {
@@ -38,11 +49,20 @@ final class MarkIds implements XmlVisitor {
         return id;
     }
 
-    String nextLine() {
+    String nextSign() {
         String id;
         do {
-            lines++;
-            id = MarkNames.PREFIX + "l" + lines;
+            signs++;
+            id = MarkNames.PREFIX + "s" + signs;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextBracket() {
+        String id;
+        do {
+            brackets++;
+            id = MarkNames.PREFIX + "b" + brackets;
         } while (used.contains(id));
         return id;
     }

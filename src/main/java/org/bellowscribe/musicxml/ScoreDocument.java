@@ -94,6 +94,17 @@ public final class ScoreDocument {
         return ScoreKind.of(rootName());
     }
 
+    /** Returns the title of the book that the score says it is taken from; empty if it does not say. */
+    public String bookTitle() {
+        BookTitleFinder finder = new BookTitleFinder();
+        try {
+            XmlWalk.over(text, finder);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+        return finder.title();
+    }
+
     /** Returns the number of {@code <note>} elements in measures. */
     public int noteCount() {
         return outline().noteCount();

@@ -44,6 +44,23 @@ class WrongUseTest {
     }
 
     @Test
+    void helpOfTheCommandIsNamed() {
+        assertWrong(mark("--instrumnet", "dg-21"), "See: java -jar bellowscribe.jar mark --help");
+        assertWrong(CommandRun.of("makr", TUNE), "See: java -jar bellowscribe.jar --help");
+    }
+
+    @Test
+    void airAloneIsNothingToPlay() {
+        assertWrong(mark("--play", "air"), "--play air leaves nothing to play", "Maybe melody,air.");
+    }
+
+    @Test
+    void shareOutOfRange() {
+        assertWrong(mark("--shard", "5/4"), "--shard takes a share and how many there are", "not 5/4.");
+        assertWrong(mark("--shard", "3"), "not 3.");
+    }
+
+    @Test
     void unknownCommand() {
         assertWrong(CommandRun.of("makr", TUNE), "There is no command makr.", "Maybe mark is meant.");
     }
@@ -163,7 +180,7 @@ class WrongUseTest {
 
     @Test
     void hyphenIsNoFolder() {
-        assertWrong(CommandRun.of("mark", TUNE, "--out", "-"), "--out takes a path, and - is standard output.");
+        assertWrong(CommandRun.of("mark", TUNE, "--out", "-"), "--out takes a folder.", "- < tune.musicxml");
         assertWrong(CommandRun.of("fit", TUNE, "--out", "-"), "Maybe leave --out out, or write ./-.");
         assertFalse(Files.exists(Path.of("-")));
     }

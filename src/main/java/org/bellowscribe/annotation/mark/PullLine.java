@@ -42,14 +42,14 @@ public final class PullLine implements Annotator {
             int event = step.event().index();
             boolean pulled = step.direction() == BellowsDirection.PULL;
             if (from >= 0 && (!pulled || starts.contains(event))) {
-                marks.add(new Mark.Line(from, last));
+                marks.add(new Mark.Bracket(from, last));
                 from = -1;
             }
             from = pulled && from < 0 ? event : from;
             last = event;
         }
         if (from >= 0) {
-            marks.add(new Mark.Line(from, last));
+            marks.add(new Mark.Bracket(from, last));
         }
         return marks;
     }

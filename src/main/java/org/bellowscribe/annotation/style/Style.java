@@ -9,6 +9,7 @@ package org.bellowscribe.annotation.style;
  * @param buttons how buttons are written
  * @param leftHand how the left hand is written
  * @param words words above the staff
+ * @param spoken what is said in words, for those who do not read signs
  * @param practice words and counts of sheets for practice
  */
 public record Style(
@@ -18,4 +19,5 @@ public record Style(
         ButtonLabels buttons,
         LeftHandLabels leftHand,
         WordLabels words,
+        Phrases spoken,
         PracticeLabels practice) {}

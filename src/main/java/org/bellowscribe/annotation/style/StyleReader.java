@@ -1,7 +1,9 @@
 package org.bellowscribe.annotation.style;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,7 +15,7 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "practice");
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken", "practice");
 
     private StyleReader() {}
 
@@ -50,6 +52,7 @@ final class StyleReader {
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
                 words(part(root, "words"), rows(part(root, "rows"))),
+                spoken(part(root, "spoken")),
                 practice(part(root, "practice")));
     }
 
@@ -119,6 +122,14 @@ final class StyleReader {
     private static RowNames rows(DefinitionElement rows) {
         return new RowNames(
                 rows.required("outer"), rows.required("middle"), rows.required("inner"), template(rows, "other"));
+    }
+
+    private static Phrases spoken(DefinitionElement spoken) {
+        Map<Phrase, Template> wordings = new EnumMap<>(Phrase.class);
+        for (Phrase phrase : Phrase.values()) {
+            wordings.put(phrase, template(spoken, phrase.id()));
+        }
+        return new Phrases(wordings);
     }
 
     private static Template template(DefinitionElement element, String attribute) {
