@@ -1,7 +1,7 @@
 package org.bellowscribe.edition;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.bellowscribe.edition.IndexColumn.IndexEntry;
@@ -86,6 +86,11 @@ public final class IndexHtml {
     }
 
     private static String link(String file) {
-        return URLEncoder.encode(file, StandardCharsets.UTF_8).replace("+", "%20");
+        try {
+            // With a dot before it, as a name with a colon would be taken for an address.
+            return new URI(null, null, "./" + file, null).toASCIIString();
+        } catch (URISyntaxException e) {
+            throw new IllegalArgumentException("The file (%s) has no address.".formatted(file), e);
+        }
     }
 }
