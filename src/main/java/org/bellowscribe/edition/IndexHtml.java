@@ -85,12 +85,13 @@ public final class IndexHtml {
         page.markup("</div>");
     }
 
+    // A path of its own, so that a colon in the name begins no scheme.
     private static String link(String file) {
         try {
-            // With a dot before it, as a name with a colon would be taken for an address.
-            return new URI(null, null, "./" + file, null).toASCIIString();
+            String path = new URI(null, null, "/./" + file, null).toASCIIString();
+            return HtmlPage.escaped(path.substring(1));
         } catch (URISyntaxException e) {
-            throw new IllegalArgumentException("The file (%s) has no address.".formatted(file), e);
+            throw new IllegalStateException("Every path can be written as an address.", e);
         }
     }
 }
