@@ -49,6 +49,22 @@ public sealed interface Annotation {
     record Finger(int noteIndex, int finger) implements Annotation {}
 
     /**
+     * A sign of the standard music font layout that no program is known to draw yet, for those that will.
+     *
+     * @param noteIndex the note
+     * @param smufl canonical name of the glyph in SMuFL, such as {@code accdnPush}
+     */
+    record Sign(int noteIndex, String smufl) implements Annotation {}
+
+    /**
+     * A bracket above notes.
+     *
+     * @param noteIndex the note with which it begins
+     * @param last the note behind which it ends, the same or one behind it
+     */
+    record Bracket(int noteIndex, int last) implements Annotation {}
+
+    /**
      * A chord symbol.
      *
      * @param noteIndex the note or rest before which it stands

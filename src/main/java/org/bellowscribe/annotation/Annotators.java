@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.function.Predicate;
@@ -75,7 +76,7 @@ public final class Annotators {
     public static List<Annotation> annotate(Arrangement arrangement, List<String> ids, SignedMarks signed)
             throws DiagnosedException {
         SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), signed);
-        for (Annotator annotator : find(ids)) {
+        for (Annotator annotator : inOrder(find(ids), arrangement.style().lines())) {
             annotator.marks(arrangement).forEach(sheet::add);
         }
         for (Annotator annotator : all()) {
@@ -87,6 +88,14 @@ public final class Annotators {
                 .keySet()
                 .forEach(event -> fixed(arrangement, event, signed).forEach(sheet::add));
         return sheet.annotations();
+    }
+
+    // Lines stand below each other in the order in which they are first named.
+    private static List<Annotator> inOrder(List<Annotator> annotators, List<String> lines) {
+        return annotators.stream()
+                .sorted(Comparator.comparingInt(
+                        annotator -> lines.contains(annotator.id()) ? lines.indexOf(annotator.id()) : lines.size()))
+                .toList();
     }
 
     /**

@@ -6,29 +6,37 @@ import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.drawing.BellowsDrawing;
 import org.bellowscribe.drawing.InstrumentDrawing;
+import org.bellowscribe.sound.MidiFile;
 import org.bellowscribe.words.TuneInWords;
 
 /**
- * A text that can be written beside a marked score and is made of the decided tune alone.
+ * A file that can be written beside a marked score and is made of the decided tune alone.
  *
  * @param ending how its name ends, behind the name of the score without its own ending
- * @param text what makes it
+ * @param content what makes it
  */
-public record Beside(String ending, Function<DecidedTune, String> text) {
+public record Beside(String ending, Function<DecidedTune, byte[]> content) {
 
     /** The picture of what the bellows do. */
-    public static final Beside BELLOWS = new Beside(".bellows.svg", BellowsDrawing::of);
+    public static final Beside BELLOWS = new Beside(".bellows.svg", tune -> utf8(BellowsDrawing.of(tune)));
 
     /** The picture of the buttons used. */
-    public static final Beside BUTTONS = new Beside(".buttons.svg", InstrumentDrawing::of);
+    public static final Beside BUTTONS = new Beside(".buttons.svg", tune -> utf8(InstrumentDrawing.of(tune)));
+
+    /** What it sounds like. */
+    public static final Beside SOUND = new Beside(".mid", MidiFile::of);
 
     /** Returns the tune in words, in the language of a style. */
     public static Beside words(Style style) {
-        return new Beside(".txt", tune -> TuneInWords.of(tune, style).text());
+        return new Beside(".txt", tune -> utf8(TuneInWords.of(tune, style).text()));
     }
 
     /** Returns the file. */
     byte[] of(DecidedTune tune) {
-        return text.apply(tune).getBytes(StandardCharsets.UTF_8);
+        return content.apply(tune);
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
+import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.jspecify.annotations.Nullable;
 
@@ -19,6 +20,7 @@ public final class EditionJobs {
     private final Function<Source, Plan> plans;
     private final Map<Source, Decision.Decided> decided = new ConcurrentHashMap<>();
     private final Map<Source, Result> refused = new ConcurrentHashMap<>();
+    private final Map<Source, List<String>> beside = new ConcurrentHashMap<>();
 
     /**
      * How to mark one tune.
@@ -73,7 +75,22 @@ public final class EditionJobs {
         if (tune == null) {
             throw new IllegalStateException("The tune (%s) must be decided first.".formatted(source.shown()));
         }
-        return job(source).print(source, tune, lines);
+        MarkJob job = job(source);
+        MarkedTune marked = job.mark(tune, lines);
+        Result result = job.write(source, marked);
+        beside.put(source, besides(source, marked));
+        return result;
+    }
+
+    private static List<String> besides(Source source, MarkedTune marked) {
+        return marked.beside().stream()
+                .map(sheet -> String.valueOf(source.beside(sheet.ending()).getFileName()))
+                .toList();
+    }
+
+    /** Returns the names of the further sheets of a tune that were written beside it. */
+    public List<String> sheetsBeside(Source source) {
+        return beside.getOrDefault(source, List.of());
     }
 
     private MarkJob job(Source source) {

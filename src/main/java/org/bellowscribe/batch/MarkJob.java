@@ -9,6 +9,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.guess.Guesses;
 import org.bellowscribe.marking.BesideSheet;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
@@ -20,6 +21,7 @@ import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
 import org.bellowscribe.report.AlternativesText;
 import org.bellowscribe.report.DifficultyText;
+import org.bellowscribe.report.GuessText;
 import org.bellowscribe.report.RecordWriter;
 import org.bellowscribe.report.SteeringText;
 import org.bellowscribe.report.TuneRecord;
@@ -68,12 +70,13 @@ final class MarkJob {
         }
     }
 
-    /** Writes a tune that was decided, with lines of words about it. */
-    Result print(Source source, Decision.Decided decided, List<String> lines) throws DiagnosedException {
-        return write(source, marker.mark(decided, lines));
+    /** Marks a tune that was decided, with lines of words about it. */
+    MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
+        return marker.mark(decided, lines);
     }
 
-    private Result write(Source source, MarkedTune marked) throws DiagnosedException {
+    /** Writes a tune that was marked. */
+    Result write(Source source, MarkedTune marked) throws DiagnosedException {
         List<Diagnostic> remarks = new ArrayList<>(marked.remarks());
         if (outputs.score()) {
             OtherWays.requireOurs(source, marked.otherWays().size());
@@ -91,6 +94,10 @@ final class MarkJob {
             }
             source.write(marked.score().encode());
         }
+        ReportFolder report = outputs.report();
+        if (report != null) {
+            report.write(source, marked, remarks);
+        }
         // The record comes last: it stands only beside what was written.
         if (outputs.record()) {
             record(source, new TuneRecord.Marked(source.name(), marked.tune(), remarks));
@@ -106,13 +113,16 @@ final class MarkJob {
                     tune.onSheet(), Difficulty.of(tune, outputs.grades().grading())));
         }
         told.addAll(SteeringText.ofPins(tune.tune(), steered.pins()));
-        told.addAll(SteeringText.ofExplanations(tune.tune(), steered.explanations()));
+        told.addAll(SteeringText.ofExplanations(tune));
         if (settings.steering().alternatives() > 0) {
             told.addAll(AlternativesText.lines(
                     tune.tune(),
                     tune.solution(),
                     steered.alternatives(),
                     i -> String.valueOf(source.alternativeTarget(i).getFileName())));
+        }
+        if (outputs.stages().fades()) {
+            told.add(GuessText.line(Guesses.of(tune)));
         }
         return told;
     }

@@ -1,9 +1,13 @@
 package org.bellowscribe.cli;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
@@ -69,7 +73,7 @@ final class BookRun {
         for (CommandOption<?> option : MarkOptions.all()) {
             if (words.has(option) && !TAKEN.contains(option)) {
                 throw new UsageException(
-                        "--%s has no say about a book file.%n  Maybe write it as an attribute into the book file."
+                        "--%s has no say about a book file.%n  Maybe leave it out, or write it as an attribute into the book file."
                                 .formatted(option.name()));
             }
         }
@@ -81,15 +85,16 @@ final class BookRun {
             Path folder = out.resolve(planned.entry().folder());
             List<String> files =
                     planned.tunes().stream().map(tune -> tune.file().toString()).toList();
-            List<String> beside = new ArrayList<>();
-            if (words.has(OutputOptions.RECORD)) {
-                beside.add(Source.RECORD);
-            }
-            if (planned.tunes().stream()
-                    .anyMatch(tune -> tune.plan().outputs().leftHand().sheet())) {
-                beside.add(LeftHandChoice.SHEET);
-            }
-            Sources sources = Sources.find(Wanted.all(files, new Wanted.Beside(beside, 0)), folder);
+            Map<Path, Wanted.Beside> beside = new HashMap<>();
+            planned.tunes()
+                    .forEach(tune -> beside.put(
+                            tune.file(), new Wanted.Beside(tune.plan().outputs().endings(), 0)));
+            Wanted wanted = new Wanted(
+                    files,
+                    Selection.ALL,
+                    InputStream.nullInputStream(),
+                    file -> beside.getOrDefault(file, Wanted.Beside.NOTHING));
+            Sources sources = Sources.find(wanted, folder);
             sources.problems()
                     .forEach(problem ->
                             terminal.err().println(problem.diagnostic().print(problem.input())));
@@ -107,7 +112,7 @@ final class BookRun {
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         EditionReport report =
-                new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(true, false));
+                new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
@@ -71,6 +72,7 @@ final class BookScores {
         try {
             if (Files.isRegularFile(file(tune))) {
                 requireOnce(tune);
+                requireOtherName(tune);
                 return;
             }
         } catch (InvalidPathException | IOException e) {
@@ -94,6 +96,17 @@ final class BookScores {
                             .formatted(
                                     tune.file(), earlier.file(), earlier.place().describe()),
                     "Maybe leave one of them out.");
+        }
+    }
+
+    private void requireOtherName(BookTune tune) {
+        String name = String.valueOf(file(tune).getFileName());
+        String stem = name.replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT);
+        if (EditionReport.NAMES.contains(stem)) {
+            problem(
+                    tune.place(),
+                    "The sheets of %s would be called like the %s of the edition.".formatted(tune.file(), stem),
+                    "Maybe give the score another name.");
         }
     }
 

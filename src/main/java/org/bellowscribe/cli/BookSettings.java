@@ -31,7 +31,7 @@ final class BookSettings {
 
     private static final String INSTRUMENT = "instrument";
     private static final String PINS = "pins";
-    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner");
+    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading");
 
     private final Path folder;
     private final boolean record;

@@ -11,6 +11,7 @@ final class Commands {
             new MarkCommand(),
             new StripCommand(),
             new FitCommand(),
+            new CompareCommand(),
             new BookCommand(),
             new CalibrateCommand(),
             new InstrumentsCommand(),

@@ -8,7 +8,6 @@ import java.util.Map;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.FrontHtml;
 import org.bellowscribe.edition.FrontPage;
@@ -20,9 +19,12 @@ import org.bellowscribe.edition.IndexText;
 /** Reports the tunes of an edition, and writes what stands around them once all of them are written. */
 final class EditionReport implements Report {
 
-    /** Names of what is written beside the sheets. */
-    static final List<String> FILES =
-            List.of("front-page.html", "front-page.txt", "buttons.svg", "index.html", "index.csv", "index.txt");
+    private static final String FRONT = "front-page";
+    private static final String INDEX = "index";
+    private static final String BUTTONS = "buttons";
+
+    /** What the files around the sheets are called, without their endings. */
+    static final List<String> NAMES = List.of(FRONT, INDEX, BUTTONS);
 
     private final EditionRun run;
     private final Path folder;
@@ -59,10 +61,7 @@ final class EditionReport implements Report {
     @Override
     public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         tunes.end(results, refusals, terminal);
-        Edition edition = run.edition(results.stream()
-                .filter(result -> !result.done())
-                .map(EditionReport::refused)
-                .toList());
+        Edition edition = run.edition(results);
         if (edition.tunes().isEmpty()) {
             terminal.out().println("No edition was written: it would be empty.");
             return;
@@ -75,7 +74,7 @@ final class EditionReport implements Report {
             written = true;
             terminal.out()
                     .println("Front page: %s, index: %s"
-                            .formatted(folder.resolve("front-page.html"), folder.resolve("index.html")));
+                            .formatted(folder.resolve(FRONT + ".html"), folder.resolve(INDEX + ".html")));
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print(folder.toString())));
         }
@@ -84,19 +83,12 @@ final class EditionReport implements Report {
     private static Map<String, String> files(Edition edition) throws DiagnosedException {
         FrontPage front = new FrontPage(edition);
         Map<String, String> files = new LinkedHashMap<>();
-        files.put("front-page.html", FrontHtml.of(front));
-        files.put("front-page.txt", FrontText.of(front));
-        files.put("buttons.svg", front.svg());
-        files.put("index.csv", IndexCsv.of(edition));
-        files.put("index.txt", IndexText.of(edition));
-        files.put("index.html", IndexHtml.of(edition));
+        files.put(FRONT + ".html", FrontHtml.of(front));
+        files.put(FRONT + ".txt", FrontText.of(front));
+        files.put(BUTTONS + ".svg", front.svg());
+        files.put(INDEX + ".csv", IndexCsv.of(edition));
+        files.put(INDEX + ".txt", IndexText.of(edition));
+        files.put(INDEX + ".html", IndexHtml.of(edition));
         return files;
-    }
-
-    private static Edition.Refused refused(Result result) {
-        Diagnostic error = result.firstError();
-        String file = result.source().name();
-        return new Edition.Refused(
-                result.title().isEmpty() ? file : result.title(), file, error == null ? "" : error.text());
     }
 }

@@ -3,17 +3,21 @@ package org.bellowscribe.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedSet;
 import org.bellowscribe.batch.EditionJobs;
+import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.Book;
+import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Severity;
+import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.marking.Decision;
@@ -118,19 +122,17 @@ final class EditionRun {
         String title = tune.entry().title().isEmpty()
                 ? decision.tune().tune().title()
                 : tune.entry().title();
-        List<String> problems = decision.remarks().stream()
-                .filter(remark -> remark.severity() == Severity.WARNING || remark.code() == DiagnosticCode.ONCE_ONLY)
-                .map(remark -> remark.text())
-                .toList();
         return new EditionTune(
                 title,
                 String.valueOf(source.target().getFileName()),
+                List.of(),
                 decision.tune(),
                 tune.plan().settings().style(),
                 tune.plan().settings().marks(),
+                Difficulty.of(decision.tune(), tune.plan().outputs().grades().grading()),
                 news,
                 tune.entry().notes(),
-                problems);
+                List.of());
     }
 
     /** Returns the tune of a source that was decided. */
@@ -141,9 +143,11 @@ final class EditionRun {
     /**
      * Returns the edition.
      *
-     * @param refused the tunes that are not in it
+     * @param results what became of each tune
      */
-    Edition edition(List<Edition.Refused> refused) {
+    Edition edition(List<Result> results) {
+        Map<Source, Result> bySource = new HashMap<>();
+        results.forEach(result -> bySource.put(result.source(), result));
         return new Edition(
                 book.title(),
                 planned.instrument(),
@@ -151,8 +155,33 @@ final class EditionRun {
                 book.texts().stream()
                         .map(text -> new Edition.Paragraph(text.heading(), text.text()))
                         .toList(),
-                ordered.stream().map(this::marked).toList(),
-                refused,
+                ordered.stream()
+                        .filter(source -> written(bySource, source).done())
+                        .map(source ->
+                                marked(source).written(jobs.sheetsBeside(source), problems(written(bySource, source))))
+                        .toList(),
+                results.stream()
+                        .filter(result -> !result.done())
+                        .map(EditionRun::refused)
+                        .toList(),
                 order);
+    }
+
+    private static Result written(Map<Source, Result> results, Source source) {
+        return Objects.requireNonNull(results.get(source), "every tune has its result");
+    }
+
+    private static List<String> problems(Result result) {
+        return result.diagnostics().stream()
+                .filter(remark -> remark.severity() == Severity.WARNING || remark.code() == DiagnosticCode.ONCE_ONLY)
+                .map(Diagnostic::text)
+                .toList();
+    }
+
+    private static Edition.Refused refused(Result result) {
+        Diagnostic error = result.firstError();
+        String file = result.source().name();
+        return new Edition.Refused(
+                result.title().isEmpty() ? file : result.title(), file, error == null ? "" : error.text());
     }
 }

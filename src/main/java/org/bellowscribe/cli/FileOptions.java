@@ -77,7 +77,8 @@ final class FileOptions {
         return wanted(words, inputs, terminal, file -> Wanted.Beside.NOTHING);
     }
 
-    private static Wanted wanted(
+    /** Returns what a line asks for, with what may be written beside the result of a file. */
+    static Wanted wanted(
             CommandWords words, List<String> inputs, Terminal terminal, Function<Path, Wanted.Beside> beside) {
         Selection selection = new Selection(
                 words.get(INCLUDE, List.of()), words.get(EXCLUDE, List.of()), words.get(SHARD, Selection.Share.ALL));
@@ -141,7 +142,8 @@ final class FileOptions {
         }
     }
 
-    private static void requireInput(CommandWords words) throws UsageException {
+    /** Refuses a line without files, or with a pipe beside them. */
+    static void requireInput(CommandWords words) throws UsageException {
         if (words.has(QUIET) && words.has(VERBOSE)) {
             throw new UsageException("--quiet and --verbose exclude each other.");
         }

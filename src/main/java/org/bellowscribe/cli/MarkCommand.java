@@ -1,19 +1,17 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
+import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
@@ -63,36 +61,41 @@ final class MarkCommand implements Command {
         Outputs outputs = OutputOptions.of(words);
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
-        boolean asks = SteeringOptions.onlyAsks(words);
-        Terminal terminal = asks ? given : FileOptions.speaking(words, given);
-        return new BatchRun(words, sources, terminal).run(Jobs.mark(settings, outputs), report(words, !asks));
+        Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
+        ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
+        // Lines of JSON stand alone.
+        Terminal telling = words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal;
+        return new PagesRun(report, settings.instrument().name(), telling)
+                .run(
+                        report(words),
+                        told -> new BatchRun(words, sources, terminal)
+                                .run(Jobs.mark(settings, outputs.with(report)), told));
     }
 
-    private Report report(CommandWords words, boolean writes) {
+    private Report report(CommandWords words) {
         boolean needsPins = SteeringOptions.usesPinsBeside(words);
         return words.has(FileOptions.JSON)
                 ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
-                : new MarkReport(writes, needsPins);
+                : new MarkReport(written(words), needsPins);
+    }
+
+    private static MarkReport.Written written(CommandWords words) {
+        if (!ReportOptions.writesNoScore(words)) {
+            return MarkReport.Written.SCORES;
+        }
+        return words.has(ReportOptions.REPORT) ? MarkReport.Written.PAGES : MarkReport.Written.NOTHING;
     }
 
     private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
+        FileOptions.refuseWithPipe(words, ReportOptions.REPORT);
         for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
             FileOptions.refuseWithPipe(words, needsFiles);
-            SteeringOptions.requireFolder(words, needsFiles);
+            ReportOptions.requireFolder(words, needsFiles);
         }
-        if (SteeringOptions.onlyAsks(words)) {
+        if (ReportOptions.writesNoScore(words)) {
             return FileOptions.toRead(words, terminal);
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(LeftHandChoice.SHEET);
-        }
-        outputs.beside().forEach(each -> beside.add(each.ending()));
-        beside.addAll(outputs.stages().endings());
-        Wanted.Beside all = new Wanted.Beside(beside, SteeringOptions.alternatives(words));
+        Wanted.Beside all = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
         return FileOptions.toMark(words, file -> all, terminal);
     }
 }

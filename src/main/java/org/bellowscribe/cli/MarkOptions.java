@@ -84,6 +84,7 @@ final class MarkOptions {
     static List<CommandOption<?>> all() {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,
+                AlsoForOption.ALSO_FOR,
                 STYLE,
                 MARKS,
                 PLAY,
@@ -108,9 +109,14 @@ final class MarkOptions {
 
     /** Returns the settings of a line in a manner of playing. */
     static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
-        Instrument instrument = BellowsMargin.on(entry(words).instrument(), words.get(BELLOWS_MARGIN, 0));
+        int margin = words.get(BELLOWS_MARGIN, 0);
+        Instrument instrument =
+                AlsoForOption.shared(words, BellowsMargin.on(entry(words).instrument(), margin), margin);
         Style style = style(words);
-        List<String> marks = words.get(MARKS, Annotators.defaultIds());
+        List<String> marks = new ArrayList<>(words.get(MARKS, Annotators.defaultIds()));
+        if (!instrument.alsoFor().isEmpty()) {
+            marks.add(AlsoForOption.MARKS);
+        }
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)

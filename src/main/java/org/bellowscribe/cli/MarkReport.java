@@ -16,17 +16,27 @@ final class MarkReport implements Report {
     private static final int TITLE_WIDTH = 36;
     private static final int ORDER_WIDTH = 80;
 
-    private final boolean writes;
+    private final Written written;
     private final boolean needsPins;
+
+    /** What a run writes. */
+    enum Written {
+        /** It only answers questions. */
+        NOTHING,
+        /** Pages to look at, but no scores. */
+        PAGES,
+        /** Marked scores. */
+        SCORES
+    }
 
     /**
      * Creates a report.
      *
-     * @param writes false if the tunes are only looked at
+     * @param written what is written
      * @param needsPins false if the pins beside each score do not count
      */
-    MarkReport(boolean writes, boolean needsPins) {
-        this.writes = writes;
+    MarkReport(Written written, boolean needsPins) {
+        this.written = written;
         this.needsPins = needsPins;
     }
 
@@ -102,7 +112,7 @@ final class MarkReport implements Report {
 
     @Override
     public void end(List<Result> results, Refusals refusals, Terminal terminal) {
-        if (!writes) {
+        if (written == Written.NOTHING) {
             terminal.out().println("\nNothing was written; --out DIR marks the score too.");
             return;
         }
@@ -126,22 +136,24 @@ final class MarkReport implements Report {
         return count == 1 ? "1 " + thing : "%d %ss".formatted(count, thing);
     }
 
-    private static void tellWhatNext(List<Result> results, Terminal terminal) {
+    private void tellWhatNext(List<Result> results, Terminal terminal) {
         long movable = results.stream().filter(Result::isPlayableTransposed).count();
         if (movable > 0) {
             terminal.out()
                     .println("%d of the tunes not marked can be played with --transpose auto.".formatted(movable));
         }
-        List<Path> written = results.stream()
-                .filter(result -> result.done() && !result.source().isPiped())
+        List<Path> scores = results.stream()
+                .filter(result -> written == Written.SCORES
+                        && result.done()
+                        && !result.source().isPiped())
                 .map(result -> result.source().target())
                 .toList();
-        if (written.size() == 1) {
-            terminal.out().println("Open the result in a notation program: " + written.get(0));
-        } else if (!written.isEmpty()) {
+        if (scores.size() == 1) {
+            terminal.out().println("Open the result in a notation program: " + scores.get(0));
+        } else if (!scores.isEmpty()) {
             terminal.out()
                     .println("Open one of the %d results in a notation program, such as %s"
-                            .formatted(written.size(), written.get(0)));
+                            .formatted(scores.size(), scores.get(0)));
         }
     }
 

@@ -27,6 +27,11 @@ final class OutputOptions {
             "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
                     .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()));
 
+    static final CommandOption<Boolean> MIDI = CommandOption.flag(
+            "midi",
+            "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s; with --stages each stage too."
+                    .formatted(Beside.SOUND.ending()));
+
     private static final CommandOption<Boolean> DIFFICULTY =
             CommandOption.flag("difficulty", "Print under each tune how difficult it is and why, term by term.");
     private static final CommandOption<Grading> GRADING = new CommandOption<>(
@@ -36,7 +41,7 @@ final class OutputOptions {
             new LibraryName<>(GradingLibrary.library()));
 
     /** What is written beside a score, so that it needs a folder. */
-    static final List<CommandOption<?>> BESIDE = List.of(RECORD, WORDS, DRAWING, SteeringOptions.ALTERNATIVES);
+    static final List<CommandOption<?>> BESIDE = List.of(RECORD, WORDS, DRAWING, MIDI, SteeringOptions.ALTERNATIVES);
 
     /** The options in the order of the help. */
     static final List<CommandOption<?>> ALL = all();
@@ -45,8 +50,9 @@ final class OutputOptions {
 
     private static List<CommandOption<?>> all() {
         List<CommandOption<?>> all =
-                new ArrayList<>(List.of(RECORD, WORDS, DRAWING, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN));
+                new ArrayList<>(List.of(RECORD, WORDS, DRAWING, MIDI, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN));
         all.addAll(StageOptions.ALL);
+        all.addAll(ReportOptions.ALL);
         return List.copyOf(all);
     }
 
@@ -54,12 +60,13 @@ final class OutputOptions {
     static Outputs of(CommandWords words) throws UsageException {
         return new Outputs(
                 SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
+                !ReportOptions.writesNoScore(words),
                 words.has(RECORD),
                 new Grades(words.has(DIFFICULTY), words.get(GRADING, GradingLibrary.usual())),
                 LeftHandOptions.written(words),
                 StageOptions.of(words),
-                beside(words));
+                beside(words),
+                null);
     }
 
     private static List<Beside> beside(CommandWords words) {
@@ -69,6 +76,9 @@ final class OutputOptions {
         }
         if (words.has(DRAWING)) {
             beside.addAll(List.of(Beside.BELLOWS, Beside.BUTTONS));
+        }
+        if (words.has(MIDI)) {
+            beside.add(Beside.SOUND);
         }
         return beside;
     }

@@ -110,6 +110,8 @@ final class Refusals {
                 List.of("no button gives a note", "Maybe --transpose auto; fit ranks all keys and instruments.");
             case NO_REACH -> List.of("no hand reaches a chord", "Maybe --voice or --part names a single line.");
             case NO_AIR -> List.of("the bellows cannot last", "Maybe --times once, or --play melody,air.");
+            case NO_OTHER_WAY ->
+                List.of("there is no clearly different way to play it", "Compare it with another manner.");
             case PIN_CONFLICT -> List.of("pins cannot be played together", "Free one of those that are named.");
             case HAND_EDIT -> List.of("a mark changed by hand cannot be kept", "Change it back, or --pins none.");
             case UNKNOWN_NAME -> List.of("a part, staff or voice has not this name", "Leave the option out for them.");

@@ -10,6 +10,7 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.exercise.Order;
 import org.bellowscribe.marking.StageChoice;
 import org.bellowscribe.stage.Stage;
 
@@ -38,7 +39,14 @@ final class StageOptions {
                     + " NAME.stages.musicxml; or scores,parts.",
             new WordList(List.of(SCORES, PARTS)));
 
-    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS);
+    static final CommandOption<List<String>> EXERCISES = new CommandOption<>(
+            "exercises",
+            "LIST",
+            "Exercises from the tune, NAME.exercises.musicxml: the measure of each air mark, the hardest spots, the left hand"
+                    + " alone. blocked: each several times; mixed: in turn, NAME.exercises-mixed.musicxml; or blocked,mixed.",
+            new WordList(Arrays.stream(Order.values()).map(Order::id).toList()));
+
+    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES);
 
     private StageOptions() {}
 
@@ -55,14 +63,22 @@ final class StageOptions {
                 stages.add(stage);
             }
         }
+        List<Order> exercises = Arrays.stream(Order.values())
+                .filter(order -> words.get(EXERCISES, List.of()).contains(order.id()))
+                .toList();
         if (stages.isEmpty()) {
             requireStages(words);
-            return StageChoice.NONE;
         }
-        requireFiles(words);
+        requireFiles(words, STAGES);
+        requireFiles(words, EXERCISES);
         List<String> as = words.get(AS, List.of(SCORES));
-        StageChoice choice =
-                new StageChoice(stages, words.get(TEMPO, new TreeMap<>()), as.contains(SCORES), as.contains(PARTS));
+        StageChoice choice = new StageChoice(
+                stages,
+                words.get(TEMPO, new TreeMap<>()),
+                as.contains(SCORES),
+                as.contains(PARTS),
+                exercises,
+                words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {
@@ -81,13 +97,13 @@ final class StageOptions {
         }
     }
 
-    private static void requireFiles(CommandWords words) throws UsageException {
-        FileOptions.refuseWithPipe(words, STAGES);
-        if (words.has(FileOptions.IN_PLACE)) {
+    private static void requireFiles(CommandWords words, CommandOption<?> option) throws UsageException {
+        FileOptions.refuseWithPipe(words, option);
+        if (words.has(option) && words.has(FileOptions.IN_PLACE)) {
             throw new UsageException(
                     "--%s goes with --out: beside your scores the sheets would be taken for some of them."
-                            .formatted(STAGES.name()));
+                            .formatted(option.name()));
         }
-        SteeringOptions.requireFolder(words, STAGES);
+        ReportOptions.requireFolder(words, option);
     }
 }

@@ -21,6 +21,9 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
     /** So many terms tell why. */
     private static final int REASONS = 3;
 
+    /** What adds less is no reason. */
+    private static final double LEAST = 0.05;
+
     /** Copies the list. */
     public Difficulty {
         terms = List.copyOf(terms);
@@ -49,6 +52,7 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
         return switch (term) {
             case NOTES -> right.notes();
             case OFF_PUSH -> right.offPush();
+            case ONE_WAY -> right.oneWay();
             case REVERSALS -> right.reversals();
             case HELD_REVERSALS -> right.heldReversals();
             case QUICK_TURNS -> right.quickTurns();
@@ -69,10 +73,10 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
         return sum(terms);
     }
 
-    /** Returns the terms that add most, the greatest first; as few as one, as many as three. */
+    /** Returns the terms that add most, the greatest first; three at the most. */
     public List<TermPoints> reasons() {
         return terms.stream()
-                .filter(term -> term.points() > 0)
+                .filter(term -> term.points() >= LEAST)
                 .sorted(Comparator.comparingDouble(TermPoints::points).reversed())
                 .limit(REASONS)
                 .toList();

@@ -11,6 +11,9 @@ import java.util.List;
  */
 record Figure(double value, int event) {
 
+    /** Times that differ less are the same: what is just a stretch apart is never in one. */
+    private static final double SAME = 1e-9;
+
     /** Nothing. */
     static final Figure NONE = new Figure(0, -1);
 
@@ -25,7 +28,7 @@ record Figure(double value, int event) {
         Figure most = NONE;
         int first = 0;
         for (int last = 0; last < sorted.size(); last++) {
-            while (sorted.get(first).seconds() <= sorted.get(last).seconds() - STRETCH) {
+            while (sorted.get(first).seconds() <= sorted.get(last).seconds() - STRETCH + SAME) {
                 first++;
             }
             // Summed anew each time, so that equal stretches have equal sums.

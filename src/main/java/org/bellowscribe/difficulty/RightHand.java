@@ -70,6 +70,22 @@ final class RightHand {
         return Figure.aSecond(notes.stream().map(note -> moment(note, 1)).toList());
     }
 
+    Figure oneWay() {
+        return Figure.inARow(
+                notes.stream()
+                        .map(note -> moment(
+                                note, note.what().event().pitches().stream().anyMatch(this::liesOneWay) ? 1 : 0))
+                        .toList(),
+                IN_A_ROW);
+    }
+
+    private boolean liesOneWay(Pitch pitch) {
+        long ways = instrument.buttons().stream()
+                .mapToInt(button -> (pitch.equals(button.push()) ? 1 : 0) + (pitch.equals(button.pull()) ? 1 : 0))
+                .sum();
+        return ways <= 1;
+    }
+
     /** The row that suits the stretch best is the one by which fewest notes are off. */
     Figure offPush() {
         return instrument.buttons().stream()

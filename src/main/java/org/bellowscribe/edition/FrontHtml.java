@@ -30,7 +30,7 @@ public final class FrontHtml {
                 .forEach(entry -> page.markup("<tr><td class=\"sign\">%s</td><td>%s</td></tr>\n"
                         .formatted(HtmlPage.escaped(entry.sign()), HtmlPage.escaped(entry.meaning()))));
         page.markup("</tbody>\n</table>\n");
-        page.element("h2", FrontPage.BUTTONS);
+        page.markup("<h2 class=\"page\">%s</h2>\n".formatted(FrontPage.BUTTONS));
         page.element("p", front.buttonsInWords());
         page.markup("<figure>\n" + inline(front.svg()) + "</figure>\n");
         return page.close();

@@ -30,9 +30,11 @@ final class HtmlPage {
             tr.main td, tr.main th { border-bottom: none; } dt { font-weight: bold; } .sign { white-space: nowrap; }
             a { color: inherit; } a:focus-visible { outline: 3px solid; } .wide { overflow-x: auto; }
             figure { margin: 1em 0; } figure svg { max-width: 100%%; height: auto; background: #ffffff; }
-            @media print { :root { --ink: #000000; --paper: #ffffff; } body { max-width: none; margin: 0; padding: 0; }
+            @media print { :root { --ink: #000000; --paper: #ffffff; }
+              body { max-width: none; margin: 0; padding: 0; font-size: 10pt; } .wide { overflow: visible; }
+              .screen { display: none; } h2.page { break-before: page; }
               @page { size: A4; margin: 16mm; } h2 { break-after: avoid; } figure, li, dd { break-inside: avoid; }
-              tbody { break-inside: avoid; } thead { display: table-header-group; } figure svg { max-height: 255mm; }
+              tbody { break-inside: avoid; } thead { display: table-header-group; } figure svg { max-height: 225mm; }
               a { text-decoration: none; } }
             </style>
             </head>

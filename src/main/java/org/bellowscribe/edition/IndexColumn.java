@@ -3,6 +3,7 @@ package org.bellowscribe.edition;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.bellowscribe.report.DifficultyText;
 import org.bellowscribe.report.TuneSummary;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
@@ -19,6 +20,8 @@ enum IndexColumn {
     KEY("key", entry -> distinct(entry, measure -> measure.key().name())),
     /** Times. */
     TIME("time", entry -> distinct(entry, measure -> measure.time().toString())),
+    /** Grade from 1 to 9. */
+    GRADE("grade", entry -> String.valueOf(entry.tune().difficulty().grade().number())),
     /** How many new things. */
     NEW_COUNT("new things", entry -> String.valueOf(entry.tune().news().size())),
     /** Reversals in one playing. */
@@ -29,12 +32,16 @@ enum IndexColumn {
     OPENING("open at start", entry -> entry.summary().startPercent() + " %"),
     /** What is new. */
     NEW("new in this tune", IndexEntry::newWords),
+    /** Why it has its grade. */
+    WHY("difficulty", entry -> DifficultyText.why(entry.tune().difficulty())),
     /** Notes for the pupil. */
     NOTES("for the pupil", entry -> String.join(" ", entry.tune().notes())),
     /** What there is to warn of. */
     PROBLEMS("problems", entry -> String.join(" ", entry.tune().problems())),
     /** Name of the sheet's file. */
-    FILE("file", entry -> entry.tune().file());
+    FILE("file", entry -> entry.tune().file()),
+    /** Names of its further sheets. */
+    FURTHER("further sheets", entry -> String.join(", ", entry.tune().further()));
 
     private final String heading;
     private final Function<IndexEntry, String> value;

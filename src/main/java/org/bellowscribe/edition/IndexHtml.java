@@ -3,22 +3,24 @@ package org.bellowscribe.edition;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bellowscribe.edition.IndexColumn.IndexEntry;
 
 /** The index as a page: a row of figures for each tune, below it what is new and what there is to say. */
 public final class IndexHtml {
 
     private static final List<IndexColumn> FIGURES = List.of(
-            IndexColumn.BEGINS,
             IndexColumn.KEY,
             IndexColumn.TIME,
+            IndexColumn.GRADE,
             IndexColumn.NEW_COUNT,
             IndexColumn.REVERSALS,
             IndexColumn.AIR,
             IndexColumn.OPENING,
             IndexColumn.PAGE);
 
-    private static final List<IndexColumn> WORDS = List.of(IndexColumn.NEW, IndexColumn.NOTES, IndexColumn.PROBLEMS);
+    private static final List<IndexColumn> WORDS =
+            List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
 
     private final HtmlPage page;
 
@@ -68,7 +70,19 @@ public final class IndexHtml {
                 .filter(column -> !column.of(entry).isEmpty())
                 .forEach(column -> page.markup(
                         "<div><b>%s:</b> %s</div>".formatted(column.heading(), HtmlPage.escaped(column.of(entry)))));
+        sheets(entry.tune());
         page.markup("</td></tr>\n</tbody>\n");
+    }
+
+    private void sheets(EditionTune tune) {
+        if (tune.further().isEmpty()) {
+            return;
+        }
+        page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(IndexColumn.FURTHER.heading()));
+        page.markup(tune.further().stream()
+                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(file)))
+                .collect(Collectors.joining(", ")));
+        page.markup("</div>");
     }
 
     private static String link(String file) {

@@ -13,13 +13,20 @@ public final class IndexText {
     private static final List<IndexColumn> FIGURES = List.of(
             IndexColumn.KEY,
             IndexColumn.TIME,
+            IndexColumn.GRADE,
             IndexColumn.NEW_COUNT,
             IndexColumn.REVERSALS,
             IndexColumn.AIR,
             IndexColumn.OPENING);
 
-    private static final List<IndexColumn> WORDS =
-            List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.NOTES, IndexColumn.PROBLEMS, IndexColumn.FILE);
+    private static final List<IndexColumn> WORDS = List.of(
+            IndexColumn.BEGINS,
+            IndexColumn.NEW,
+            IndexColumn.WHY,
+            IndexColumn.NOTES,
+            IndexColumn.PROBLEMS,
+            IndexColumn.FILE,
+            IndexColumn.FURTHER);
 
     private final StringBuilder text = new StringBuilder();
 

@@ -1,7 +1,10 @@
 package org.bellowscribe.marking;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -43,7 +46,13 @@ public final class StageDecider {
         }
     }
 
+    /** What sounds, and how fast: stages that agree in it are decided alike. */
+    private record Sounding(boolean melody, boolean leftHand, int percent) {}
+
     private final DecidedTune whole;
+    private final Map<Sounding, Optional<Attempt>> attempts = new HashMap<>();
+
+    private record Attempt(DecidedTune tune, List<Diagnostic> broken) {}
 
     /**
      * Begins with a tune.
@@ -63,12 +72,12 @@ public final class StageDecider {
         if (lacks(stage)) {
             return refused("The stage %s is not written: nothing sounds in it.".formatted(stage.id()), "");
         }
-        List<Diagnostic> broken = new ArrayList<>();
-        DecidedTune tune = attempt(stage, percent, broken);
-        if (tune != null) {
-            broken.addAll(stage == Stage.BELLOWS ? SilentBellows.replay(tune) : List.of());
+        Attempt attempt = attempt(stage, percent);
+        if (attempt != null) {
+            List<Diagnostic> broken = new ArrayList<>(attempt.broken());
+            broken.addAll(stage == Stage.BELLOWS ? SilentBellows.replay(attempt.tune()) : List.of());
             return broken.isEmpty()
-                    ? new Staged(new StageTune(stage, percent, tune), List.of())
+                    ? new Staged(new StageTune(stage, percent, attempt.tune()), List.of())
                     : new Staged(null, broken);
         }
         int other = nearestTempo(stage, percent);
@@ -97,42 +106,43 @@ public final class StageDecider {
         int way = percent < StageTune.FULL ? STEP : -STEP;
         int tried = percent - Math.floorMod(percent, STEP) + (way > 0 ? STEP : 0);
         for (; way > 0 ? tried <= StageTune.FULL : tried >= StageTune.FULL; tried += way) {
-            if (attempt(stage, tried, new ArrayList<>()) != null) {
+            if (attempt(stage, tried) != null) {
                 return tried;
             }
         }
         return 0;
     }
 
-    private @Nullable DecidedTune attempt(Stage stage, int percent, List<Diagnostic> broken) {
-        if (percent == StageTune.FULL && isWhole(stage)) {
-            return whole;
+    private @Nullable Attempt attempt(Stage stage, int percent) {
+        return attempts.computeIfAbsent(new Sounding(stage.melody(), stage.leftHand(), percent), this::solve)
+                .orElse(null);
+    }
+
+    private Optional<Attempt> solve(Sounding sounding) {
+        if (sounding.equals(new Sounding(true, true, StageTune.FULL))) {
+            return Optional.of(new Attempt(whole, List.of()));
         }
-        Tune tune = slower(whole.tune(), percent);
-        SolverOptions options = whole.task().options().withPins(pins(stage));
+        Tune tune = slower(whole.tune(), sounding.percent());
+        SolverOptions options = whole.task().options().withPins(pins(sounding));
         Task task = new Task(
                 tune,
                 whole.instrument(),
-                stage.leftHand() ? whole.task().wanted() : List.of(),
+                sounding.leftHand() ? whole.task().wanted() : List.of(),
                 options,
                 whole.transposedBy());
-        Playing playing = new Playing(new Played(stage.melody(), stage.leftHand(), options.airButton()));
+        Playing playing = new Playing(new Played(sounding.melody(), sounding.leftHand(), options.airButton()));
         Solution solution = Solver.attempt(playing.played(task));
         if (solution == null) {
-            return null;
+            return Optional.empty();
         }
-        broken.addAll(playing.replay(task, solution));
-        return new DecidedTune(
+        DecidedTune decided = new DecidedTune(
                 playing.played(task),
                 tune,
-                slower(whole.written(), percent),
+                slower(whole.written(), sounding.percent()),
                 whole.notesKept(),
                 playing.onMelody(solution, tune),
                 Steered.NOT);
-    }
-
-    private static boolean isWhole(Stage stage) {
-        return stage.melody() && stage.leftHand();
+        return Optional.of(new Attempt(decided, playing.replay(task, solution)));
     }
 
     private static Tune slower(Tune tune, int percent) {
@@ -142,13 +152,13 @@ public final class StageDecider {
         return tune.at(tempo);
     }
 
-    private Pins pins(Stage stage) {
+    private Pins pins(Sounding stage) {
         List<Pin> pins = new ArrayList<>();
         whole.solution().steps().forEach(step -> pins.add(pin(step, stage)));
         return new Pins(pins);
     }
 
-    private static Pin pin(Step step, Stage stage) {
+    private static Pin pin(Step step, Sounding stage) {
         Pin pin = Pin.at(step.event().index()).direction(step.direction());
         if (stage.melody()) {
             pin = pin.handOn(step.handOn());

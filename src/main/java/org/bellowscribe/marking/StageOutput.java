@@ -6,6 +6,7 @@ import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.sound.MidiFile;
 import org.bellowscribe.stage.Stage;
 import org.bellowscribe.stage.StageSheets;
 import org.bellowscribe.stage.StageTune;
@@ -42,6 +43,10 @@ final class StageOutput {
         if (choice.parts() && !stages.isEmpty()) {
             sheets.add(new BesideSheet(StageChoice.PARTS, printer.parts(stages).encode()));
         }
+        stages.stream()
+                .filter(stage -> choice.sounds(stage.stage()))
+                .forEach(stage ->
+                        sheets.add(new BesideSheet(StageChoice.soundEnding(stage.stage()), MidiFile.of(stage.tune()))));
     }
 
     /** Returns the files. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.bellowscribe.cause.AirCauses;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -98,7 +99,8 @@ public final class TuneDecider {
                 read.tune(),
                 settings.key().keepsNotes(),
                 playing.onMelody(solution, fixed.task().tune()),
-                steered);
+                steered,
+                AirCauses.of(playing.played(fixed.task()), solution));
         return new Decision.Decided(read, tune, fixed.signed(), remarks);
     }
 }

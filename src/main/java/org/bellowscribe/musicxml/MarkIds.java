@@ -11,6 +11,8 @@ final class MarkIds implements XmlVisitor {
     private int lines;
     private int fingers;
     private int symbols;
+    private int signs;
+    private int brackets;
 
     @Override
     public void end(XmlElement element) {
@@ -43,6 +45,24 @@ final class MarkIds implements XmlVisitor {
         do {
             symbols++;
             id = MarkNames.PREFIX + "h" + symbols;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextSign() {
+        String id;
+        do {
+            signs++;
+            id = MarkNames.PREFIX + "s" + signs;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextBracket() {
+        String id;
+        do {
+            brackets++;
+            id = MarkNames.PREFIX + "b" + brackets;
         } while (used.contains(id));
         return id;
     }

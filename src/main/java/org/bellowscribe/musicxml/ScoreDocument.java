@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.OwnPart;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -28,6 +29,8 @@ public final class ScoreDocument {
     private final String originalText;
     private final String text;
     /** Null until it is asked for. */
+    private final Fonts fonts;
+
     private @Nullable ScoreOutline outline;
 
     private ScoreDocument(
@@ -38,15 +41,17 @@ public final class ScoreDocument {
         this.originalText = text;
         this.text = text;
         this.outline = outline;
+        this.fonts = Fonts.NONE;
     }
 
-    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline) {
+    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline, Fonts fonts) {
         this.original = other.original;
         this.container = other.container;
         this.encoding = other.encoding;
         this.originalText = other.originalText;
         this.text = text;
         this.outline = outline;
+        this.fonts = fonts;
     }
 
     /**
@@ -156,18 +161,7 @@ public final class ScoreDocument {
      * @param texts some of {@link #otherTexts()}, each with the name that a lyric shall have
      */
     public ScoreDocument adopting(Map<Annotation, String> texts) {
-        StringBuilder adopted = new StringBuilder(text);
-        List<MarkFinder.Found> all = find();
-        for (int i = all.size() - 1; i >= 0; i--) {
-            String name = texts.get(all.get(i).annotation());
-            if (name != null && !all.get(i).ours()) {
-                String attribute = all.get(i).annotation() instanceof Annotation.Words
-                        ? " id=\"" + MarkNames.PREFIX + "a" + i
-                        : " name=\"" + MarkNames.PREFIX + XmlText.escape(name);
-                adopted.insert(all.get(i).insertion(), attribute + "\"");
-            }
-        }
-        return withText(adopted.toString());
+        return withText(MarkFinder.adopted(text, find(), texts));
     }
 
     private List<MarkFinder.Found> find() {
@@ -196,6 +190,11 @@ public final class ScoreDocument {
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
+    }
+
+    /** Returns this score, ready for marks in fonts, sizes and colors. */
+    public ScoreDocument inFonts(Fonts other) {
+        return new ScoreDocument(this, text, outline, other);
     }
 
     /**
@@ -233,9 +232,9 @@ public final class ScoreDocument {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
-            String marked = MarkWriter.write(bare.text, highest, annotations);
+            String marked = MarkWriter.write(bare.text, new MarkElements(highest, fonts), annotations);
             String all = parts.isEmpty() ? marked : PartWriter.write(marked, kind(), melody, parts);
-            return new ScoreDocument(bare, all, null);
+            return new ScoreDocument(bare, all, null, fonts);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
@@ -276,7 +275,7 @@ public final class ScoreDocument {
             return this;
         }
         try {
-            return new ScoreDocument(this, newText, ScoreOutline.of(newText));
+            return new ScoreDocument(this, newText, ScoreOutline.of(newText), fonts);
         } catch (DiagnosedException e) {
             throw new IllegalArgumentException("The text must be that of a score.", e);
         }

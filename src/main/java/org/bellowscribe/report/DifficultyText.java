@@ -61,8 +61,8 @@ public final class DifficultyText {
                         reasons.isEmpty() ? "" : ", most of them for " + reasons);
     }
 
-    private static String row(String term, String figure, String unit, String weight, String points, String where) {
-        return ROW.formatted(term, figure, unit, weight, points, where).stripTrailing();
+    private static String row(String... cells) {
+        return ROW.formatted((Object[]) cells).stripTrailing();
     }
 
     private static String number(String format, double value) {

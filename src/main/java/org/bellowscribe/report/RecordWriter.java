@@ -13,6 +13,8 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.difficulty.grading.GradingLibrary;
+import org.bellowscribe.guess.Guesses;
+import org.bellowscribe.guess.RuleOfThumb;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandFingers;
@@ -99,6 +101,8 @@ public final class RecordWriter {
         new DifficultyWriter(json, marked.tune()).write(Difficulty.of(marked, grading));
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
+        writeGuesses(Guesses.of(marked));
+        new CauseWriter(json).write(marked.airCauses());
         new SteeringWriter(json).write(marked.steered());
     }
 
@@ -126,6 +130,22 @@ public final class RecordWriter {
         json.writeNumberField("sameFinger", fingers.sameFinger());
         json.writeNumberField("handMoves", fingers.handMoves());
         json.writeNumberField("thumbPresses", fingers.thumbPresses());
+        json.writeEndObject();
+    }
+
+    private void writeGuesses(Guesses guesses) throws IOException {
+        json.writeObjectFieldStart("guesses");
+        json.writeNumberField("right", guesses.rate().right());
+        json.writeNumberField("notes", guesses.rate().all());
+        json.writeArrayFieldStart("rules");
+        for (Map.Entry<RuleOfThumb, Guesses.Rate> rule : guesses.byRule().entrySet()) {
+            json.writeStartObject();
+            json.writeStringField("rule", rule.getKey().words());
+            json.writeNumberField("right", rule.getValue().right());
+            json.writeNumberField("notes", rule.getValue().all());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 
@@ -208,7 +228,7 @@ public final class RecordWriter {
     }
 
     // Always with a decimal point, so that a quantity is seen to be one.
-    private static BigDecimal real(double value) {
+    static BigDecimal real(double value) {
         BigDecimal plain = plain(value);
         return plain.scale() < 1 ? plain.setScale(1) : plain;
     }

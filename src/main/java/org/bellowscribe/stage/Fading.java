@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.Arrangement;
@@ -26,6 +27,9 @@ import org.bellowscribe.theory.Fraction;
  */
 final class Fading {
 
+    // The counts are the same for every note of a measure: they stay.
+    private static final Set<String> OTHER_LINES = Set.of("counts");
+
     private final Stage stage;
     private final Arrangement arrangement;
     private final SortedSet<Integer> guessed;
@@ -44,12 +48,15 @@ final class Fading {
     /** Returns true if the sheet has a mark. */
     boolean keeps(Mark mark) {
         int event = mark.event();
-        if (mark instanceof Mark.Finger) {
+        if (mark instanceof Mark.Finger || mark instanceof Mark.Sign) {
             return isMarked(event);
         }
         if (mark instanceof Mark.Syllable syllable) {
             boolean left = MarkLines.aspect(syllable.line()) == MarkAspect.LEFT_HAND
                     || syllable.line().equals(MarkLines.LEFT_HAND_FINGERS);
+            if (OTHER_LINES.contains(syllable.line())) {
+                return true;
+            }
             return left ? !repeated.contains(measure(event)) : isMarked(event);
         }
         boolean direction = mark instanceof Mark.Words words && words.topic() == Topic.DIRECTION;

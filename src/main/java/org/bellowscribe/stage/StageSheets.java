@@ -8,6 +8,7 @@ import org.bellowscribe.annotation.BellowsScribe;
 import org.bellowscribe.annotation.LeftHandScribe;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.OwnPart;
+import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.musicxml.OwnScore;
@@ -62,7 +63,7 @@ public final class StageSheets {
             String melody = tune.tune().onSheet().part();
             Stage stage = tune.stage();
             if (stage == Stage.BELLOWS) {
-                parts.add(new PartAddition.Own(bellowsPart(tune)));
+                parts.add(new PartAddition.Own(bellowsPart(tune, true)));
             } else if (stage == Stage.LEFT_HAND) {
                 parts.add(new PartAddition.Own(leftHandPart(tune)));
             } else if (begun) {
@@ -83,12 +84,21 @@ public final class StageSheets {
         String title = "%s (%s)"
                 .formatted(
                         tune.tune().onSheet().title(), String.join(style.words().between(), about));
-        return OwnScore.write(sheet, bellowsPart(tune), title);
+        return OwnScore.write(sheet, bellowsPart(tune, false), title);
     }
 
-    private OwnPart bellowsPart(StageTune tune) throws DiagnosedException {
+    /** Returns the part; it says itself what to do with the air button where no title does. */
+    private OwnPart bellowsPart(StageTune tune, boolean explained) throws DiagnosedException {
         Arrangement arrangement = Arrangement.of(tune.tune(), style);
-        return BellowsScribe.part(arrangement, tune.tune().onSheet(), StageMarks.opening(arrangement, marks));
+        List<Mark> start = new ArrayList<>(StageMarks.opening(arrangement, marks));
+        if (explained) {
+            int first = start.isEmpty()
+                    ? tune.tune().tune().eventOrder().get(0)
+                    : start.get(0).event();
+            start.add(new Mark.Words(first, Topic.OTHER, style.practice().airHeld()));
+            start.addAll(StageMarks.tempo(tune, arrangement));
+        }
+        return BellowsScribe.part(arrangement, tune.tune().onSheet(), start);
     }
 
     private ScoreDocument leftHand(StageTune tune) throws DiagnosedException {

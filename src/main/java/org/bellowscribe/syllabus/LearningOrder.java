@@ -23,7 +23,7 @@ public record LearningOrder(List<Integer> tunes, List<SortedSet<Thing>> news, lo
     /** The sets of half of that many tunes. */
     private static final int ALL_SETS = 184_756;
 
-    private static final int FEWER_SETS = 2_000;
+    private static final int FEWER_SETS = 1_000;
 
     /** Copies the lists. */
     public LearningOrder {

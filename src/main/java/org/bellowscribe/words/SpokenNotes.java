@@ -1,7 +1,7 @@
 package org.bellowscribe.words;
 
 import org.bellowscribe.annotation.style.Phrase;
-import org.bellowscribe.annotation.style.Phrases;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.instrument.LeftHandKind;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.instrument.Third;
@@ -12,9 +12,9 @@ import org.bellowscribe.theory.Spelling;
 /** Names of notes, chords and keys, spoken. */
 final class SpokenNotes {
 
-    private final Phrases phrases;
+    private final Wordings<Phrase> phrases;
 
-    SpokenNotes(Phrases phrases) {
+    SpokenNotes(Wordings<Phrase> phrases) {
         this.phrases = phrases;
     }
 

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bellowscribe.annotation.style.Phrase;
-import org.bellowscribe.annotation.style.Phrases;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
@@ -23,10 +23,10 @@ final class SpokenPlaces {
             Fraction.of(2, 3), Phrase.BEAT_TWO_THIRDS);
 
     private final Tune tune;
-    private final Phrases phrases;
+    private final Wordings<Phrase> phrases;
     private final List<String> numbers;
 
-    SpokenPlaces(Tune tune, Phrases phrases) {
+    SpokenPlaces(Tune tune, Wordings<Phrase> phrases) {
         this.tune = tune;
         this.phrases = phrases;
         numbers = new Whereabouts(tune).measures();

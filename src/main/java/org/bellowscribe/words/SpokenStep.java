@@ -9,7 +9,7 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.mark.HeldButtons;
 import org.bellowscribe.annotation.mark.Reversals;
 import org.bellowscribe.annotation.style.Phrase;
-import org.bellowscribe.annotation.style.Phrases;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.ConcertinaNumbers;
 import org.bellowscribe.lefthand.Stroke;
@@ -25,7 +25,7 @@ final class SpokenStep {
 
     private final Arrangement arrangement;
     private final Tune sheet;
-    private final Phrases phrases;
+    private final Wordings<Phrase> phrases;
     private final SpokenNotes notes;
     private final SpokenPlaces places;
     private final HeldButtons held;

@@ -13,8 +13,8 @@ import org.bellowscribe.annotation.mark.HandPlace;
 import org.bellowscribe.annotation.mark.OpeningAtRepeat;
 import org.bellowscribe.annotation.mark.Reversals;
 import org.bellowscribe.annotation.style.Phrase;
-import org.bellowscribe.annotation.style.Phrases;
 import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.TimeSignature;
@@ -59,7 +59,7 @@ public record TuneInWords(List<String> heading, List<WordLine> lines) {
     }
 
     private static List<String> heading(DecidedTune decided, Arrangement arrangement) {
-        Phrases phrases = arrangement.style().spoken();
+        Wordings<Phrase> phrases = arrangement.style().spoken();
         SpokenNotes notes = new SpokenNotes(phrases);
         Tune sheet = decided.onSheet();
         List<String> heading = new ArrayList<>();
@@ -84,7 +84,7 @@ public record TuneInWords(List<String> heading, List<WordLine> lines) {
     }
 
     private static List<WordLine> lines(Tune sheet, Arrangement arrangement) {
-        Phrases phrases = arrangement.style().spoken();
+        Wordings<Phrase> phrases = arrangement.style().spoken();
         SpokenPlaces places = new SpokenPlaces(sheet, phrases);
         SpokenStep spoken = new SpokenStep(arrangement, sheet);
         Set<Integer> hands = events(new HandPlace(), arrangement);
@@ -111,14 +111,14 @@ public record TuneInWords(List<String> heading, List<WordLine> lines) {
         return lines;
     }
 
-    private static String time(TimeSignature time, Phrases phrases) {
+    private static String time(TimeSignature time, Wordings<Phrase> phrases) {
         return phrases.say(Phrase.TIME, Map.of("beats", time.beats(), "type", time.beatType()));
     }
 
     private static String opening(Phrase phrase, Step step, Arrangement arrangement) {
         OpeningPart part = OpeningPart.nearest(
                 step.openingBefore(), arrangement.instrument().bellows());
-        Phrases phrases = arrangement.style().spoken();
+        Wordings<Phrase> phrases = arrangement.style().spoken();
         Phrase open = part == OpeningPart.CLOSED ? Phrase.OPEN_NOT : Phrase.valueOf("OPEN_" + part.name());
         return phrases.say(phrase, "opening", phrases.say(open));
     }

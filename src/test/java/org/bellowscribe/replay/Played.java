@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.bellowscribe.accompaniment.HarmonyOption;
 import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.cause.AirCauses;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.decision.Steered;
 import org.bellowscribe.instrument.AirModel;
@@ -224,7 +225,8 @@ public final class Played {
     /** Returns the tune as decided so. */
     public DecidedTune decided() {
         SolverOptions options = new SolverOptions(MannerLibrary.of("learner"), Times.AGAIN, true, 1);
-        return new DecidedTune(new Task(tune, BOX, List.of(), options, 0), tune, tune, false, solution(), Steered.NOT);
+        Task task = new Task(tune, BOX, List.of(), options, 0);
+        return new DecidedTune(task, tune, tune, false, solution(), Steered.NOT, AirCauses.of(task, solution()));
     }
 
     /** Returns the violations as words. */

@@ -6,15 +6,23 @@ import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.solver.Step;
 
 /** Says in a few words how far the bellows are open. */
-final class OpeningText {
+public final class OpeningText {
 
     private OpeningText() {}
 
     /** Returns the words for the opening before a step. */
-    static String before(Step step, Arrangement arrangement) {
+    public static String before(Step step, Arrangement arrangement) {
+        return of(step.openingBefore(), arrangement);
+    }
+
+    /** Returns the words for the opening after a step. */
+    public static String after(Step step, Arrangement arrangement) {
+        return of(step.openingAfter(), arrangement);
+    }
+
+    private static String of(int opening, Arrangement arrangement) {
         WordLabels words = arrangement.style().words();
-        OpeningPart part = OpeningPart.nearest(
-                step.openingBefore(), arrangement.instrument().bellows());
+        OpeningPart part = OpeningPart.nearest(opening, arrangement.instrument().bellows());
         return switch (part) {
             case CLOSED -> words.closed();
             case WIDE -> words.fullyOpen();

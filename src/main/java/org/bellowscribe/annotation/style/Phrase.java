@@ -6,7 +6,7 @@ import java.util.Locale;
  * What is said in words: to be read out, heard or felt, not set as signs. Each has an attribute of its name in a style's
  * {@code <spoken>} element; places stand in braces there.
  */
-public enum Phrase {
+public enum Phrase implements Wording {
     /** What the listing is of; {@code {title}}. */
     TITLE,
     /** The instrument; {@code {name}}. */
@@ -140,7 +140,7 @@ public enum Phrase {
     /** A locrian key; {@code {note}}. */
     LOCRIAN;
 
-    /** Returns its name in a file, such as {@code beat-half}. */
+    @Override
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -15,6 +15,11 @@ public enum Term {
      * another row, or out of the usual keys.
      */
     OFF_PUSH("notes off the push of the home row", "of 32 in a row"),
+    /**
+     * Of the 32 notes in a row that are worst off, how many lie on one button in one direction only: there the player has
+     * no choice of bellows.
+     */
+    ONE_WAY("notes that lie one way only", "of 32 in a row"),
     /** Reversals to another button in a second, by speed, in the hardest eight seconds. */
     REVERSALS("reversals, by speed", "a second"),
     /** Reversals on a button that stays down in a second, by speed, in the hardest eight seconds. */

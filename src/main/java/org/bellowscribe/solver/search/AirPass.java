@@ -16,6 +16,7 @@ final class AirPass {
     private final Graph graph;
     private final Heads heads;
     private final Node node;
+    private final Frame frame;
     private final Ceiling ceiling;
     private final int only;
     /** What lies beyond the only stretch that is looked at. */
@@ -30,27 +31,33 @@ final class AirPass {
     /** For each event the least that the opening at its end costs; null if nothing, whatever the anchor's opening. */
     private final @Nullable StepFunction[] charge;
 
+    /** Openings at which the event that is looked at may begin and end, first and last. */
+    private int[] begin = {};
+
+    private int[] end = {};
+
     private final Lowest lowest = new Lowest();
     private final StepFunction moved = new StepFunction(64);
     private int cost = Problem.NEVER;
     private long cells;
 
     /** Returns a pass over the whole tune. */
-    static AirPass whole(Setting setting, Node node, Ceiling ceiling, int limit) {
-        return new AirPass(setting, node, ceiling, ALL, null, limit);
+    static AirPass whole(Setting setting, Frame frame, Ceiling ceiling, int limit) {
+        return new AirPass(setting, frame, ceiling, ALL, null, limit);
     }
 
     /** Returns a pass over one stretch alone. */
     static AirPass alone(Setting setting, Node node, Ceiling ceiling, int stretch, Beyond beyond, int limit) {
-        return new AirPass(setting, node, ceiling, stretch, beyond, limit);
+        return new AirPass(setting, Frame.fromAnchors(setting, node), ceiling, stretch, beyond, limit);
     }
 
-    private AirPass(Setting setting, Node node, Ceiling ceiling, int only, @Nullable Beyond beyond, int limit) {
+    private AirPass(Setting setting, Frame frame, Ceiling ceiling, int only, @Nullable Beyond beyond, int limit) {
         this.setting = setting;
         this.problem = setting.problem();
         this.graph = setting.graph();
         this.heads = setting.heads();
-        this.node = node;
+        this.node = frame.node();
+        this.frame = frame;
         this.ceiling = ceiling;
         this.only = only;
         this.beyond = beyond;
@@ -73,7 +80,7 @@ final class AirPass {
             for (int c = 0; c < ahead[root][x].length; c++) {
                 StepFunction function = ahead[root][x][c];
                 int given = beyond == null ? 0 : beyond.potential(root, x, c);
-                least = function == null ? least : Math.min(least, function.at(0) - given);
+                least = function == null ? least : Math.min(least, function.least() - given);
             }
         }
         cost = least <= limit ? least : Problem.NEVER;
@@ -90,22 +97,19 @@ final class AirPass {
         return limit;
     }
 
-    /**
-     * Returns the openings, first and last, at which an event is charged no more than the pass charges it.
-     *
-     * @param opening opening at the event's end, counted from the anchor before it
-     */
-    int[] notDearer(int e, int opening) {
-        int reference = graph.referenceIndex(e);
-        StepFunction own = charge[e];
-        int charged = own == null ? 0 : own.at(opening);
-        int middle = node.low[reference] + (node.high[reference] - node.low[reference]) / 2;
-        return problem.zones().get(e).around(middle + opening, charged);
+    /** Returns how openings are counted. */
+    Frame frame() {
+        return frame;
     }
 
-    /** Returns the openings that the node leaves to an anchor, first and last. */
-    int[] anchored(int anchor) {
-        return new int[] {node.low[anchor], node.high[anchor]};
+    /**
+     * Returns the openings as they are, first and last, at which an event is charged no more than the pass charges it.
+     *
+     * @param opening opening at the event's end, as the pass counts it
+     */
+    int[] notDearer(int e, int opening) {
+        StepFunction own = charge[e];
+        return frame.around(e, opening, own == null ? 0 : own.at(opening));
     }
 
     /** Returns how many states were expanded. */
@@ -120,7 +124,9 @@ final class AirPass {
         after[e] = new StepFunction[contexts][options];
         boolean @Nullable [] allowed = node.allowed(e);
         boolean isHead = heads.of(e) == e;
-        charge[e] = charge(e);
+        charge[e] = frame.charge(e);
+        begin = frame.begin(e);
+        end = frame.end(e);
         for (int x = 0; x < contexts; x++) {
             for (int c = 0; c < options; c++) {
                 boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
@@ -129,19 +135,6 @@ final class AirPass {
                 }
             }
         }
-    }
-
-    // An opening is known as that of the anchor before it and what was added since: the anchor's is within the node's
-    // interval, so the least over the interval is charged. It is exact where the interval is one opening.
-    private @Nullable StepFunction charge(int e) {
-        Zones zones = problem.zones().get(e);
-        if (zones.isFree()) {
-            return null;
-        }
-        int reference = graph.referenceIndex(e);
-        StepFunction least = zones.least(node.low[reference], node.high[reference]);
-        least.keep(lowest(reference), highest(reference));
-        return least.most() == 0 ? null : least;
     }
 
     private StepFunction charged(int e, StepFunction function) {
@@ -169,25 +162,14 @@ final class AirPass {
         }
     }
 
-    // Openings at which an event may end, counted from its reference, at the cost of what follows.
+    // Openings at which an event may end, at the cost of what follows.
     private @Nullable StepFunction ending(int e, int x, int c) {
-        int reference = graph.referenceIndex(e);
-        int low = lowest(reference);
-        int high = highest(reference);
-        if (problem.again() && e == graph.last) {
-            low = Math.max(low, -problem.margin() - node.sumHigh[reference]);
-            high = Math.min(high, problem.margin() - node.sumLow[reference]);
-        }
         int cost = jumps(e, x, c);
-        if (graph.anchor[graph.after(e)]) {
+        if (frame.isCut(e)) {
             for (int f : graph.children.get(e)) {
                 cost = Math.min(Problem.NEVER, cost + atAnchor(f, x, c));
             }
-            int end = graph.anchorIndex[graph.after(e)];
-            return StepFunction.constant(
-                    Math.max(low, node.leastRise(graph, end, reference)),
-                    Math.min(high, node.mostRise(graph, end, reference)),
-                    cost);
+            return StepFunction.constant(end[0], end[1], cost);
         }
         StepFunction sum = null;
         for (int f : graph.children.get(e)) {
@@ -198,19 +180,11 @@ final class AirPass {
             }
         }
         if (sum == null) {
-            return StepFunction.constant(low, high, cost);
+            return StepFunction.constant(end[0], end[1], cost);
         }
-        sum.keep(low, high);
+        sum.keep(end[0], end[1]);
         sum.raise(cost);
         return sum;
-    }
-
-    private int lowest(int reference) {
-        return problem.lowest() - node.high[reference];
-    }
-
-    private int highest(int reference) {
-        return problem.highest() - node.low[reference];
     }
 
     private int jumps(int e, int x, int c) {
@@ -242,7 +216,7 @@ final class AirPass {
      * @param leaving cost of all but what follows the event before, by the opening at its end, which is not charged yet
      */
     StepFunction beside(int e, int child, int x, int c, StepFunction leaving) {
-        boolean anchored = graph.anchor[graph.after(e)];
+        boolean anchored = frame.isCut(e);
         StepFunction left = charged(e, leaving);
         int cost = jumps(e, x, c) + (anchored ? left.least() : 0);
         StepFunction sum = anchored ? StepFunction.constant(0, 0, 0) : left;
@@ -273,7 +247,6 @@ final class AirPass {
     // A move is cut to what can be part of an answer before it is merged: of most moves nothing is left.
     private void beginning(int e, int x, int c, StepFunction ending) {
         Option option = problem.options().get(e).get(c);
-        int reference = graph.referenceIndex(e);
         int own = option.cost() + ending.least();
         double room = ceiling.room(e, x, c, limit);
         lowest.clear();
@@ -285,7 +258,7 @@ final class AirPass {
             int least = option.sign() > 0 ? -move.high() : move.low();
             int most = option.sign() > 0 ? -move.low() : move.high();
             moved.setMoved(ending, least, most, option.cost() + move.cost());
-            moved.keep(lowest(reference), highest(reference));
+            moved.keep(begin[0], begin[1]);
             StepFunction clipped = ceiling.clipBeginning(e, x, c, moved, limit);
             if (!clipped.isEmpty()) {
                 lowest.add(clipped, 0);

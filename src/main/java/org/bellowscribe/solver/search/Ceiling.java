@@ -16,6 +16,9 @@ interface Ceiling {
     /** Returns the cost of an event and what follows where it keeps the limit. */
     StepFunction clipBeginning(int e, int x, int c, StepFunction beginning, int limit);
 
+    /** Returns this for a pass that takes openings as they are, with the only anchor between two of them. */
+    Ceiling asTheyAre(int low, int high);
+
     /** Returns the most that may be spent from an event on if it takes an option, whatever the opening. */
     double room(int e, int x, int c, int limit);
 

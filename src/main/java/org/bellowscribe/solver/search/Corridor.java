@@ -19,6 +19,11 @@ final class Corridor implements Ceiling {
     /** Cost of all but what follows by the opening at an event's end, which is not charged yet. */
     private final @Nullable StepFunction[][][] end;
 
+    /** Openings, first and last, of the anchor from which they are counted; null if a pass counts them in the same way. */
+    private final int @Nullable [] widest;
+    /** What was widened last. */
+    private @Nullable StepFunction source;
+
     private final Lowest lowest = new Lowest();
     private final StepFunction moved = new StepFunction(64);
     private final StepFunction kept = new StepFunction(64);
@@ -32,9 +37,27 @@ final class Corridor implements Ceiling {
         this.limit = limit;
         begin = new StepFunction[graph.size][][];
         end = new StepFunction[graph.size][][];
+        widest = null;
         for (int e : graph.visit) {
             event(e);
         }
+    }
+
+    private Corridor(Corridor other, int low, int high) {
+        this.problem = other.problem;
+        this.graph = other.graph;
+        this.heads = other.heads;
+        this.pass = other.pass;
+        this.limit = other.limit;
+        begin = other.begin;
+        end = other.end;
+        widest = new int[] {low, high};
+    }
+
+    // What the rest costs at whatever opening of the anchor it is least.
+    @Override
+    public Ceiling asTheyAre(int low, int high) {
+        return pass.frame().isAsTheyAre() ? this : new Corridor(this, low, high);
     }
 
     private void event(int e) {
@@ -61,7 +84,8 @@ final class Corridor implements Ceiling {
     private void start(int e) {
         for (int x = 0; x < begin[e].length; x++) {
             for (int c = 0; c < begin[e][x].length; c++) {
-                keep(e, x, c, StepFunction.constant(0, 0, 0));
+                int[] begin = pass.frame().begin(e);
+                keep(e, x, c, StepFunction.constant(begin[0], begin[1], 0));
             }
         }
     }
@@ -137,9 +161,17 @@ final class Corridor implements Ceiling {
     private StepFunction within(StepFunction function, @Nullable StepFunction rest, int within) {
         kept.clear();
         if (rest != null) {
-            kept.setWithin(function, rest, within);
+            kept.setWithin(function, widest == null ? rest : widened(rest, widest), within);
         }
         return kept;
+    }
+
+    private StepFunction widened(StepFunction rest, int[] anchor) {
+        if (rest != source) {
+            moved.setMoved(rest, anchor[0], anchor[1], 0);
+            source = rest;
+        }
+        return moved;
     }
 
     @Override

@@ -51,7 +51,8 @@ final class Deepening {
             }
             long before = work.cells();
             int limit = Math.min(work.best(), gap > LARGE ? Problem.NEVER : root.bound + gap + 1) - 1;
-            AirPass pass = work.pass(root, bounds.ceiling(), limit);
+            Frame frame = Frame.of(setting, root);
+            AirPass pass = work.pass(frame, bounds.ceiling(frame), limit);
             if (pass != null) {
                 branch(root, pass, work.trace(pass), limit);
             }
@@ -85,9 +86,10 @@ final class Deepening {
     }
 
     private void expand(Node node, int limit) {
-        AirPass pass = work.pass(node, node.corridor(), Math.min(limit, work.best() - 1));
+        Frame frame = Frame.of(setting, node);
+        AirPass pass = work.pass(frame, frame.within(node.corridor()), Math.min(limit, work.best() - 1));
         if (pass != null) {
-            node.bound = pass.cost();
+            node.bound = Math.max(node.bound, pass.cost());
             Trace trace = work.trace(pass);
             if (!work.isExact(pass, trace)) {
                 branch(node, pass, trace, Math.min(limit, work.best() - 1));

@@ -30,6 +30,9 @@ final class Node {
 
     private int partedHeads;
     private int halvings;
+    /** Whether openings are better taken as they are, however wide the node is. */
+    boolean asTheyAre;
+
     int bound;
     int serial;
 
@@ -51,6 +54,7 @@ final class Node {
         sumLow = other.sumLow.clone();
         sumHigh = other.sumHigh.clone();
         headOptions = new TreeMap<>(other.headOptions);
+        asTheyAre = other.asTheyAre;
         bound = other.bound;
         partedHeads = other.partedHeads;
         halvings = other.halvings;

@@ -41,7 +41,7 @@ final class Placement {
         }
         Map<Integer, int[]> within = new HashMap<>();
         for (int a = 0; a < setting.graph().anchors.size(); a++) {
-            narrow(within, setting.graph().anchors.get(a), pass.anchored(a));
+            narrow(within, setting.graph().anchors.get(a), pass.frame().anchored(a));
         }
         int[] inNode = openings.placed(within);
         return inNode != null && cost(inNode) < cost(anywhere) ? inNode : anywhere;

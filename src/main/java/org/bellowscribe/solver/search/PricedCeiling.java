@@ -6,11 +6,13 @@ final class PricedCeiling implements Ceiling {
     private final Problem problem;
     private final Prices prices;
     private final Surroundings bounds;
+    private final Frame frame;
 
-    PricedCeiling(Problem problem, Prices prices, Surroundings bounds) {
+    PricedCeiling(Problem problem, Prices prices, Surroundings bounds, Frame frame) {
         this.problem = problem;
         this.prices = prices;
         this.bounds = bounds;
+        this.frame = frame;
     }
 
     @Override
@@ -21,14 +23,23 @@ final class PricedCeiling implements Ceiling {
     @Override
     public StepFunction clipEnding(int e, int x, int c, StepFunction ending, int limit) {
         double own = problem.options().get(e).get(c).cost() + prices.leastMove(e, c);
-        ending.clip(bounds.outside(e, x, c) + own, prices.price[e], limit);
+        ending.clip(outside(e, x, c) + own, prices.price[e], limit);
         return ending;
     }
 
     @Override
     public StepFunction clipBeginning(int e, int x, int c, StepFunction beginning, int limit) {
-        beginning.clip(bounds.outside(e, x, c), prices.price[e], limit);
+        beginning.clip(outside(e, x, c), prices.price[e], limit);
         return beginning;
+    }
+
+    @Override
+    public Ceiling asTheyAre(int low, int high) {
+        return this;
+    }
+
+    private double outside(int e, int x, int c) {
+        return bounds.outside(e, x, c) + frame.priceOfStart(prices.price[e]);
     }
 
     // The price of air may give back what the moves cost.

@@ -35,9 +35,14 @@ final class RootBounds implements Surroundings {
         return stretches == null ? least : Math.max(stretches.total(), least);
     }
 
-    /** Returns the ceiling of a pass over the whole tune. */
+    /** Returns the ceiling of a pass over the whole tune that counts openings from the anchors. */
     Ceiling ceiling() {
-        return new PricedCeiling(problem, prices, this);
+        return ceiling(Frame.fromAnchors(setting, node));
+    }
+
+    /** Returns the ceiling of a pass over the whole tune. */
+    Ceiling ceiling(Frame frame) {
+        return new PricedCeiling(problem, prices, this, frame);
     }
 
     /** Returns stretches to be looked at. */

@@ -39,12 +39,26 @@ final class RootPass {
         return raise(Math.max(bound + 1, bounds.bound()), work.best(), limit -> work.pass(root, ceiling, limit));
     }
 
+    /**
+     * Returns the pass that takes openings as they are; null if the root has no answer that is cheap enough, or if the
+     * work limit strikes.
+     *
+     * @param bound the least that is known of the root
+     */
+    @Nullable
+    AirPass asTheyAre(int bound) {
+        Frame frame = Frame.asTheyAre(setting, root);
+        Ceiling ceiling = bounds.ceiling(frame);
+        return raise(bound, work.best(), limit -> work.pass(frame, ceiling, limit));
+    }
+
     // From the last stretch to the first; false if one of them has no answer.
     private boolean proveStretches() {
         Stretches stretches = bounds.stretches();
         int count = setting.graph().firsts.size();
         int room = Math.min(MOST_ROOM, LEAST_ROOM + count);
-        Ceiling ceiling = new PricedCeiling(setting.problem(), bounds.prices, stretches);
+        Ceiling ceiling =
+                new PricedCeiling(setting.problem(), bounds.prices, stretches, Frame.fromAnchors(setting, root));
         for (int s = count - 1; s >= 0; s--) {
             int stretch = s;
             IntFunction<@Nullable AirPass> passWithin =

@@ -1,5 +1,7 @@
 package org.bellowscribe.solver.search;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Branch and bound over the openings of the anchors and the options of loop heads: the root first, then what is still
  * relaxed there.
@@ -63,7 +65,8 @@ public final class Search {
             return Problem.NEVER;
         }
         RootBounds bounds = new RootBounds(setting, root);
-        AirPass pass = new RootPass(setting, work, root, bounds).run();
+        RootPass rootPass = new RootPass(setting, work, root, bounds);
+        AirPass pass = rootPass.run();
         if (pass == null && work.isSpent()) {
             new Starts(setting, work, root, bounds).attempt(STARTS);
             return Math.min(bounds.bound(), work.best());
@@ -75,10 +78,26 @@ public final class Search {
         if (work.isExact(pass, work.trace(pass))) {
             return pass.cost();
         }
-        int bound = new Deepening(setting, work, root, bounds).run();
+        boolean whole =
+                setting.graph().anchors.size() == 1 && setting.graph().firsts.size() == 1;
+        if (whole && isSettled(root, rootPass.asTheyAre(root.bound))) {
+            return Math.min(root.bound, work.best());
+        }
+        int bound = work.isSpent() ? root.bound : new Deepening(setting, work, root, bounds).run();
         if (!work.isFound() && bound < work.best()) {
             new Starts(setting, work, root, bounds).attempt(STARTS);
         }
         return Math.min(bound, work.best());
+    }
+
+    // Learns from the pass that takes the openings as they are; true if nothing more is to be known.
+    private boolean isSettled(Node root, @Nullable AirPass pass) {
+        if (pass == null) {
+            root.bound = work.isSpent() ? root.bound : work.best();
+            return !work.isSpent();
+        }
+        root.asTheyAre = pass.cost() >= root.bound;
+        root.bound = Math.max(root.bound, pass.cost());
+        return work.isExact(pass, work.trace(pass));
     }
 }

@@ -1,7 +1,13 @@
 package org.bellowscribe.solver.search;
 
+import org.jspecify.annotations.Nullable;
+
 /** Answers looked for from given openings of the start: from a given start there is much less to search. */
 final class Starts {
+
+    private static final int FIRST_ROOM = 16;
+    private static final int LARGER = 4;
+    private static final int LARGEST_ROOM = 256;
 
     private final Setting setting;
     private final Work work;
@@ -33,11 +39,25 @@ final class Starts {
         return !work.isSpent() || (!work.isFound() && !work.isSpentTwice());
     }
 
+    // A limit too high costs much more than another round. Where a start is fixed in many steps no answer is near.
+    private @Nullable AirPass within(Node node) {
+        long room = setting.graph().anchors.size() == 1 ? FIRST_ROOM : Problem.NEVER;
+        while (true) {
+            int limit = (int) Math.min(
+                    work.best() - 1L, room > LARGEST_ROOM || work.isSpent() ? Problem.NEVER : root.bound + room);
+            AirPass pass = work.pass(node, bounds.ceiling(), limit);
+            if (pass != null || limit == work.best() - 1) {
+                return pass;
+            }
+            room *= LARGER;
+        }
+    }
+
     // Fixes one thing after the other as the marks have it that are least without.
     private void dive(Node node) {
         boolean goesOn = true;
         while (goesOn && node.propagate(setting.problem(), setting.graph())) {
-            AirPass pass = work.pass(node, bounds.ceiling(), work.best() - 1);
+            AirPass pass = within(node);
             goesOn = false;
             if (pass != null) {
                 Trace trace = work.trace(pass);

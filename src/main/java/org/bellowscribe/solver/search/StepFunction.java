@@ -209,6 +209,17 @@ final class StepFunction {
         return smallest;
     }
 
+    /** Returns an opening in the middle of the first interval that has the least value. */
+    int middleOfLeast() {
+        int lowest = least();
+        for (int i = 0; i < size; i++) {
+            if (value[i] == lowest) {
+                return from[i] + (to[i] - from[i]) / 2;
+            }
+        }
+        throw new IllegalStateException("The function must not be empty.");
+    }
+
     /** Returns the largest value; 0 if there is none. */
     int most() {
         int largest = 0;

@@ -12,7 +12,7 @@ final class Trace {
     private final Heads heads;
     private final int[] context;
     private final int[] opening;
-    /** Openings at the ends of the events, counted from the last anchor. */
+    /** Openings at the ends of the events, as the pass counts them. */
     final int[] end;
 
     Trace(Setting setting, AirPass pass) {
@@ -36,10 +36,11 @@ final class Trace {
         for (int x = 0; x < pass.ahead[root].length; x++) {
             for (int c = 0; c < pass.ahead[root][x].length; c++) {
                 StepFunction function = pass.ahead[root][x][c];
-                if (function != null && function.at(0) < least) {
-                    least = function.at(0);
+                if (function != null && function.least() < least) {
+                    least = function.least();
                     option[root] = c;
                     context[root] = x;
+                    opening[root] = function.middleOfLeast();
                 }
             }
         }
@@ -50,7 +51,7 @@ final class Trace {
         int x = context[e];
         end[e] = spend(pass, e, at(pass.ahead[e][x][c], opening[e]));
         for (int f : graph.children.get(e)) {
-            int begin = graph.anchor[graph.before(f)] ? 0 : end[e];
+            int begin = pass.frame().isCut(e) ? 0 : end[e];
             int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
             int least = Problem.NEVER;
             for (int j = 0; j < pair.length; j++) {

@@ -29,8 +29,14 @@ final class Work {
     /** Runs a pass over the whole tune; null if it finds nothing within the limit. */
     @Nullable
     AirPass pass(Node node, Ceiling ceiling, int limit) {
+        return pass(Frame.fromAnchors(setting, node), ceiling, limit);
+    }
+
+    /** Runs a pass over the whole tune that counts openings in its own way; null if it finds nothing within the limit. */
+    @Nullable
+    AirPass pass(Frame frame, Ceiling ceiling, int limit) {
         nodes++;
-        return ran(AirPass.whole(setting, node, ceiling, limit));
+        return ran(AirPass.whole(setting, frame, ceiling, limit));
     }
 
     /** Runs a pass; null if it finds nothing within its limit. */
