@@ -60,13 +60,14 @@ final class MarkJob {
             OtherWays.requireOurs(source, marked.otherWays().size());
             remarks.addAll(OtherWays.remarks(source, marked.otherWays().size()));
             for (int i = 0; i < marked.otherWays().size(); i++) {
-                AtomicFile.write(
-                        source.alternativeTarget(i + 2),
-                        marked.otherWays().get(i).encode());
+                source.files()
+                        .write(
+                                source.alternativeTarget(i + 2),
+                                marked.otherWays().get(i).encode());
             }
             byte[] leftHand = marked.leftHandSheet();
             if (leftHand != null) {
-                AtomicFile.write(source.beside(Source.LEFT_HAND), leftHand);
+                source.files().write(source.beside(Source.LEFT_HAND), leftHand);
             }
             source.write(marked.score().encode());
         }
@@ -108,6 +109,7 @@ final class MarkJob {
     }
 
     private static void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
-        AtomicFile.write(source.recordTarget(), RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
+        source.files()
+                .write(source.recordTarget(), RecordWriter.write(tuneRecord).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -87,7 +87,7 @@ public final class PathPattern {
      *
      * @param relative its path below the folder that is searched
      */
-    boolean matches(Path relative) {
+    public boolean matches(Path relative) {
         return matcher.matches(ofNames ? relative.getFileName() : relative);
     }
 

@@ -1,19 +1,15 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Jobs;
-import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
+import org.bellowscribe.batch.Keeping;
 import org.bellowscribe.batch.Sources;
-import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Marks tunes. */
@@ -55,37 +51,48 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
-        MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
-        Sources sources = sources(words, outputs, given);
+        KeepingOptions.require(words);
+        MarkPlans plans = new MarkPlans(words);
+        Sources sources = sources(words, plans, given);
+        plans.require();
         SteeringOptions.requireOneTune(words, sources.found().size());
+        if (words.has(MarkOptions.PRINT_SETTINGS)) {
+            return PrintedSettings.print(words, plans, sources, given);
+        }
         boolean asks = SteeringOptions.onlyAsks(words);
+        Keeping keeping = asks ? Keeping.ANSWER : KeepingOptions.of(words);
         Terminal terminal = asks ? given : FileOptions.speaking(words, given);
-        return new BatchRun(words, sources, terminal).run(Jobs.mark(settings, outputs), report(words, !asks));
+        ExitCode code = new BatchRun(words, sources, terminal)
+                .run(
+                        Jobs.mark(plans::of, keeping),
+                        report(words, !asks, keeping, sources.found().size()));
+        KeptRuns.tidy(keeping, terminal);
+        return code;
     }
 
-    private Report report(CommandWords words, boolean writes) {
+    private Report report(CommandWords words, boolean writes, Keeping keeping, int files) {
         boolean needsPins = SteeringOptions.usesPinsBeside(words);
-        return words.has(FileOptions.JSON)
-                ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
-                : new MarkReport(writes, needsPins);
+        if (words.has(FileOptions.JSON)) {
+            return new JsonReport(name(), needsPins, new JsonReport.Extra() {});
+        }
+        boolean looks = keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE;
+        return looks
+                ? new StandingReport(needsPins)
+                : new MarkReport(writes, needsPins, files == 1 || words.has(FileOptions.VERBOSE));
     }
 
-    private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
+    private static Sources sources(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
+        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.PRINT_SETTINGS);
         SteeringOptions.requireFolder(words, MarkOptions.RECORD);
         SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
-        if (SteeringOptions.onlyAsks(words)) {
-            return FileOptions.toRead(words, terminal);
+        if (FileOptions.isPiped(words)) {
+            Sources piped = FileOptions.toMark(words, plans::beside, terminal);
+            plans.planPiped(piped.found().get(0));
+            return piped;
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
+        if (SteeringOptions.onlyAsks(words) || words.has(MarkOptions.PRINT_SETTINGS)) {
+            return FileOptions.toLookAt(words, plans::beside, terminal);
         }
-        if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
-        }
-        Wanted.Beside all = new Wanted.Beside(beside, SteeringOptions.alternatives(words));
-        return FileOptions.toMark(words, file -> all, terminal);
+        return FileOptions.toMark(words, plans::beside, terminal);
     }
 }

@@ -78,6 +78,9 @@ final class MarkOptions {
     static final CommandOption<Boolean> RECORD =
             CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
 
+    static final CommandOption<Boolean> PRINT_SETTINGS = CommandOption.flag(
+            "print-settings", "Say which options hold for the tunes and where they come from; mark nothing.");
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -86,6 +89,21 @@ final class MarkOptions {
 
     /** Returns all options of the command, in the order in which to list them. */
     static List<CommandOption<?>> all() {
+        List<CommandOption<?>> all = new ArrayList<>(ofTunes());
+        all.addAll(ofRuns());
+        return all;
+    }
+
+    /** Returns those that are about a run as a whole. */
+    private static List<CommandOption<?>> ofRuns() {
+        List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
+        all.addAll(KeepingOptions.ALL);
+        all.add(PRINT_SETTINGS);
+        return all;
+    }
+
+    /** Returns those that make the result of a tune what it is, and may stand in a settings file. */
+    static List<CommandOption<?>> ofTunes() {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,
                 STYLE,
@@ -102,7 +120,6 @@ final class MarkOptions {
         all.addAll(SteeringOptions.ALL);
         all.add(RECORD);
         all.add(LeftHandOptions.WRITTEN);
-        all.addAll(FileOptions.WRITING);
         return all;
     }
 

@@ -18,16 +18,20 @@ final class MarkReport implements Report {
 
     private final boolean writes;
     private final boolean needsPins;
+    private final boolean showsUnchanged;
+    private boolean hasHead;
 
     /**
      * Creates a report.
      *
      * @param writes false if the tunes are only looked at
      * @param needsPins false if the pins beside each score do not count
+     * @param showsUnchanged false if tunes whose results stand already have no line
      */
-    MarkReport(boolean writes, boolean needsPins) {
+    MarkReport(boolean writes, boolean needsPins, boolean showsUnchanged) {
         this.writes = writes;
         this.needsPins = needsPins;
+        this.showsUnchanged = showsUnchanged;
     }
 
     @Override
@@ -37,12 +41,23 @@ final class MarkReport implements Report {
 
     @Override
     public void begin(Terminal terminal) {
-        terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+        // The heading comes with the first line: a run that changes nothing has none.
+    }
+
+    private void head(Terminal terminal) {
+        if (!hasHead) {
+            terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+            hasHead = true;
+        }
     }
 
     @Override
     public void each(Result result, Terminal terminal) {
         TuneSummary summary = result.summary();
+        if (result.outcome() == Result.Outcome.UNCHANGED && !showsUnchanged) {
+            return;
+        }
+        head(terminal);
         if (summary == null) {
             terminal.out().println(refused(result));
             return;
@@ -110,10 +125,12 @@ final class MarkReport implements Report {
                 .map(Result::summary)
                 .filter(summary -> summary != null)
                 .toList();
+        int unchanged = (int) Report.count(results, Result.Outcome.UNCHANGED);
         terminal.out()
                 .printf(
-                        "%n%s marked, %d not marked; %s, %s; %d proved the least.%n",
-                        counted(marked.size(), "tune"),
+                        "%n%s marked, %s%d not marked; %s, %s; %d proved the least.%n",
+                        counted(marked.size() - unchanged, "tune"),
+                        unchanged == 0 ? "" : "%d unchanged, ".formatted(unchanged),
                         refusals.count(),
                         counted(marked.stream().mapToInt(TuneSummary::measures).sum(), "measure"),
                         counted(marked.stream().mapToInt(TuneSummary::airMarks).sum(), "air mark"),
