@@ -228,8 +228,7 @@ public record Source(
     }
 
     /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */
-    @Nullable
-    Path pinsFile() {
+    public @Nullable Path pinsFile() {
         return pipe == null ? file.resolveSibling(stem() + PINS) : null;
     }
 

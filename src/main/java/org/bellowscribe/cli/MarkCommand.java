@@ -4,9 +4,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Keeping;
-import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -50,49 +48,29 @@ final class MarkCommand implements Command {
     }
 
     @Override
-    public ExitCode run(CommandWords words, Terminal given) throws UsageException {
-        KeepingOptions.require(words);
-        MarkPlans plans = new MarkPlans(words);
-        Sources sources = sources(words, plans, given);
-        plans.require();
-        SteeringOptions.requireOneTune(words, sources.found().size());
-        if (words.has(MarkOptions.PRINT_SETTINGS)) {
-            return PrintedSettings.print(words, plans, sources, given);
+    public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
+        if (words.has(WatchOptions.WATCH)) {
+            WatchOptions.require(words);
+            return Watch.until(words, terminal);
         }
-        boolean asks = SteeringOptions.onlyAsks(words);
-        Keeping keeping = asks ? Keeping.ANSWER : KeepingOptions.of(words);
-        Terminal terminal = asks ? given : FileOptions.speaking(words, given);
-        ExitCode code = new BatchRun(words, sources, terminal)
-                .run(
-                        Jobs.mark(plans::of, keeping),
-                        report(words, !asks, keeping, sources.found().size()));
-        KeptRuns.tidy(keeping, terminal);
-        return code;
+        MarkRun run = MarkRun.plan(words, terminal);
+        if (words.has(MarkOptions.PRINT_SETTINGS)) {
+            return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
+        }
+        Keeping keeping = run.keeping();
+        return run.run(keeping, report(run, keeping), terminal);
     }
 
-    private Report report(CommandWords words, boolean writes, Keeping keeping, int files) {
+    private Report report(MarkRun run, Keeping keeping) {
+        CommandWords words = run.words();
         boolean needsPins = SteeringOptions.usesPinsBeside(words);
         if (words.has(FileOptions.JSON)) {
             return new JsonReport(name(), needsPins, new JsonReport.Extra() {});
         }
-        boolean looks = keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE;
-        return looks
-                ? new StandingReport(needsPins)
-                : new MarkReport(writes, needsPins, files == 1 || words.has(FileOptions.VERBOSE));
-    }
-
-    private static Sources sources(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.PRINT_SETTINGS);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
-        if (FileOptions.isPiped(words)) {
-            Sources piped = FileOptions.toMark(words, plans::beside, terminal);
-            plans.planPiped(piped.found().get(0));
-            return piped;
+        if (keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE) {
+            return new StandingReport(needsPins);
         }
-        if (SteeringOptions.onlyAsks(words) || words.has(MarkOptions.PRINT_SETTINGS)) {
-            return FileOptions.toLookAt(words, plans::beside, terminal);
-        }
-        return FileOptions.toMark(words, plans::beside, terminal);
+        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE);
+        return new MarkReport(!SteeringOptions.onlyAsks(words), needsPins, showsUnchanged);
     }
 }

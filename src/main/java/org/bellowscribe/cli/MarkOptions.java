@@ -99,6 +99,7 @@ final class MarkOptions {
         List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
         all.addAll(KeepingOptions.ALL);
         all.add(PRINT_SETTINGS);
+        all.add(WatchOptions.WATCH);
         return all;
     }
 

@@ -24,11 +24,15 @@ import org.jspecify.annotations.Nullable;
 final class MarkPlans {
 
     private final CommandWords line;
-    private final SettingsFiles files = new SettingsFiles(MarkOptions.ofTunes());
+    private final List<CommandOption<?>> options = MarkOptions.ofTunes();
+    private final SettingsFiles files = new SettingsFiles(options);
     private final Map<Map<String, String>, MarkPlan> plans = new HashMap<>();
     private final Map<Path, MarkPlan> byFile = new LinkedHashMap<>();
     private final Set<Path> definitions = new TreeSet<>();
     private final String tool = ToolVersion.hash();
+    /** That of the line alone; null until it is made. */
+    private @Nullable MarkPlan usual;
+
     private @Nullable UsageException wrong;
 
     /**
@@ -38,7 +42,7 @@ final class MarkPlans {
      */
     MarkPlans(CommandWords line) throws UsageException {
         this.line = line;
-        plan(line);
+        usual = plan(line);
     }
 
     /** Returns what may be written beside the result of a score; what is wrong with its settings is said later. */
@@ -91,15 +95,18 @@ final class MarkPlans {
 
     private CommandWords words(Path file) throws UsageException {
         Map<String, SettingsFiles.Value> values = files.of(file);
+        if (values.isEmpty()) {
+            return line;
+        }
         Map<String, String> texts = new LinkedHashMap<>();
-        for (CommandOption<?> option : MarkOptions.ofTunes()) {
+        for (CommandOption<?> option : options) {
             SettingsFiles.Value value = values.get(option.name());
             if (value != null && !(!option.hasValue() && value.text().equals(SettingsFile.NO))) {
                 texts.put(option.name(), value.text());
             }
         }
         try {
-            return line.over(MarkOptions.ofTunes(), texts);
+            return line.over(options, texts);
         } catch (UsageException e) {
             throw inFile(e, values);
         }
@@ -113,8 +120,11 @@ final class MarkPlans {
     }
 
     private MarkPlan plan(CommandWords words) throws UsageException {
+        if (words == line && usual != null) {
+            return usual;
+        }
         Map<String, String> texts = new TreeMap<>();
-        for (CommandOption<?> option : MarkOptions.ofTunes()) {
+        for (CommandOption<?> option : options) {
             String text = words.text(option);
             if (text != null) {
                 texts.put(option.name(), text);
@@ -144,7 +154,7 @@ final class MarkPlans {
     private MarkPlan.Fingerprint fingerprint(Map<String, String> texts) {
         StringBuilder settings = new StringBuilder();
         StringBuilder contents = new StringBuilder();
-        for (CommandOption<?> option : MarkOptions.ofTunes()) {
+        for (CommandOption<?> option : options) {
             String text = texts.get(option.name());
             if (text != null) {
                 settings.append(option.name()).append('=').append(text).append('\n');

@@ -66,14 +66,14 @@ final class MarkReport implements Report {
         result.told().forEach(line -> terminal.out().println(line));
     }
 
-    private static String refused(Result result) {
+    static String refused(Result result) {
         Diagnostic error = result.firstError();
         String code = error == null ? "" : " [" + error.code().id() + "]";
         String name = result.title().isEmpty() ? result.source().shown() : result.title();
         return "%-36s not marked%s".formatted(shorten(name), code);
     }
 
-    private static String figures(TuneSummary summary) {
+    static String figures(TuneSummary summary) {
         Cost cost = summary.cost();
         StringBuilder lines = new StringBuilder(LINE.formatted(
                 shorten(summary.title()),

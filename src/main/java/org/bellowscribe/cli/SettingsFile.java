@@ -20,6 +20,7 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Options for all scores in a folder and below it, in the form of {@code schemas/settings.xsd}.
@@ -127,7 +128,7 @@ record SettingsFile(Path path, boolean isRoot, Map<String, String> options, List
             return path.resolveSibling("");
         }
 
-        private @org.jspecify.annotations.Nullable CommandOption<?> find(String name) {
+        private @Nullable CommandOption<?> find(String name) {
             return known.stream()
                     .filter(option -> option.name().equals(name))
                     .findFirst()

@@ -12,12 +12,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.UsageException;
+import org.jspecify.annotations.Nullable;
 
 /** The settings files beside scores and above them, each read once. */
 final class SettingsFiles {
 
     private final List<CommandOption<?>> known;
     private final Map<Path, Optional<SettingsFile>> byFolder = new HashMap<>();
+    private final Map<Path, List<SettingsFile>> chains = new HashMap<>();
 
     /**
      * Creates it.
@@ -46,6 +48,16 @@ final class SettingsFiles {
     }
 
     private List<SettingsFile> above(Path score) throws UsageException {
+        Path own = score.resolveSibling("");
+        List<SettingsFile> known = chains.get(own);
+        if (known == null) {
+            known = find(score);
+            chains.put(own, known);
+        }
+        return known;
+    }
+
+    private List<SettingsFile> find(Path score) throws UsageException {
         List<SettingsFile> files = new ArrayList<>();
         Path shown = score.resolveSibling("");
         Path folder = score.toAbsolutePath().normalize().getParent();
@@ -62,16 +74,16 @@ final class SettingsFiles {
         return files;
     }
 
-    private @org.jspecify.annotations.Nullable SettingsFile read(Path folder, Path shown) throws UsageException {
-        Optional<SettingsFile> known = byFolder.get(folder);
-        if (known == null) {
+    private @Nullable SettingsFile read(Path folder, Path shown) throws UsageException {
+        Optional<SettingsFile> found = byFolder.get(folder);
+        if (found == null) {
             Path path = shown.resolve(SettingsFile.NAME);
-            known = Files.exists(folder.resolve(SettingsFile.NAME))
-                    ? Optional.of(SettingsFile.read(path, this.known))
+            found = Files.exists(folder.resolve(SettingsFile.NAME))
+                    ? Optional.of(SettingsFile.read(path, known))
                     : Optional.empty();
-            byFolder.put(folder, known);
+            byFolder.put(folder, found);
         }
-        return known.orElse(null);
+        return found.orElse(null);
     }
 
     /** Returns the files that were found. */

@@ -119,6 +119,16 @@ public final class CommandWords {
         return new UsageException("The command %s has no option %s.%s".formatted(command, word, advice));
     }
 
+    /**
+     * Reads the values of these words once more: files that they name may have changed.
+     *
+     * @param options the options of the command
+     * @throws UsageException if a value is no longer taken
+     */
+    public CommandWords again(List<CommandOption<?>> options) throws UsageException {
+        return new CommandWords(rest, Map.of(), Map.of()).over(options, texts);
+    }
+
     /** Returns the words that are no options. */
     public List<String> rest() {
         return rest;

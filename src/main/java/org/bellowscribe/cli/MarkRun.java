@@ -1,0 +1,66 @@
+package org.bellowscribe.cli;
+
+import java.nio.file.Path;
+import java.util.Set;
+import org.bellowscribe.batch.Jobs;
+import org.bellowscribe.batch.Keeping;
+import org.bellowscribe.batch.Sources;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.UsageException;
+
+/**
+ * One run of {@code mark}: what its line, its settings files and its inputs say now.
+ *
+ * @param words the line
+ * @param plans how each tune is marked
+ * @param sources the tunes
+ */
+record MarkRun(CommandWords words, MarkPlans plans, Sources sources) {
+
+    /**
+     * Reads settings and finds the scores.
+     *
+     * @throws UsageException if the line or a settings file is wrong; then nothing was done
+     */
+    static MarkRun plan(CommandWords words, Terminal terminal) throws UsageException {
+        KeepingOptions.require(words);
+        MarkPlans plans = new MarkPlans(words);
+        Sources sources = find(words, plans, terminal);
+        plans.require();
+        SteeringOptions.requireOneTune(words, sources.found().size());
+        return new MarkRun(words, plans, sources);
+    }
+
+    private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
+        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.PRINT_SETTINGS);
+        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
+        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        if (FileOptions.isPiped(words)) {
+            Sources piped = FileOptions.toMark(words, plans::beside, terminal);
+            plans.planPiped(piped.found().get(0));
+            return piped;
+        }
+        if (SteeringOptions.onlyAsks(words) || words.has(MarkOptions.PRINT_SETTINGS)) {
+            return FileOptions.toLookAt(words, plans::beside, terminal);
+        }
+        return FileOptions.toMark(words, plans::beside, terminal);
+    }
+
+    /** Returns this run of some of its scores only, and without what is wrong with its inputs. */
+    MarkRun only(Set<Path> scores) {
+        return new MarkRun(words, plans, sources.only(scores));
+    }
+
+    /** Returns what becomes of results that stand already. */
+    Keeping keeping() {
+        return SteeringOptions.onlyAsks(words) ? Keeping.ANSWER : KeepingOptions.of(words);
+    }
+
+    /** Marks the tunes and reports. */
+    ExitCode run(Keeping keeping, Report report, Terminal given) {
+        Terminal terminal = SteeringOptions.onlyAsks(words) ? given : FileOptions.speaking(words, given);
+        ExitCode code = new BatchRun(words, sources, terminal).run(Jobs.mark(plans::of, keeping), report);
+        KeptRuns.tidy(keeping, terminal);
+        return code;
+    }
+}
