@@ -1,6 +1,10 @@
 package org.bellowscribe.batch;
 
 import org.bellowscribe.batch.ledger.Ledger;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +33,31 @@ public record Keeping(@Nullable Ledger ledger, Mode mode, boolean anew, boolean 
         FORETELL,
         /** Decides what has changed and compares; writes nothing. */
         COMPARE
+    }
+
+    /**
+     * Puts what is remembered in order at the end of a run.
+     *
+     * @return what to tell if something cannot be remembered; else null
+     */
+    public @Nullable Diagnostic tidy() {
+        byte[] tidied = ledger == null || !writes() ? null : ledger.tidied();
+        if (ledger == null || tidied == null) {
+            return null;
+        }
+        try {
+            if (!ledger.isTidy(tidied)) {
+                AtomicFile.write(ledger.file(), tidied);
+            }
+            return null;
+        } catch (DiagnosedException e) {
+            return Diagnostic.warning(
+                    DiagnosticCode.UNWRITABLE,
+                    Place.FILE,
+                    "What was done cannot be remembered in order: %s"
+                            .formatted(e.diagnostics().get(0).text()),
+                    "The results stand; maybe the next run marks some tunes once more.");
+        }
     }
 
     /** Tells whether results are written. */

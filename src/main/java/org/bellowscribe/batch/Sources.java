@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -178,6 +179,14 @@ public final class Sources {
     /** Returns the files in the order of the inputs, those of a folder by name. */
     public List<Source> found() {
         return List.copyOf(found);
+    }
+
+    /** Removes temporary files beside the results that a run has left there that was killed. */
+    public void removeLeftovers(Instant now) {
+        Set<Path> folders = new HashSet<>();
+        found.stream().filter(source -> !source.isPiped()).forEach(source -> folders.add(
+                source.target().toAbsolutePath().getParent()));
+        folders.forEach(each -> AtomicFile.removeLeftovers(each, now));
     }
 
     /** Returns some of the files, without what is wrong with the inputs. */

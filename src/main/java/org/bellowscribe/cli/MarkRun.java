@@ -1,12 +1,14 @@
 package org.bellowscribe.cli;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Set;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Keeping;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.diagnostic.Diagnostic;
 
 /**
  * One run of {@code mark}: what its line, its settings files and its inputs say now.
@@ -60,7 +62,13 @@ record MarkRun(CommandWords words, MarkPlans plans, Sources sources) {
     ExitCode run(Keeping keeping, Report report, Terminal given) {
         Terminal terminal = SteeringOptions.onlyAsks(words) ? given : FileOptions.speaking(words, given);
         ExitCode code = new BatchRun(words, sources, terminal).run(Jobs.mark(plans::of, keeping), report);
-        KeptRuns.tidy(keeping, terminal);
+        Diagnostic trouble = keeping.tidy();
+        if (trouble != null) {
+            terminal.remark(String.valueOf(words.get(FileOptions.OUT)), trouble);
+        }
+        if (keeping.writes()) {
+            sources.removeLeftovers(Instant.now());
+        }
         return code;
     }
 }

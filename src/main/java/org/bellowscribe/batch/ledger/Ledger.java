@@ -29,7 +29,6 @@ public final class Ledger {
     private final Path file;
     private final Map<String, List<Entry>> earlier = new HashMap<>();
     private final SortedMap<String, Entry> own = new TreeMap<>();
-    private @Nullable IOException trouble;
 
     private Ledger(Path folder, Path file) {
         this.folder = folder;
@@ -110,13 +109,8 @@ public final class Ledger {
             Files.createDirectories(folder);
             Files.write(file, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
         } catch (IOException e) {
-            trouble = e;
+            // The end of the run writes it, or tells that it cannot.
         }
-    }
-
-    /** Returns why something could not be noted; null if all was. */
-    public synchronized @Nullable IOException trouble() {
-        return trouble;
     }
 
     /** Tells whether the file has a content already. */

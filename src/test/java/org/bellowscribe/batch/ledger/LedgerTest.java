@@ -118,11 +118,11 @@ class LedgerTest {
     }
 
     @Test
-    void folderThatCannotBeWrittenIsTroubleAndNoMore() throws IOException {
+    void whatCouldNotBeNotedIsKeptForTheEnd() throws IOException {
         Files.writeString(folder.resolve("file"), "");
         Ledger ledger = Ledger.open(folder.resolve("file"), "");
         ledger.note(entry("a.mxl", "{}"));
-        assertNotNull(ledger.trouble());
+        assertNotNull(ledger.tidied());
     }
 
     @Test
