@@ -3,6 +3,7 @@ package org.bellowscribe.annotation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
+import java.util.function.Predicate;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -85,6 +86,36 @@ public final class Annotators {
         signed.aspects()
                 .keySet()
                 .forEach(event -> fixed(arrangement, event, signed).forEach(sheet::add));
+        return sheet.annotations();
+    }
+
+    /**
+     * Returns what to write on a sheet that leaves some marks out; words stand where they stand on the full sheet.
+     *
+     * @param ids ids of the marks to write, in any order; empty for none
+     * @param keeps true for the marks that are written
+     * @param more marks besides
+     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotation> annotate(
+            Arrangement arrangement, List<String> ids, Predicate<Mark> keeps, List<Mark> more)
+            throws DiagnosedException {
+        SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), SignedMarks.NONE);
+        List<Annotator> written = find(ids);
+        for (Annotator annotator : all()) {
+            boolean asked = written.stream().anyMatch(each -> each.id().equals(annotator.id()));
+            if (asked || annotator.byDefault()) {
+                for (Mark mark : annotator.marks(arrangement)) {
+                    if (asked && keeps.test(mark)) {
+                        sheet.add(mark);
+                    } else {
+                        sheet.leaveRoomFor(mark);
+                    }
+                }
+            }
+        }
+        more.forEach(sheet::add);
         return sheet.annotations();
     }
 

@@ -62,6 +62,19 @@ public sealed interface Mark {
     }
 
     /**
+     * A sign of the standard music font layout.
+     *
+     * @param event the event; must not be a rest
+     * @param smufl canonical name of the glyph in SMuFL, such as {@code accdnPush}
+     */
+    record Sign(int event, String smufl) implements Mark {
+        /** Checks that there is a name. */
+        public Sign {
+            checkText(smufl);
+        }
+    }
+
+    /**
      * A chord symbol.
      *
      * @param event the event

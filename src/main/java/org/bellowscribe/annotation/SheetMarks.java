@@ -22,6 +22,7 @@ final class SheetMarks {
     // Those and the usual ones that are not printed: every sheet of a tune has its words at the same notes.
     private final MergedWords places;
     private final List<Annotation> fingers = new ArrayList<>();
+    private final List<Annotation> signs = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
     SheetMarks(Tune tune, Style style, SignedMarks signed) {
@@ -42,6 +43,8 @@ final class SheetMarks {
             written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), signed(syllable));
+        } else if (mark instanceof Mark.Sign sign && !event.isGap()) {
+            signs.add(new Annotation.Sign(event.noteIndices().get(0), sign.smufl()));
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
             fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
         }
@@ -98,6 +101,7 @@ final class SheetMarks {
     /** Returns what to write, in the order of the file. */
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(fingers);
+        annotations.addAll(signs);
         annotations.addAll(symbols);
         StartWords.spread(places, tune.events()).forEach(words::move);
         annotations.addAll(words.annotations());

@@ -16,6 +16,8 @@ public enum Topic {
     LEFT_HAND,
     /** The key that sounds where it is not that of the sheet. */
     KEY,
+    /** A tempo that is not that of the tune. */
+    TEMPO,
     /** Anything else. */
     OTHER
 }

@@ -17,7 +17,7 @@ public final class Jobs {
     public static Job mark(MarkSettings settings, Outputs outputs) {
         warm();
         MarkJob job = new MarkJob(settings, outputs);
-        return new SafeJob(job::run);
+        return SafeJob.of(job::run);
     }
 
     /**
@@ -27,7 +27,7 @@ public final class Jobs {
      * @param keeping what to do with results that stand already
      */
     public static Job mark(Function<Source, MarkPlan> plans, Keeping keeping) {
-        return new SafeJob(new KeptWork(plans, keeping, Jobs::warm));
+        return SafeJob.of(new KeptWork(plans, keeping, Jobs::warm));
     }
 
     // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.
@@ -40,6 +40,6 @@ public final class Jobs {
 
     /** Returns the job that takes our marks out again and tells how many. */
     public static Job strip() {
-        return new SafeJob(new StripJob());
+        return SafeJob.of(new StripJob());
     }
 }

@@ -39,9 +39,6 @@ public record Source(
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
 
-    /** How the name of a sheet for the left hand ends. */
-    public static final String LEFT_HAND = ".left-hand.musicxml";
-
     /** How the name of a file of pins ends. */
     static final String PINS = ".pins.xml";
 

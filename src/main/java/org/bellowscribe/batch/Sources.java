@@ -1,8 +1,10 @@
 package org.bellowscribe.batch;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,6 +18,7 @@ import java.util.Set;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.ScoreKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,6 +88,16 @@ public final class Sources {
         Sources sources = find(List.of(), null, false);
         sources.found.add(Source.piped(in, out));
         return sources;
+    }
+
+    /** Tells whether an input is a book file; false if it cannot be read. */
+    public static boolean isBook(String input) {
+        try {
+            Path file = Path.of(input);
+            return Files.isRegularFile(file) && ScoreFolder.kind(file) == ScoreKind.BOOK;
+        } catch (InvalidPathException | IOException e) {
+            return false;
+        }
     }
 
     private void giveTargets() {

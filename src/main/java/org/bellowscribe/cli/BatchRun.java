@@ -5,6 +5,7 @@ import java.util.List;
 import org.bellowscribe.batch.Batch;
 import org.bellowscribe.batch.Job;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -34,11 +35,28 @@ final class BatchRun {
 
     /** Does the job on every file and reports. */
     ExitCode run(Job job, Report report) {
+        return run(sources.found(), job, report);
+    }
+
+    /** Does the job on files in their order, the report to come later. */
+    void prepare(List<Source> files, Job job) {
+        Progress progress = new Progress(terminal, files, System::nanoTime);
+        progress.show();
+        Batch.run(files, job, threads, result -> {
+            progress.hide();
+            progress.count();
+            progress.show();
+        });
+        progress.hide();
+    }
+
+    /** Does the job on files in their order and reports. */
+    ExitCode run(List<Source> files, Job job, Report report) {
         List<Result> done = new ArrayList<>();
         report.begin(terminal);
-        Progress progress = new Progress(terminal, sources.found(), System::nanoTime);
+        Progress progress = new Progress(terminal, files, System::nanoTime);
         progress.show();
-        Batch.run(sources.found(), job, threads, result -> {
+        Batch.run(files, job, threads, result -> {
             progress.hide();
             done.add(result);
             report.each(result, terminal);

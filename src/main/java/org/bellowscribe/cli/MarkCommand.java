@@ -5,6 +5,7 @@ import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.batch.Keeping;
+import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -49,6 +50,9 @@ final class MarkCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, terminal).run();
+        }
         if (words.has(WatchOptions.WATCH)) {
             WatchOptions.require(words);
             return Watch.until(words, terminal);

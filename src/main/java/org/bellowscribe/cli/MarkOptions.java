@@ -5,7 +5,6 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -75,9 +74,6 @@ final class MarkOptions {
             "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
                     + " (8 to 92 on the usual box); where it is cheapest if not given.");
 
-    static final CommandOption<Boolean> RECORD =
-            CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
-
     static final CommandOption<Boolean> PRINT_SETTINGS = CommandOption.flag(
             "print-settings", "Say which options hold for the tunes and where they come from; mark nothing.");
 
@@ -119,8 +115,7 @@ final class MarkOptions {
         all.addAll(KeyOptions.ALL);
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
-        all.add(RECORD);
-        all.add(LeftHandOptions.WRITTEN);
+        all.addAll(OutputOptions.ALL);
         return all;
     }
 
@@ -132,7 +127,7 @@ final class MarkOptions {
     /** Returns the settings of a line in a manner of playing. */
     static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
         Instrument instrument = BellowsMargin.on(entry(words).instrument(), words.get(BELLOWS_MARGIN, 0));
-        Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
+        Style style = style(words);
         List<String> marks = words.get(MARKS, Annotators.defaultIds());
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
@@ -144,13 +139,9 @@ final class MarkOptions {
                 .with(SteeringOptions.of(words));
     }
 
-    /** Returns what to write besides the sheet. */
-    static Outputs outputs(CommandWords words) throws UsageException {
-        return new Outputs(
-                SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
-                words.has(RECORD),
-                LeftHandOptions.written(words));
+    /** Returns the style of a line. */
+    static Style style(CommandWords words) {
+        return words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
     }
 
     private static LibraryEntry entry(CommandWords words) {

@@ -1,7 +1,6 @@
 package org.bellowscribe.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -132,23 +131,12 @@ final class MarkPlans {
         }
         MarkPlan plan = plans.get(texts);
         if (plan == null) {
-            Outputs outputs = MarkOptions.outputs(words);
-            Wanted.Beside beside = new Wanted.Beside(beside(outputs), SteeringOptions.alternatives(words));
+            Outputs outputs = OutputOptions.of(words);
+            Wanted.Beside beside = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
             plan = new MarkPlan(MarkOptions.settings(words), outputs, beside, fingerprint(texts));
             plans.put(texts, plan);
         }
         return plan;
-    }
-
-    private static List<String> beside(Outputs outputs) {
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
-        }
-        if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
-        }
-        return beside;
     }
 
     private MarkPlan.Fingerprint fingerprint(Map<String, String> texts) {

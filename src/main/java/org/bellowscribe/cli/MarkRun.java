@@ -6,6 +6,7 @@ import java.util.Set;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Keeping;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -34,9 +35,11 @@ record MarkRun(CommandWords words, MarkPlans plans, Sources sources) {
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES, MarkOptions.PRINT_SETTINGS);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
+        FileOptions.refuseWithPipe(words, MarkOptions.PRINT_SETTINGS);
+        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
+            FileOptions.refuseWithPipe(words, needsFiles);
+            SteeringOptions.requireFolder(words, needsFiles);
+        }
         if (FileOptions.isPiped(words)) {
             Sources piped = FileOptions.toMark(words, plans::beside, terminal);
             plans.planPiped(piped.found().get(0));

@@ -56,6 +56,8 @@ public enum DiagnosticCode {
     LYRICS,
     /** Something that was asked of the left hand cannot be written. */
     LEFT_HAND,
+    /** A stage of a tune cannot be played or has nothing to play. */
+    STAGE,
     /** The tool itself broke on this tune. */
     INTERNAL;
 

@@ -13,6 +13,7 @@ import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Task;
+import org.bellowscribe.theory.KeyName;
 
 /** The second step of marking: chooses the key, solves, has the result replayed, and answers what a teacher asked. */
 public final class TuneDecider {
@@ -36,8 +37,7 @@ public final class TuneDecider {
     public Decision decide(ReadTune read) throws DiagnosedException {
         SortedMap<Integer, Fixes.Fixed> keys = new TreeMap<>();
         KeySearch search = new KeySearch(read.tune(), (tune, moved) -> play(read, tune, moved, keys));
-        Integer asked = settings.key().semitones();
-        KeySearch.InKey inKey = asked == null ? search.nearest() : search.by(asked);
+        KeySearch.InKey inKey = inKey(search);
         List<Diagnostic> remarks = new ArrayList<>(read.remarks());
         if (inKey.outcome() instanceof Outcome.Solved solved) {
             remarks.addAll(solved.diagnostics());
@@ -48,6 +48,15 @@ public final class TuneDecider {
         KeySearch elsewhere = new KeySearch(read.tune(), (tune, moved) -> lookAt(read, tune, moved));
         remarks.addAll(new Elsewhere(settings, read.tune(), elsewhere).advise(why));
         return new Decision.Refused(remarks);
+    }
+
+    private KeySearch.InKey inKey(KeySearch search) {
+        Integer asked = settings.key().semitones();
+        KeyName name = settings.key().name();
+        if (name != null) {
+            return search.in(name);
+        }
+        return asked == null ? search.nearest() : search.by(asked);
     }
 
     // For advice it matters that the tune can be played, not that nothing costs less.

@@ -91,6 +91,10 @@ final class MarkFinder implements XmlVisitor {
 
     private void direction(XmlElement element) {
         String id = element.attribute("id");
+        if (id != null && id.startsWith(MarkNames.LINE)) {
+            // About the tune, not about a note: nothing of how it is played can be read from it.
+            return;
+        }
         boolean ours = MarkNames.isOurs(id);
         boolean above = !"below".equals(element.attribute("placement"));
         if (ours || (id == null && types == 1)) {

@@ -8,8 +8,10 @@ final class MarkIds implements XmlVisitor {
 
     private final Set<String> used = new HashSet<>();
     private int words;
+    private int lines;
     private int fingers;
     private int symbols;
+    private int signs;
 
     @Override
     public void end(XmlElement element) {
@@ -28,11 +30,29 @@ final class MarkIds implements XmlVisitor {
         return id;
     }
 
+    String nextLine() {
+        String id;
+        do {
+            lines++;
+            id = MarkNames.LINE + lines;
+        } while (used.contains(id));
+        return id;
+    }
+
     String nextSymbol() {
         String id;
         do {
             symbols++;
             id = MarkNames.PREFIX + "h" + symbols;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextSign() {
+        String id;
+        do {
+            signs++;
+            id = MarkNames.PREFIX + "s" + signs;
         } while (used.contains(id));
         return id;
     }

@@ -3,6 +3,8 @@ package org.bellowscribe.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
@@ -39,7 +41,10 @@ final class MarkWriter {
      */
     static String write(String text, int linesOfScore, List<Annotation> annotations) throws DiagnosedException {
         SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
-        NoteAnchors anchors = new NoteAnchors(notes.keySet());
+        SortedMap<Integer, List<Annotation.Syllable>> fillers = GraceNotes.fillers(text, notes);
+        SortedSet<Integer> places = new TreeSet<>(notes.keySet());
+        places.addAll(fillers.keySet());
+        NoteAnchors anchors = new NoteAnchors(places);
         PartContext context = new PartContext(notes.keySet());
         MarkIds ids = new MarkIds();
         List<XmlVisitor> visitors = new ArrayList<>(List.of(anchors));
@@ -51,7 +56,14 @@ final class MarkWriter {
         }
         XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
         MarkWriter writer = new MarkWriter(text, anchors, context, ids, linesOfScore);
-        notes.forEach(writer::note);
+        for (int place : places) {
+            NoteMarks marks = notes.get(place);
+            if (marks != null) {
+                writer.note(place, marks);
+            } else {
+                writer.grace(place, fillers.getOrDefault(place, List.of()));
+            }
+        }
         return writer.marked.append(text, writer.done, text.length()).toString();
     }
 
@@ -60,19 +72,28 @@ final class MarkWriter {
         marks.symbols()
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
-        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
+        marks.lines().forEach(l -> insert(note.words(), MarkElements.line(l, ids.nextLine(), note)));
+        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.signs().isEmpty() && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
-        marks.fingers().forEach(f -> finger(note, f));
+        marks.fingers().forEach(f -> technical(note, MarkElements.finger(f), ids.nextFinger()));
+        marks.signs().forEach(s -> technical(note, MarkElements.sign(s), ids.nextSign()));
         marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
     }
 
-    private void finger(NoteAnchor note, Annotation.Finger finger) {
+    private void grace(int index, List<Annotation.Syllable> lines) {
+        NoteAnchor note = anchors.of(index);
+        if (!note.isOneTag()) {
+            lines.forEach(line -> insert(note.lyric(), MarkElements.filler(line, linesOfScore)));
+        }
+    }
+
+    private void technical(NoteAnchor note, String content, String id) {
         Anchor inside = note.inNotations();
         if (inside == null) {
-            insert(note.notations(), MarkElements.notations(finger, ids.nextFinger()));
+            insert(note.notations(), MarkElements.notations(content, id));
         } else {
-            insert(inside, MarkElements.fingering(finger, ids.nextFinger()));
+            insert(inside, MarkElements.technical(content, id));
         }
     }
 

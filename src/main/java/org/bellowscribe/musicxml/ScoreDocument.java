@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
-import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -92,6 +92,17 @@ public final class ScoreDocument {
     /** Returns what the outermost element makes of the file. */
     public ScoreKind kind() {
         return ScoreKind.of(rootName());
+    }
+
+    /** Returns the title of the book that the score says it is taken from; empty if it does not say. */
+    public String bookTitle() {
+        BookTitleFinder finder = new BookTitleFinder();
+        try {
+            XmlWalk.over(text, finder);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+        return finder.title();
     }
 
     /** Returns the number of {@code <note>} elements in measures. */
@@ -204,13 +215,41 @@ public final class ScoreDocument {
      * @param leftHand a part to add behind those of the score; null for none
      * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
      */
-    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable LeftHandPart leftHand) {
+    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable OwnPart leftHand) {
+        return leftHand == null
+                ? withParts(annotations, "", List.of())
+                : withParts(annotations, leftHand.melody(), List.of(new PartAddition.Own(leftHand)));
+    }
+
+    /**
+     * Returns this score with the given marks and parts and no other marks of ours.
+     *
+     * @param annotations marks in any order, whose notes are counted in the score without marks
+     * @param melody id of the part with the melody; of no meaning without parts
+     * @param parts parts to add behind those of the score
+     * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
+     */
+    public ScoreDocument withParts(List<Annotation> annotations, String melody, List<PartAddition> parts) {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
             String marked = MarkWriter.write(bare.text, highest, annotations);
-            String all = leftHand == null ? marked : PartWriter.write(marked, kind(), leftHand);
+            String all = parts.isEmpty() ? marked : PartWriter.write(marked, kind(), melody, parts);
             return new ScoreDocument(bare, all, null);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+    }
+
+    /**
+     * Returns this score without marks, the notes of a part small and silent.
+     *
+     * @param part id of the part
+     */
+    public ScoreDocument withCueNotes(String part) {
+        ScoreDocument bare = withoutMarks();
+        try {
+            return bare.withText(CueNotes.of(bare.text, part));
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }

@@ -10,6 +10,9 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.difficulty.grading.Grading;
+import org.bellowscribe.difficulty.grading.GradingLibrary;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandFingers;
@@ -33,16 +36,27 @@ public final class RecordWriter {
     private static final int DECIMALS = 9;
 
     private final JsonGenerator json;
+    private final Grading grading;
 
-    private RecordWriter(JsonGenerator json) {
+    private RecordWriter(JsonGenerator json, Grading grading) {
         this.json = json;
+        this.grading = grading;
     }
 
-    /** Returns the record as JSON, ending in a line end. */
+    /** Returns the record as JSON, with the usual grading. */
     public static String write(TuneRecord tuneRecord) {
+        return write(tuneRecord, GradingLibrary.usual());
+    }
+
+    /**
+     * Returns the record as JSON, ending in a line end.
+     *
+     * @param grading by which the tune gets its grade
+     */
+    public static String write(TuneRecord tuneRecord, Grading grading) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = JsonLines.into(text)) {
-            new RecordWriter(json).writeRecord(tuneRecord);
+            new RecordWriter(json, grading).writeRecord(tuneRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -82,6 +96,7 @@ public final class RecordWriter {
         writeLeftHand(leftHand);
         writeTally(LeftHandTally.of(marked.instrument(), marked.solution()));
         writePerformance(performance);
+        new DifficultyWriter(json, marked.tune()).write(Difficulty.of(marked, grading));
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
         new SteeringWriter(json).write(marked.steered());

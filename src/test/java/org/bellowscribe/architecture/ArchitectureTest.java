@@ -37,21 +37,29 @@ class ArchitectureTest {
             Map.entry("theory", Set.of()),
             Map.entry("diagnostic", Set.of()),
             Map.entry("definition", Set.of("diagnostic")),
+            Map.entry("book", Set.of("definition")),
             Map.entry("score", Set.of("theory", "diagnostic")),
             Map.entry("instrument", Set.of("theory", "diagnostic", "definition")),
             Map.entry("accompaniment", Set.of("score", "instrument")),
             Map.entry("solver", Set.of("accompaniment")),
             Map.entry("decision", Set.of("solver")),
+            Map.entry("syllabus", Set.of("decision")),
             Map.entry("replay", Set.of("solver")),
             Map.entry("learning", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
             Map.entry("annotation", Set.of("lefthand", "decision")),
+            Map.entry("words", Set.of("annotation")),
+            Map.entry("difficulty", Set.of("decision", "lefthand", "definition")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
-            Map.entry("marking", Set.of("musicxml", "report")),
-            Map.entry("batch", Set.of("marking")),
-            Map.entry("cli", Set.of("batch"))));
+            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision", "difficulty")),
+            Map.entry("guess", Set.of("decision")),
+            Map.entry("stage", Set.of("musicxml", "guess")),
+            Map.entry("marking", Set.of("stage", "report")),
+            Map.entry("drawing", Set.of("decision", "replay")),
+            Map.entry("batch", Set.of("marking", "words", "drawing")),
+            Map.entry("edition", Set.of("annotation", "report", "syllabus")),
+            Map.entry("cli", Set.of("batch", "book", "edition"))));
 
     /** Packages that read our own data files; the code that decides does not. */
     private static final String[] DATA_READERS = {
@@ -147,7 +155,13 @@ class ArchitectureTest {
     void whatDecidesKnowsNoClockAndNoChance() {
         noClasses()
                 .that()
-                .resideInAnyPackage(ROOT + "solver..", ROOT + "accompaniment..", ROOT + "annotation..", ROOT + "fit..")
+                .resideInAnyPackage(
+                        ROOT + "solver..",
+                        ROOT + "accompaniment..",
+                        ROOT + "annotation..",
+                        ROOT + "syllabus..",
+                        ROOT + "edition..",
+                        ROOT + "fit..")
                 .should()
                 .dependOnClassesThat()
                 .haveNameMatching("java\\.time\\..*|java\\.util\\.(Random.*|UUID|Date|Timer.*)|java\\.security\\..*"
@@ -173,6 +187,8 @@ class ArchitectureTest {
                         ROOT + "solver..",
                         ROOT + "replay..",
                         ROOT + "annotation..",
+                        ROOT + "syllabus..",
+                        ROOT + "edition..",
                         ROOT + "fit..")
                 .and(not(resideInAnyPackage(DATA_READERS)))
                 .should()

@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Two runs at once on one folder, and, as the measurement {@code kills}, 200 runs of a process that is killed at some
  * moment: no half file, no lost score, and the run that goes on ends with the same bytes as one that was not disturbed.
  *
- * <p>KILLS_TABLE
+ * <p>Last taken on two crowded cores, in 20 minutes: 200 kills, 111 of them after the run had written something more;
+ * temporary files were left and the run that went on removed them; 4 runs went on to the end.
  */
 class KillsTest {
 
@@ -84,34 +85,41 @@ class KillsTest {
         Map<String, String> whole = files(folder.resolve("whole"));
         Map<String, String> book = files(folder.resolve("book"));
         Random random = new Random(18);
-        int within = 0;
-        int leftovers = 0;
-        int finished = 0;
-        int rounds = 0;
+        Count count = new Count();
         for (int kill = 0; kill < KILLS; kill++) {
-            Path out = folder.resolve("out" + rounds);
+            Path out = folder.resolve("out" + count.finished);
             int before = files(out).size();
             boolean ended = runAndKill(out, random.nextInt(120));
             Map<String, String> found = files(out);
-            within += found.size() > before && !ended ? 1 : 0;
-            for (Map.Entry<String, String> file : found.entrySet()) {
-                boolean hidden = file.getKey().startsWith(".");
-                leftovers += file.getKey().endsWith(".part") ? 1 : 0;
-                assertTrue(hidden || file.getValue().equals(whole.get(file.getKey())), file.getKey());
-            }
+            count.within += found.size() > before && !ended ? 1 : 0;
+            count.leftovers += found.keySet().stream().anyMatch(name -> name.endsWith(".part")) ? 1 : 0;
+            assertWhole(found, whole);
             assertEquals(book, files(folder.resolve("book")), "no score is lost");
             if (ended || found.size() >= whole.size()) {
-                finished++;
                 assertResumed(out, whole);
-                rounds++;
+                count.finished++;
             }
         }
-        assertResumed(folder.resolve("out" + rounds), whole);
-        String table = "%d kills, %d of them after the run had written something more; %d temporary files seen; %d runs went on to the end%n"
-                .formatted(KILLS, within, leftovers, finished + 1);
+        assertResumed(folder.resolve("out" + count.finished), whole);
         Files.createDirectories(Path.of("target"));
-        Files.writeString(Path.of("target", "kills.txt"), table);
-        assertTrue(within > KILLS / 2, table);
+        Files.writeString(Path.of("target", "kills.txt"), count.table());
+        assertTrue(count.within > KILLS / 2, count.table());
+    }
+
+    private static void assertWhole(Map<String, String> found, Map<String, String> whole) {
+        found.forEach((name, text) -> assertTrue(name.startsWith(".") || text.equals(whole.get(name)), name));
+    }
+
+    /** What was seen. */
+    private static final class Count {
+        private int within;
+        private int leftovers;
+        private int finished;
+
+        String table() {
+            return "%d kills, %d of them after the run had written something more; %d times a temporary file was left; %d runs went on to the end%n"
+                    .formatted(KILLS, within, leftovers, finished + 1);
+        }
     }
 
     private void assertResumed(Path out, Map<String, String> whole) throws IOException {

@@ -84,7 +84,7 @@ public final class MarkStep implements Function<byte[], MarkStep.Marked>, Serial
             here = new Workshop(
                     new TuneReader(settings),
                     new TuneDecider(settings),
-                    new TuneMarker(settings, LeftHandChoice.NONE));
+                    new TuneMarker(settings, LeftHandChoice.NONE, StageChoice.NONE));
             workshop = here;
         }
         return here;

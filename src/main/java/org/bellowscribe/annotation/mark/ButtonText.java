@@ -2,9 +2,7 @@ package org.bellowscribe.annotation.mark;
 
 import java.util.stream.Collectors;
 import org.bellowscribe.annotation.Arrangement;
-import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.style.ButtonLabels;
-import org.bellowscribe.instrument.Button;
 import org.bellowscribe.solver.Step;
 
 /** Writes the buttons of a note group. */
@@ -13,26 +11,20 @@ final class ButtonText {
     private final Arrangement arrangement;
     private final ButtonLabels labels;
     private final RowUse rows;
-    private final PlayNeighbors neighbors;
-    /** The note that a player sets out with, whom nothing comes before; -1 if there is none. */
-    private final int first;
+    private final HeldButtons held;
 
     /** Counts what must be known of the whole tune. */
     ButtonText(Arrangement arrangement) {
         this.arrangement = arrangement;
         this.labels = arrangement.style().buttons();
         this.rows = RowUse.of(arrangement.solution(), arrangement.instrument());
-        this.neighbors = PlayNeighbors.of(arrangement.tune());
-        this.first = arrangement.tune().eventOrder().stream()
-                .filter(event -> !arrangement.step(event).event().isRest())
-                .findFirst()
-                .orElse(-1);
+        this.held = new HeldButtons(arrangement);
     }
 
     /** Returns the buttons with the signs of their rows, of those held and of the direction. */
     String of(Step step) {
         String buttons = step.buttons().stream()
-                .map(button -> isHeld(step, button)
+                .map(button -> held.isHeld(step, button)
                         ? labels.held().with("button", rows.label(button, labels))
                         : rows.label(button, labels))
                 .collect(Collectors.joining(labels.between()));
@@ -42,16 +34,6 @@ final class ButtonText {
     /** Returns true if a button is held at some note. */
     boolean holdsAny() {
         return arrangement.notes().stream()
-                .anyMatch(step -> step.buttons().stream().anyMatch(button -> isHeld(step, button)));
-    }
-
-    /** A button is held only if, on every way that leads there, it is down and the bellows turn. */
-    private boolean isHeld(Step step, Button button) {
-        return step.held()
-                && step.event().index() != first
-                && neighbors.before(step.event().index()).stream()
-                        .map(arrangement::step)
-                        .allMatch(before -> before.direction() != step.direction()
-                                && before.buttons().contains(button));
+                .anyMatch(step -> step.buttons().stream().anyMatch(button -> held.isHeld(step, button)));
     }
 }

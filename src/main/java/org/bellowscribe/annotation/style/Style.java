@@ -9,6 +9,15 @@ package org.bellowscribe.annotation.style;
  * @param buttons how buttons are written
  * @param leftHand how the left hand is written
  * @param words words above the staff
+ * @param spoken what is said in words, for those who do not read signs
+ * @param practice words and counts of sheets for practice
  */
 public record Style(
-        String id, String name, String filler, ButtonLabels buttons, LeftHandLabels leftHand, WordLabels words) {}
+        String id,
+        String name,
+        String filler,
+        ButtonLabels buttons,
+        LeftHandLabels leftHand,
+        WordLabels words,
+        Phrases spoken,
+        PracticeLabels practice) {}

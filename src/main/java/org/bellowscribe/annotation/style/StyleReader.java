@@ -1,7 +1,9 @@
 package org.bellowscribe.annotation.style;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,7 +15,7 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows");
+    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows", "spoken", "practice");
 
     private StyleReader() {}
 
@@ -49,7 +51,22 @@ final class StyleReader {
                 root.required("filler"),
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
-                words(part(root, "words"), rows(part(root, "rows"))));
+                words(part(root, "words"), rows(part(root, "rows"))),
+                spoken(part(root, "spoken")),
+                practice(part(root, "practice")));
+    }
+
+    private static PracticeLabels practice(DefinitionElement practice) {
+        return new PracticeLabels(
+                template(practice, "tempo"),
+                practice.required("air-held"),
+                template(practice, "air-on"),
+                template(practice, "air-lightly-on"),
+                practice.required("half"),
+                practice.required("quarter"),
+                practice.required("last-quarter"),
+                practice.required("third"),
+                practice.required("last-third"));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
@@ -99,6 +116,14 @@ final class StyleReader {
     private static RowNames rows(DefinitionElement rows) {
         return new RowNames(
                 rows.required("outer"), rows.required("middle"), rows.required("inner"), template(rows, "other"));
+    }
+
+    private static Phrases spoken(DefinitionElement spoken) {
+        Map<Phrase, Template> wordings = new EnumMap<>(Phrase.class);
+        for (Phrase phrase : Phrase.values()) {
+            wordings.put(phrase, template(spoken, phrase.id()));
+        }
+        return new Phrases(wordings);
     }
 
     private static Template template(DefinitionElement element, String attribute) {

@@ -83,6 +83,15 @@ public final class CommandWords {
         return new CommandWords(rest, allTexts, allValues);
     }
 
+    /**
+     * Returns words that do not come from a command line.
+     *
+     * @param values what each option's reader has made of its text, by the name of the option
+     */
+    public static CommandWords of(Map<String, Object> values) {
+        return new CommandWords(List.of(), Map.of(), new LinkedHashMap<>(values));
+    }
+
     private static Object read(CommandOption<?> option, String text) throws UsageException {
         if (option.hasValue() && text.isBlank()) {
             throw new UsageException(

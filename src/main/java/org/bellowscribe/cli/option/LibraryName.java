@@ -66,7 +66,7 @@ public final class LibraryName<T> implements ValueReader<T> {
             for (Diagnostic diagnostic : e.diagnostics()) {
                 lines.append(lines.isEmpty() ? "" : "\n").append(diagnostic.print("--" + option + " " + name));
             }
-            throw new UsageException(lines.toString());
+            throw new UsageException(lines.toString(), e.diagnostics());
         }
     }
 }

@@ -1,11 +1,11 @@
 package org.bellowscribe.musicxml;
 
 import java.nio.charset.StandardCharsets;
-import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
-/** Writes a score that holds nothing but the left hand. */
-public final class LeftHandSheet {
+/** Writes a score that holds nothing but a part of ours. */
+public final class OwnScore {
 
     private static final String HEAD = """
             <?xml version="1.0" encoding="UTF-8"?>
@@ -19,24 +19,23 @@ public final class LeftHandSheet {
               <part id="P1">
             """;
 
-    private LeftHandSheet() {}
+    private OwnScore() {}
 
     /**
-     * Returns the bytes of the score.
+     * Returns the score.
      *
-     * @param sheet the score that the left hand belongs to, whose bar lines, repeats, jumps and tempos are copied
-     * @param part the left hand
-     * @param title title of the tune
+     * @param sheet the score that the part belongs to, whose bar lines, repeats, jumps and tempos are copied
+     * @param part the part
+     * @param title title of the score
      */
-    public static byte[] write(ScoreDocument sheet, LeftHandPart part, String title) throws DiagnosedException {
+    public static ScoreDocument write(ScoreDocument sheet, OwnPart part, String title) throws DiagnosedException {
         PartFrames frames = PartFrames.of(sheet.withoutMarks().text(), part.melody());
         PartMeasures measures = new PartMeasures(part, frames.frames(), true);
-        StringBuilder text =
-                new StringBuilder(HEAD.formatted(XmlText.escape(title + " (left hand)"), PartWriter.names()));
+        StringBuilder text = new StringBuilder(HEAD.formatted(XmlText.escape(title), PartWriter.names(part.look())));
         for (int i = 0; i < measures.count(); i++) {
             text.append("    ").append(measures.measure(i)).append('\n');
         }
         text.append("  </part>\n</score-partwise>\n");
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return ScoreDocument.decode(text.toString().getBytes(StandardCharsets.UTF_8));
     }
 }
