@@ -197,8 +197,9 @@ public final class Sources {
     /** Removes temporary files beside the results that a run has left there that was killed. */
     public void removeLeftovers(Instant now) {
         Set<Path> folders = new HashSet<>();
-        found.stream().filter(source -> !source.isPiped()).forEach(source -> folders.add(
-                source.target().toAbsolutePath().getParent()));
+        found.stream()
+                .filter(source -> !source.isPiped())
+                .forEach(source -> folders.add(source.target().toAbsolutePath().getParent()));
         folders.forEach(each -> AtomicFile.removeLeftovers(each, now));
     }
 

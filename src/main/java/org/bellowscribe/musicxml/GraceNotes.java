@@ -78,8 +78,8 @@ final class GraceNotes implements XmlVisitor {
         NoteMarks marks = marked.get(count);
         if (marks != null) {
             marks.syllables()
-                    .forEach(s -> lines.computeIfAbsent(where, key -> new TreeMap<>())
-                            .putIfAbsent(s.line(), s));
+                    .forEach(s ->
+                            lines.computeIfAbsent(where, key -> new TreeMap<>()).putIfAbsent(s.line(), s));
         } else if (isGrace && !isChord) {
             graces.computeIfAbsent(where, key -> new ArrayList<>()).add(count);
         }

@@ -73,7 +73,10 @@ final class MarkWriter {
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
         marks.lines().forEach(l -> insert(note.words(), MarkElements.line(l, ids.nextLine(), note)));
-        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.signs().isEmpty() && marks.syllables().isEmpty())) {
+        if (note.isOneTag()
+                && !(marks.fingers().isEmpty()
+                        && marks.signs().isEmpty()
+                        && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
         marks.fingers().forEach(f -> technical(note, MarkElements.finger(f), ids.nextFinger()));

@@ -30,7 +30,8 @@ final class NoteMarks {
         SortedMap<Integer, NoteMarks> notes = new TreeMap<>();
         Map<Integer, String> names = new HashMap<>();
         for (Annotation annotation : annotations) {
-            notes.computeIfAbsent(annotation.noteIndex(), note -> new NoteMarks()).add(annotation, names);
+            notes.computeIfAbsent(annotation.noteIndex(), note -> new NoteMarks())
+                    .add(annotation, names);
         }
         notes.values().forEach(NoteMarks::sort);
         return notes;
@@ -51,8 +52,7 @@ final class NoteMarks {
 
     private void addToHead(Annotation annotation, Map<Integer, String> names) {
         if (annotation instanceof Annotation.Symbol h) {
-            boolean free =
-                    symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
+            boolean free = symbols.stream().noneMatch(other -> other.offset().equals(h.offset()));
             require(free, "has two chord symbols at one moment", h);
             symbols.add(h);
         } else if (annotation instanceof Annotation.Finger f) {

@@ -53,10 +53,7 @@ class FaultsTest {
                 Annotators.defaultIds(),
                 Played.ALL,
                 new SolverOptions(
-                        MannerLibrary.of(MannerLibrary.DEFAULT_ID),
-                        Times.AGAIN,
-                        true,
-                        SolverOptions.USUAL_CELL_LIMIT),
+                        MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT),
                 KeyChoice.AS_WRITTEN,
                 ReadingOptions.DEFAULT);
         assertNotNull(PatternLibrary.usual());
@@ -73,8 +70,7 @@ class FaultsTest {
         String score = Files.readString(TUNE);
         int fifth = score.indexOf("<measure number=\"3\"");
         Files.createDirectories(folder.resolve("in"));
-        Files.writeString(
-                folder.resolve("in/tune.musicxml"), score.substring(0, fifth) + "</part></score-partwise>");
+        Files.writeString(folder.resolve("in/tune.musicxml"), score.substring(0, fifth) + "</part></score-partwise>");
     }
 
     private record Run(Result result, Diagnostic trouble, List<String> changes) {}
@@ -159,7 +155,8 @@ class FaultsTest {
 
     private static void assertToldOrHarmless(Run run, Map<String, String> files, Map<String, String> whole) {
         boolean told = run.result().diagnostics().stream()
-                .anyMatch(remark -> remark.code() == DiagnosticCode.UNWRITABLE && remark.text().contains("No space"));
+                .anyMatch(remark -> remark.code() == DiagnosticCode.UNWRITABLE
+                        && remark.text().contains("No space"));
         assertEquals(run.result().done(), !told);
         boolean all = whole.keySet().stream()
                 .filter(name -> !name.startsWith("."))

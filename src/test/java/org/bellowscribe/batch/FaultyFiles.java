@@ -218,8 +218,7 @@ final class FaultyFiles extends FileSystemProvider {
     }
 
     @Override
-    public Map<String, Object> readAttributes(Path path, String attributes, LinkOption... options)
-            throws IOException {
+    public Map<String, Object> readAttributes(Path path, String attributes, LinkOption... options) throws IOException {
         return real.readAttributes(bare(path), attributes, options);
     }
 

@@ -37,8 +37,7 @@ class KillsTest {
 
     private void book(int tunes) throws IOException {
         for (int i = 0; i < tunes; i++) {
-            ScoreText.write(
-                    folder.resolve("book/tune%02d.musicxml".formatted(i)), ScoreText.of("Tune " + i, GOOD));
+            ScoreText.write(folder.resolve("book/tune%02d.musicxml".formatted(i)), ScoreText.of("Tune " + i, GOOD));
         }
     }
 
@@ -125,7 +124,8 @@ class KillsTest {
     private void assertResumed(Path out, Map<String, String> whole) throws IOException {
         for (String name : files(out).keySet()) {
             if (name.endsWith(".part")) {
-                Files.setLastModifiedTime(out.resolve(name), FileTime.from(Instant.now().minusSeconds(700)));
+                Files.setLastModifiedTime(
+                        out.resolve(name), FileTime.from(Instant.now().minusSeconds(700)));
             }
         }
         assertEquals(0, CommandRun.of(line(out.getFileName().toString())).code());

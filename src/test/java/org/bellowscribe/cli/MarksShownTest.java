@@ -83,7 +83,8 @@ class MarksShownTest {
                 mark(scores.get(i), set, folder, i);
             }
         }
-        assertEquals(scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
+        assertEquals(
+                scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
     }
 
     /** Marks are silent: a program that plays a marked score plays the notes of the score. */
@@ -130,8 +131,8 @@ class MarksShownTest {
     /** Marks one score; a tune that cannot be played leaves nothing. */
     private static void mark(Path score, int set, Path folder, int number) throws IOException {
         Path out = Files.createTempDirectory(folder.getParent(), "marked");
-        List<String> words = new ArrayList<>(
-                List.of("mark", score.toString(), "--transpose", "auto", "--out", out.toString()));
+        List<String> words =
+                new ArrayList<>(List.of("mark", score.toString(), "--transpose", "auto", "--out", out.toString()));
         words.addAll(OPTIONS.get(set));
         CommandRun.of(words.toArray(String[]::new));
         for (Path marked : scores(out)) {
@@ -174,7 +175,11 @@ class MarksShownTest {
                 Locale.ROOT,
                 "%s, %s, %d, %d, %d, %d, %d, %d, %d%n",
                 program,
-                rows.stream().map(Shown::version).filter(v -> !v.isEmpty()).findFirst().orElse("?"),
+                rows.stream()
+                        .map(Shown::version)
+                        .filter(v -> !v.isEmpty())
+                        .findFirst()
+                        .orElse("?"),
                 rows.size(),
                 sum(rows, Shown::written),
                 sum(rows, Shown::missing),
@@ -183,8 +188,8 @@ class MarksShownTest {
                 sum(rows, Shown::overlapping),
                 rows.stream().filter(row -> row.written() < 0).count())));
         shown.stream()
-                .filter(each -> each.written() < 0
-                        || each.missing() + each.wrong() + each.doubled() + each.overlapping() > 0)
+                .filter(each ->
+                        each.written() < 0 || each.missing() + each.wrong() + each.doubled() + each.overlapping() > 0)
                 .forEach(each -> table.append(each.score() + " | " + each.program() + " | " + each.places() + "\n"));
         return table.toString();
     }

@@ -51,8 +51,11 @@ final class Renderers {
 
         private static Shown of(String line) {
             String[] cells = line.split("\t");
-            int[] counts =
-                    Stream.of(cells).skip(3).limit(5).mapToInt(Integer::parseInt).toArray();
+            int[] counts = Stream.of(cells)
+                    .skip(3)
+                    .limit(5)
+                    .mapToInt(Integer::parseInt)
+                    .toArray();
             return new Shown(
                     cells[0], cells[1], cells[2], counts[0], counts[1], counts[2], counts[3], counts[4], cells[8]);
         }
@@ -98,7 +101,12 @@ final class Renderers {
     /** Returns how MuseScore plays a score: the notes, with their ticks. */
     static List<String> played(Path score) throws IOException, InterruptedException, InvalidMidiDataException {
         Path file = Files.createTempFile(Files.createDirectories(Path.of("target", "renderers")), "played", ".mid");
-        run(file.getParent(), "mscore3", "-o", file.getFileName().toString(), score.toAbsolutePath().toString());
+        run(
+                file.getParent(),
+                "mscore3",
+                "-o",
+                file.getFileName().toString(),
+                score.toAbsolutePath().toString());
         List<String> notes = new ArrayList<>();
         for (Track track : MidiSystem.getSequence(file.toFile()).getTracks()) {
             for (int i = 0; i < track.size(); i++) {

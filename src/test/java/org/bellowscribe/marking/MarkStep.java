@@ -71,8 +71,8 @@ public final class MarkStep implements Function<byte[], MarkStep.Marked>, Serial
     private Workshop workshop() {
         Workshop here = workshop;
         if (here == null) {
-            SolverOptions solver = new SolverOptions(
-                    MannerLibrary.of(manner), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
+            SolverOptions solver =
+                    new SolverOptions(MannerLibrary.of(manner), Times.AGAIN, true, SolverOptions.USUAL_CELL_LIMIT);
             MarkSettings settings = new MarkSettings(
                     InstrumentLibrary.library().of(instrument).instrument(),
                     StyleLibrary.library().of(StyleLibrary.DEFAULT_ID),

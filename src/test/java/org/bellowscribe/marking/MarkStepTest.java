@@ -51,7 +51,8 @@ class MarkStepTest {
                 pool.submit(() -> scores.parallelStream().map(step).toList()).get();
         pool.shutdown();
         for (int i = 0; i < TUNES.size(); i++) {
-            byte[] alone = new MarkStep("dg-21", "along-the-row").apply(scores.get(i)).sheet();
+            byte[] alone =
+                    new MarkStep("dg-21", "along-the-row").apply(scores.get(i)).sheet();
             assertTrue(new String(alone, StandardCharsets.UTF_8).contains("bellowscribe-buttons"));
             for (int j = i; j < scores.size(); j += TUNES.size()) {
                 assertArrayEquals(alone, marked.get(j).sheet());
@@ -63,6 +64,8 @@ class MarkStepTest {
     void whatIsNoScoreComesBackAsARemark() {
         MarkStep.Marked marked = new MarkStep("dg-21", "learner").apply("no score".getBytes(StandardCharsets.UTF_8));
         assertEquals(0, marked.sheet().length);
-        assertTrue(marked.remarks().get(0).contains("error [not-xml]"), marked.remarks().toString());
+        assertTrue(
+                marked.remarks().get(0).contains("error [not-xml]"),
+                marked.remarks().toString());
     }
 }

@@ -15,8 +15,8 @@ class GraceNotesTest {
     private static final String PITCH = "<pitch><step>D</step><octave>5</octave></pitch>";
     private static final String GRACE = "<note><grace/>" + PITCH + "<voice>1</voice></note>";
     private static final String NOTE = "<note>" + PITCH + "<duration>1</duration><voice>1</voice></note>";
-    private static final String FILLER = "<lyric number=\"1\" name=\"bellowscribe-buttons\">"
-            + "<syllabic>single</syllabic><text></text></lyric>";
+    private static final String FILLER =
+            "<lyric number=\"1\" name=\"bellowscribe-buttons\">" + "<syllabic>single</syllabic><text></text></lyric>";
 
     private static int fillers(String notes, int marked) throws DiagnosedException {
         ScoreDocument score = TinyScore.decode(TinyScore.of(notes));

@@ -25,6 +25,7 @@ class BellowsSignsTest {
     void aRestHasNone() {
         assertEquals(
                 List.of(new Mark.Sign(0, "accdnPush")),
-                signs(new Sketch(1).push("1.3").rest(PULL).bass("G").push("1.4")).subList(0, 1));
+                signs(new Sketch(1).push("1.3").rest(PULL).bass("G").push("1.4"))
+                        .subList(0, 1));
     }
 }
