@@ -9,6 +9,7 @@ import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 
 /** The columns of an index, the same in every format. */
+@SuppressWarnings("ImmutableEnumChecker") // What makes a value of a column keeps nothing.
 enum IndexColumn {
     /** Title of the tune. */
     TUNE("tune", IndexEntry::title),

@@ -3,7 +3,6 @@ package org.bellowscribe.syllabus;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,7 +140,7 @@ final class LayerSearch {
     }
 
     private static List<Integer> order(Node last) {
-        Deque<Integer> order = new ArrayDeque<>();
+        ArrayDeque<Integer> order = new ArrayDeque<>();
         for (Node node = last; node.before != null; node = node.before) {
             order.addFirst(node.last);
         }
