@@ -86,12 +86,7 @@ public final class ReportFolder {
         Difficulty difficulty = Difficulty.of(marked.tune(), choice.grading());
         grades.put(source, difficulty.grade().number());
         TunePage shown = new TunePage(
-                marked.tune(),
-                remarks,
-                Reasons.of(marked.tune(), choice.reasons()),
-                choice.style(),
-                difficulty,
-                score);
+                marked.tune(), remarks, Reasons.of(marked.tune(), choice.reasons()), choice.style(), difficulty, score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
         write(page.resolveSibling(script), TunePages.script(shown));
         write(page, TunePages.html(shown, root(place), script));

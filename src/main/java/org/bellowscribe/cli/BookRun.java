@@ -20,7 +20,6 @@ import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.edition.FrontPage;
 import org.bellowscribe.edition.NewWords;
 import org.bellowscribe.edition.TextLines;
-import org.bellowscribe.marking.LeftHandChoice;
 
 /** Makes the editions of a book file. */
 final class BookRun {
@@ -111,8 +110,8 @@ final class BookRun {
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
-        EditionReport report =
-                new EditionReport(run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false));
+        EditionReport report = new EditionReport(
+                run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }

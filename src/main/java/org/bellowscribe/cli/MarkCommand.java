@@ -62,7 +62,8 @@ final class MarkCommand implements Command {
         Sources sources = sources(words, outputs, given);
         SteeringOptions.requireOneTune(words, sources.found().size());
         Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
-        ReportFolder report = ReportOptions.folder(words, sources.found(), outputs.grades().grading());
+        ReportFolder report =
+                ReportOptions.folder(words, sources.found(), outputs.grades().grading());
         return new PagesRun(report, settings.instrument().name(), terminal)
                 .run(
                         report(words),

@@ -50,7 +50,8 @@ final class ReportOptions {
     }
 
     /** Returns the folder of the report; null if none is wanted. */
-    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources, Grading grading) throws UsageException {
+    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources, Grading grading)
+            throws UsageException {
         Path folder = words.get(REPORT);
         if (folder == null) {
             if (words.has(REASONS)) {

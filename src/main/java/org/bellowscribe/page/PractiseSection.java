@@ -23,9 +23,11 @@ final class PractiseSection {
 
     /** Returns the section's content. */
     String html() {
-        StringBuilder html = new StringBuilder("<p>%s%s</p>\n".formatted(Html.text(DifficultyText.why(difficulty)), first()));
-        html.append("<table class=\"costs\"><caption class=\"vh\">Terms of the difficulty</caption><thead><tr>"
-                + "<th scope=\"col\">term</th><th scope=\"col\">points</th><th scope=\"col\">hardest from</th></tr></thead><tbody>\n");
+        StringBuilder html =
+                new StringBuilder("<p>%s%s</p>\n".formatted(Html.text(DifficultyText.why(difficulty)), first()));
+        html.append(
+                "<table class=\"costs\"><caption class=\"vh\">Terms of the difficulty</caption><thead><tr>"
+                        + "<th scope=\"col\">term</th><th scope=\"col\">points</th><th scope=\"col\">hardest from</th></tr></thead><tbody>\n");
         for (TermPoints term : difficulty.terms()) {
             if (term.points() > 0) {
                 html.append("<tr><th scope=\"row\">%s <small>%s %s</small></th><td>%s</td><td>%s</td></tr>\n"
@@ -51,7 +53,8 @@ final class PractiseSection {
 
     private String place(int event) {
         return "<a href=\"#s%d\">measure %s</a>"
-                .formatted(event, Html.text(measures.get(tune.events().get(event).measure())));
+                .formatted(
+                        event, Html.text(measures.get(tune.events().get(event).measure())));
     }
 
     private static String number(String format, double value) {

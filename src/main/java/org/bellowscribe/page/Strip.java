@@ -60,7 +60,9 @@ record Strip(List<PlayedMeasure> measures) {
     String name() {
         PlayedMeasure from = measures.get(0);
         PlayedMeasure to = measures.get(measures.size() - 1);
-        String which = measures.size() == 1 ? "Measure " + from.number() : "Measures %s–%s".formatted(from.number(), to.number());
+        String which = measures.size() == 1
+                ? "Measure " + from.number()
+                : "Measures %s–%s".formatted(from.number(), to.number());
         return from.passes() == 1 && from.pass() == 1 ? which : which + ", " + from.time();
     }
 }

@@ -86,7 +86,8 @@ class DocumentsTest {
     @Test
     void everyMeasurementIsInTheListAndNoOther() throws IOException {
         Set<String> tags = new TreeSet<>();
-        texts("src/test/java", "src/browser/java", "src/jmh/java").forEach(file -> tags.addAll(found(MEASURE, read(file))));
+        texts("src/test/java", "src/browser/java", "src/jmh/java")
+                .forEach(file -> tags.addAll(found(MEASURE, read(file))));
         assertEquals(tags, found(Pattern.compile("(?m)^\\| `([a-z-]+)` \\|"), section("Measurements")));
     }
 

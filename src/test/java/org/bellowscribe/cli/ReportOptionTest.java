@@ -18,8 +18,8 @@ class ReportOptionTest {
 
     private static final String GATE =
             Path.of("samples", "book", "the-leaning-gate.musicxml").toString();
-    private static final String REFUSED =
-            Path.of("samples", "refused", "the-stile-that-is-not-there.musicxml").toString();
+    private static final String REFUSED = Path.of("samples", "refused", "the-stile-that-is-not-there.musicxml")
+            .toString();
 
     @TempDir
     private static Path folder;
@@ -29,7 +29,8 @@ class ReportOptionTest {
 
     @BeforeAll
     static void report() throws IOException {
-        run = CommandRun.of("mark", GATE, REFUSED, "--report", folder.resolve("one").toString());
+        run = CommandRun.of(
+                "mark", GATE, REFUSED, "--report", folder.resolve("one").toString());
         page = Files.readString(folder.resolve("one/tunes/book/the-leaning-gate.html"));
     }
 
@@ -76,14 +77,16 @@ class ReportOptionTest {
     @Test
     void aPageIsSixtyKilobytesAtMost() throws IOException {
         Path tunes = folder.resolve("one/tunes/book");
-        long bytes = Files.size(tunes.resolve("the-leaning-gate.html")) + Files.size(tunes.resolve("the-leaning-gate.js"));
+        long bytes =
+                Files.size(tunes.resolve("the-leaning-gate.html")) + Files.size(tunes.resolve("the-leaning-gate.js"));
         assertTrue(bytes <= 60_000, bytes + " bytes");
     }
 
     @Test
     void theSameRunWritesTheSameBytes() throws IOException {
         CommandRun.of("mark", GATE, "--report", folder.resolve("two").toString(), "--threads", "1");
-        assertEquals(page.replace("../../", "../"), Files.readString(folder.resolve("two/tunes/the-leaning-gate.html")));
+        assertEquals(
+                page.replace("../../", "../"), Files.readString(folder.resolve("two/tunes/the-leaning-gate.html")));
         assertEquals(
                 Files.readString(folder.resolve("one/tunes/book/the-leaning-gate.js")),
                 Files.readString(folder.resolve("two/tunes/the-leaning-gate.js")));
@@ -101,7 +104,13 @@ class ReportOptionTest {
 
     @Test
     void reasonsWithoutAReportAreRefused() {
-        CommandRun refused = CommandRun.of("mark", GATE, "--report-reasons", "3", "--out", folder.resolve("x").toString());
+        CommandRun refused = CommandRun.of(
+                "mark",
+                GATE,
+                "--report-reasons",
+                "3",
+                "--out",
+                folder.resolve("x").toString());
         assertEquals(2, refused.code());
         assertTrue(refused.err().contains("Maybe add --report and a folder."), refused.err());
     }

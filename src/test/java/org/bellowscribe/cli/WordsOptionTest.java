@@ -37,7 +37,9 @@ class WordsOptionTest {
     void wordsAreInTheLanguageOfTheStyle() throws IOException {
         List<String> words = words("--words", "--style", "german");
         assertEquals("Jede Zeile dauert, bis die nächste beginnt.", words.get(6));
-        assertEquals(List.of(), words.stream().filter(line -> line.contains("button")).skip(1).toList());
+        assertEquals(
+                List.of(),
+                words.stream().filter(line -> line.contains("button")).skip(1).toList());
     }
 
     @Test

@@ -44,8 +44,8 @@ class OpeningsTest {
 
     @Test
     void bellowsThatNeverNeedAirDoNotRunOut() {
-        Openings without = Openings.of(
-                new Played(TWICE, 5000).push(1000, 1).pull(1000, 1).decided());
+        Openings without =
+                Openings.of(new Played(TWICE, 5000).push(1000, 1).pull(1000, 1).decided());
         assertFalse(without.usesAir());
         assertEquals(-1, without.runsOut());
     }

@@ -23,7 +23,17 @@ public final class StyleLibrary {
 
     /** Styles of the library in the order of {@link #all()}; a style may be based on one before it. */
     private static final List<String> IDS = List.of(
-            DEFAULT_ID, "two-lines", "fingers", "apart", "german", "french", "italian", "spanish", "dutch", "swedish", "catalan");
+            DEFAULT_ID,
+            "two-lines",
+            "fingers",
+            "apart",
+            "german",
+            "french",
+            "italian",
+            "spanish",
+            "dutch",
+            "swedish",
+            "catalan");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("style.xsd");
     private static final Map<String, DefinitionElement> ROOTS = Collections.unmodifiableMap(load());

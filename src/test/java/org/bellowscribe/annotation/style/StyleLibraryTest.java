@@ -124,9 +124,10 @@ class StyleLibraryTest {
     @Test
     void wordsDoNotEndInTheSignThatFixesAMark() throws IOException {
         assertEquals(
-                List.of("style.xml: line 1, column 54: error [bad-definition] The value \"air!\" of air-full in <words> is"
-                        + " not allowed.\n  Maybe write 1 to 24 characters without braces, such as air; the last one is no"
-                        + " !, which fixes a mark."),
+                List.of(
+                        "style.xml: line 1, column 54: error [bad-definition] The value \"air!\" of air-full in <words> is"
+                                + " not allowed.\n  Maybe write 1 to 24 characters without braces, such as air; the last one is no"
+                                + " !, which fixes a mark."),
                 problems("<style id='mine' name='Mine'><words air-full='air!'/></style>"));
     }
 
