@@ -101,7 +101,7 @@ final class RightHand {
                 .filter(button -> button.row() == row)
                 .map(Button::push)
                 .filter(Objects::nonNull)
-                .map(pitch -> (Pitch) Objects.requireNonNull(pitch))
+                .map(Objects::requireNonNull)
                 .toList();
         return Figure.inARow(
                 notes.stream()
