@@ -3,6 +3,7 @@ package org.bellowscribe.annotation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -132,7 +133,8 @@ public final class BellowsScribe {
         return one.compareTo(other) < 0 ? other : one;
     }
 
-    private static List<PartNote> notes(List<Fraction> cuts, TreeMap<Fraction, Fraction> covered, Counting counting) {
+    private static List<PartNote> notes(
+            List<Fraction> cuts, NavigableMap<Fraction, Fraction> covered, Counting counting) {
         List<PartNote> notes = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             Fraction from = cuts.get(i);

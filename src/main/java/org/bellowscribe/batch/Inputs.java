@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,6 +31,10 @@ final class Inputs {
     private final @Nullable Path results;
     private final boolean otherWays;
     private final Map<Path, Source> files = new LinkedHashMap<>();
+    private final RealPaths paths = new RealPaths();
+    /** The folders in which they really are. */
+    private final Set<Path> folders = new HashSet<>();
+
     private final Set<Path> pins = new LinkedHashSet<>();
     private final List<Sources.Problem> problems = new ArrayList<>();
 
@@ -66,13 +71,16 @@ final class Inputs {
         return List.copyOf(problems);
     }
 
-    /** Returns what a file is called whatever links lead to it. */
-    static Path real(Path path) {
-        try {
-            return path.toRealPath();
-        } catch (IOException e) {
-            return path.toAbsolutePath().normalize();
-        }
+    /** Returns what files are really called. */
+    RealPaths paths() {
+        return paths;
+    }
+
+    /** Returns the file that stands in a place; null if none of them does. */
+    @Nullable
+    Source at(Path place) {
+        Path folder = place.toAbsolutePath().getParent();
+        return folder != null && folders.contains(paths.folderOf(folder)) ? files.get(RealPaths.of(place)) : null;
     }
 
     private void add(String input) {
@@ -108,7 +116,7 @@ final class Inputs {
         } else if (!Files.isRegularFile(path)) {
             problems.add(new Sources.Problem(input, Source.noFile()));
         } else {
-            put(path, place);
+            put(path, place, RealPaths.of(path));
         }
     }
 
@@ -166,7 +174,7 @@ final class Inputs {
         for (Path file : scores) {
             Path relative = path.relativize(file);
             if (admits.test(relative) && wanted.selection().admits(relative)) {
-                put(file, place.resolve(relative));
+                put(file, place.resolve(relative), paths.ofFound(file));
                 admitted++;
             }
         }
@@ -174,13 +182,14 @@ final class Inputs {
         return admitted;
     }
 
-    private void put(Path file, Path place) {
+    private void put(Path file, Path place, Path real) {
         if (!isText(file)) {
             problem(file.toString(), "Its name is no text in the characters of this computer.", OTHER_NAME);
             return;
         }
         Path target = results == null ? file : results.resolve(place.toString());
-        files.putIfAbsent(real(file), new Source(file, file.toString(), target));
+        folders.add(real.getParent());
+        files.putIfAbsent(real, new Source(file, file.toString(), target));
     }
 
     // The names of a record or of another way to play are made of it.

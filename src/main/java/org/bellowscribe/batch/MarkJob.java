@@ -82,15 +82,16 @@ final class MarkJob {
             OtherWays.requireOurs(source, marked.otherWays().size());
             remarks.addAll(OtherWays.remarks(source, marked.otherWays().size()));
             for (int i = 0; i < marked.otherWays().size(); i++) {
-                AtomicFile.write(
-                        source.alternativeTarget(i + 2),
-                        marked.otherWays().get(i).encode());
+                source.files()
+                        .write(
+                                source.alternativeTarget(i + 2),
+                                marked.otherWays().get(i).encode());
             }
             for (BesideSheet sheet : marked.beside()) {
-                AtomicFile.write(source.beside(sheet.ending()), sheet.bytes());
+                source.files().write(source.beside(sheet.ending()), sheet.bytes());
             }
             for (Beside beside : outputs.beside()) {
-                AtomicFile.write(source.beside(beside.ending()), beside.of(marked.tune()));
+                source.files().write(source.beside(beside.ending()), beside.of(marked.tune()));
             }
             source.write(marked.score().encode());
         }
@@ -145,6 +146,6 @@ final class MarkJob {
 
     private void record(Source source, TuneRecord tuneRecord) throws DiagnosedException {
         String text = RecordWriter.write(tuneRecord, outputs.grades().grading());
-        AtomicFile.write(source.recordTarget(), text.getBytes(StandardCharsets.UTF_8));
+        source.files().write(source.recordTarget(), text.getBytes(StandardCharsets.UTF_8));
     }
 }

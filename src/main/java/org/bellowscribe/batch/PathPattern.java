@@ -51,12 +51,12 @@ public final class PathPattern {
     }
 
     /** Tells whether a word has signs of a pattern in it. */
-    static boolean isOne(String word) {
+    public static boolean isOne(String word) {
         return word.chars().anyMatch(letter -> SIGNS.indexOf(letter) >= 0);
     }
 
     /** Returns the folder above the first sign of a pattern, as it was written; empty for the current one. */
-    static String folderOf(String word) {
+    public static String folderOf(String word) {
         String pattern = word.replace(File.separatorChar, '/');
         int sign = 0;
         while (SIGNS.indexOf(pattern.charAt(sign)) < 0) {
@@ -87,7 +87,7 @@ public final class PathPattern {
      *
      * @param relative its path below the folder that is searched
      */
-    boolean matches(Path relative) {
+    public boolean matches(Path relative) {
         return matcher.matches(ofNames ? relative.getFileName() : relative);
     }
 

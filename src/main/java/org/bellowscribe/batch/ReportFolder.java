@@ -104,7 +104,7 @@ public final class ReportFolder {
         for (Result result : results) {
             Diagnostic error = result.firstError();
             String title = result.title().isEmpty() ? result.source().name() : result.title();
-            boolean done = result.done() && result.summary() != null;
+            boolean done = result.outcome() == Result.Outcome.DONE && result.summary() != null;
             lines.add(new IndexLine(
                     title,
                     done ? TUNES + places.get(result.source()) + PAGE : null,

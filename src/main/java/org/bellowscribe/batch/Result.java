@@ -92,6 +92,23 @@ public record Result(
         return new Result(source, outcome, summary, diagnostics, told, name);
     }
 
+    /** Returns this result as one of another source. */
+    Result of(Source other) {
+        return new Result(other, outcome, summary, diagnostics, told, title);
+    }
+
+    /** Returns this result with further lines to tell. */
+    Result telling(List<String> more) {
+        List<String> all = new ArrayList<>(told);
+        all.addAll(more);
+        return tellingOnly(all);
+    }
+
+    /** Returns this result with other lines to tell. */
+    Result tellingOnly(List<String> lines) {
+        return new Result(source, outcome, summary, diagnostics, lines, title);
+    }
+
     /** Returns this result, ended otherwise. */
     Result as(Outcome other) {
         return new Result(source, other, summary, diagnostics, told, title);

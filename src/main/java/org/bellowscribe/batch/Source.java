@@ -25,9 +25,16 @@ import org.jspecify.annotations.Nullable;
  * @param olderWays where other ways to play the tune stand since an earlier run, the first of them first
  * @param wholeName true if what is written beside the result keeps the ending in its name, as in
  *     {@code NAME.mxl.record.json}, because another result of the run has the same name but for the ending
+ * @param files where what is written for it goes
  */
 public record Source(
-        Path file, String shown, Path target, @Nullable Pipe pipe, List<Path> olderWays, boolean wholeName) {
+        Path file,
+        String shown,
+        Path target,
+        @Nullable Pipe pipe,
+        List<Path> olderWays,
+        boolean wholeName,
+        ResultWriter files) {
 
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
@@ -45,17 +52,22 @@ public record Source(
 
     /** Creates the source of a file beside whose result there is nothing yet. */
     public Source(Path file, String shown, Path target) {
-        this(file, shown, target, null, List.of(), false);
+        this(file, shown, target, null, List.of(), false, ResultWriter.TO_DISK);
     }
 
     /** Returns this source with what stands beside its result. */
     Source with(List<Path> ways) {
-        return new Source(file, shown, target, pipe, ways, wholeName);
+        return new Source(file, shown, target, pipe, ways, wholeName, files);
     }
 
     /** Returns this source, what is written beside its result under its whole name. */
     Source byWholeName() {
-        return new Source(file, shown, target, pipe, olderWays, true);
+        return new Source(file, shown, target, pipe, olderWays, true, files);
+    }
+
+    /** Returns this source, what is written for it going elsewhere. */
+    Source with(ResultWriter writer) {
+        return new Source(file, shown, target, pipe, olderWays, wholeName, writer);
     }
 
     /**
@@ -69,7 +81,8 @@ public record Source(
                 Path.of("standard output"),
                 new Pipe(in, out),
                 List.of(),
-                false);
+                false,
+                ResultWriter.TO_DISK);
     }
 
     /**
@@ -138,7 +151,7 @@ public record Source(
      */
     void write(byte[] bytes) throws DiagnosedException {
         if (pipe == null) {
-            AtomicFile.write(target, bytes);
+            files.write(target, bytes);
             return;
         }
         pipe.out().write(bytes, 0, bytes.length);
@@ -212,8 +225,7 @@ public record Source(
     }
 
     /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */
-    @Nullable
-    Path pinsFile() {
+    public @Nullable Path pinsFile() {
         return pipe == null ? file.resolveSibling(stem() + PINS) : null;
     }
 

@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -118,8 +119,9 @@ public final class Sources {
         });
         found.replaceAll(source -> source.with(OtherWays.besideResultOf(
                 source,
-                way -> isResultOf(taken.get(key(way)), source)
-                        && !inputs.files().containsKey(Inputs.real(way)))));
+                way -> inputs.paths().stands(way)
+                        && isResultOf(taken.get(key(way)), source)
+                        && inputs.at(way) == null)));
     }
 
     private boolean isInShare(Source source) {
@@ -132,9 +134,8 @@ public final class Sources {
     }
 
     private boolean isFree(Path real, Source source, Path target, Map<String, String> taken) {
-        Path place = Inputs.real(target);
-        Source input = inputs.files().get(place);
-        if (input != null && !(folder == null && real.equals(place))) {
+        Source input = inputs.at(target);
+        if (input != null && !(folder == null && real.equals(RealPaths.of(target)))) {
             problem(
                     source.shown(),
                     DiagnosticCode.UNWRITABLE,
@@ -193,13 +194,33 @@ public final class Sources {
         return List.copyOf(found);
     }
 
+    /** Removes temporary files beside the results that a run has left there that was killed. */
+    public void removeLeftovers(Instant now) {
+        Set<Path> folders = new HashSet<>();
+        found.stream()
+                .filter(source -> !source.isPiped())
+                .forEach(source -> folders.add(source.target().toAbsolutePath().getParent()));
+        folders.forEach(each -> AtomicFile.removeLeftovers(each, now));
+    }
+
+    /** Returns some of the files, without what is wrong with the inputs. */
+    public Sources only(Set<Path> files) {
+        Sources some = new Sources(folder, wanted, inputs);
+        some.problems.clear();
+        found.stream().filter(source -> files.contains(source.file())).forEach(some.found::add);
+        return some;
+    }
+
     /** Returns what is to be said of files of pins in folders that belong to no score. */
     public List<Problem> strayPins() {
+        if (inputs.pins().isEmpty()) {
+            return List.of();
+        }
         Set<Path> used = new HashSet<>();
         Collection<Source> all = inputs.files().values();
-        all.forEach(source -> used.add(Inputs.real(source.file().resolveSibling(source.stem() + Source.PINS))));
+        all.forEach(source -> used.add(RealPaths.of(source.file().resolveSibling(source.stem() + Source.PINS))));
         return inputs.pins().stream()
-                .filter(file -> !used.contains(Inputs.real(file)))
+                .filter(file -> !used.contains(RealPaths.of(file)))
                 .map(file -> StrayPins.remark(file, all))
                 .toList();
     }

@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param byName each by its name
  */
-public record Wishes(SortedMap<String, Wish> byName) {
+public record Wishes(NavigableMap<String, Wish> byName) {
 
     /** Nothing is wished. */
-    public static final Wishes NONE = new Wishes(Collections.emptySortedMap());
+    public static final Wishes NONE = new Wishes(Collections.emptyNavigableMap());
 
     /** Attributes of a book file that are no options of marking. */
     private static final Set<String> OWN =
@@ -32,12 +32,12 @@ public record Wishes(SortedMap<String, Wish> byName) {
 
     /** Copies the map. */
     public Wishes {
-        byName = Collections.unmodifiableSortedMap(new TreeMap<>(byName));
+        byName = Collections.unmodifiableNavigableMap(new TreeMap<>(byName));
     }
 
     /** Returns the options among the attributes of an element. */
     static Wishes of(DefinitionElement element) {
-        SortedMap<String, Wish> wishes = new TreeMap<>();
+        NavigableMap<String, Wish> wishes = new TreeMap<>();
         element.attributes().forEach((name, value) -> {
             if (!OWN.contains(name)) {
                 wishes.put(name, new Wish(name, value, element.place()));
@@ -58,7 +58,7 @@ public record Wishes(SortedMap<String, Wish> byName) {
 
     /** Returns these wishes and, where they say nothing, wider ones. */
     Wishes over(Wishes wider) {
-        SortedMap<String, Wish> all = new TreeMap<>(wider.byName);
+        NavigableMap<String, Wish> all = new TreeMap<>(wider.byName);
         for (List<String> either : EITHER) {
             if (either.stream().anyMatch(byName::containsKey)) {
                 either.forEach(all::remove);

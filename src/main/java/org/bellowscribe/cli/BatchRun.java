@@ -85,7 +85,7 @@ final class BatchRun {
 
     private void remark(Result result) {
         for (Diagnostic diagnostic : result.diagnostics()) {
-            if (notes.isShown(diagnostic)) {
+            if (notes.isShown(diagnostic, result.outcome() != Result.Outcome.UNCHANGED)) {
                 terminal.remark(result.source().shown(), diagnostic);
             }
         }

@@ -111,7 +111,7 @@ final class BookRun {
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         EditionReport report = new EditionReport(
-                run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false));
+                run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false, true));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }

@@ -33,6 +33,8 @@ final class BookSettings {
     private static final String PINS = "pins";
     private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading");
 
+    private static final Set<String> LISTS = Set.of("pattern", "also-for");
+
     private final Path folder;
     private final boolean record;
     private final Map<String, CommandOption<?>> options = new LinkedHashMap<>();
@@ -134,12 +136,12 @@ final class BookSettings {
         if (ONE_FILE.contains(wish.name())) {
             return isPath(wish.value()) ? seen(wish.value()) : wish.value();
         }
-        return wish.name().equals("pattern")
-                ? Arrays.stream(wish.value().split(",", -1)).map(this::pattern).collect(Collectors.joining(","))
+        return LISTS.contains(wish.name())
+                ? Arrays.stream(wish.value().split(",", -1)).map(this::item).collect(Collectors.joining(","))
                 : wish.value();
     }
 
-    private String pattern(String item) {
+    private String item(String item) {
         int sign = item.indexOf('=');
         String name = item.substring(sign + 1).strip();
         return item.substring(0, sign + 1) + (isPath(name) ? seen(name) : name);

@@ -72,6 +72,17 @@ final class FileOptions {
                 : Sources.find(wanted(words, words.rest(), terminal), null);
     }
 
+    /**
+     * Returns the files of a line about marking that writes nothing.
+     *
+     * @param beside asked about each file
+     */
+    static Sources toLookAt(CommandWords words, Function<Path, Wanted.Beside> beside, Terminal terminal)
+            throws UsageException {
+        requireInput(words);
+        return Sources.find(wanted(words, words.rest(), terminal, beside), null);
+    }
+
     /** Returns what a line that only reads asks for. */
     static Wanted wanted(CommandWords words, List<String> inputs, Terminal terminal) {
         return wanted(words, inputs, terminal, file -> Wanted.Beside.NOTHING);
@@ -83,6 +94,17 @@ final class FileOptions {
         Selection selection = new Selection(
                 words.get(INCLUDE, List.of()), words.get(EXCLUDE, List.of()), words.get(SHARD, Selection.Share.ALL));
         return new Wanted(inputs, selection, terminal.in(), beside);
+    }
+
+    /** Requires a place for results. */
+    static void requirePlace(CommandWords words) throws UsageException {
+        boolean inPlace = words.has(IN_PLACE);
+        if (inPlace && words.has(OUT)) {
+            throw new UsageException("--out and --in-place exclude each other.");
+        }
+        if (!inPlace && !words.has(OUT)) {
+            throw new UsageException("Where should the results go?%n  Maybe add --out and a folder.".formatted());
+        }
     }
 
     /**
@@ -113,16 +135,6 @@ final class FileOptions {
     private static Sources piped(CommandWords words, Terminal terminal) throws UsageException {
         refuseWithPipe(words, OUT, IN_PLACE);
         return Sources.piped(terminal.in(), terminal.out());
-    }
-
-    private static void requirePlace(CommandWords words) throws UsageException {
-        boolean inPlace = words.has(IN_PLACE);
-        if (inPlace && words.has(OUT)) {
-            throw new UsageException("--out and --in-place exclude each other.");
-        }
-        if (!inPlace && !words.has(OUT)) {
-            throw new UsageException("Where should the results go?%n  Maybe add --out and a folder.".formatted());
-        }
     }
 
     /** Returns where a command speaks that writes scores: beside a score on standard output, and little if quiet. */

@@ -4,15 +4,11 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Jobs;
-import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.ReportFolder;
+import org.bellowscribe.batch.Keeping;
 import org.bellowscribe.batch.Sources;
-import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Marks tunes. */
@@ -53,29 +49,33 @@ final class MarkCommand implements Command {
     }
 
     @Override
-    public ExitCode run(CommandWords words, Terminal given) throws UsageException {
+    public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
         if (words.rest().stream().anyMatch(Sources::isBook)) {
-            return new BookRun(words, given).run();
+            return new BookRun(words, terminal).run();
         }
-        MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = OutputOptions.of(words);
-        Sources sources = sources(words, outputs, given);
-        SteeringOptions.requireOneTune(words, sources.found().size());
-        Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
-        ReportFolder report =
-                ReportOptions.folder(words, sources.found(), outputs.grades().grading());
-        return new PagesRun(report, settings.instrument().name(), terminal)
-                .run(
-                        report(words),
-                        told -> new BatchRun(words, sources, terminal)
-                                .run(Jobs.mark(settings, outputs.with(report)), told));
+        if (words.has(WatchOptions.WATCH)) {
+            WatchOptions.require(words);
+            return Watch.until(words, terminal);
+        }
+        MarkRun run = MarkRun.plan(words, terminal);
+        if (words.has(MarkOptions.PRINT_SETTINGS)) {
+            return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
+        }
+        Keeping keeping = run.keeping();
+        return run.run(keeping, report(run, keeping), terminal);
     }
 
-    private Report report(CommandWords words) {
+    private Report report(MarkRun run, Keeping keeping) {
+        CommandWords words = run.words();
         boolean needsPins = SteeringOptions.usesPinsBeside(words);
-        return words.has(FileOptions.JSON)
-                ? new JsonReport(name(), needsPins, new JsonReport.Extra() {})
-                : new MarkReport(written(words), needsPins);
+        if (words.has(FileOptions.JSON)) {
+            return new JsonReport(name(), needsPins, new JsonReport.Extra() {});
+        }
+        if (keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE) {
+            return new StandingReport(needsPins);
+        }
+        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE);
+        return new MarkReport(written(words), needsPins, showsUnchanged);
     }
 
     private static MarkReport.Written written(CommandWords words) {
@@ -83,18 +83,5 @@ final class MarkCommand implements Command {
             return MarkReport.Written.SCORES;
         }
         return words.has(ReportOptions.REPORT) ? MarkReport.Written.PAGES : MarkReport.Written.NOTHING;
-    }
-
-    private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, ReportOptions.REPORT);
-        for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
-            FileOptions.refuseWithPipe(words, needsFiles);
-            ReportOptions.requireFolder(words, needsFiles);
-        }
-        if (ReportOptions.writesNoScore(words)) {
-            return FileOptions.toRead(words, terminal);
-        }
-        Wanted.Beside all = new Wanted.Beside(outputs.endings(), SteeringOptions.alternatives(words));
-        return FileOptions.toMark(words, file -> all, terminal);
     }
 }

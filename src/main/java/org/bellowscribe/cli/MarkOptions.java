@@ -74,6 +74,9 @@ final class MarkOptions {
             "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
                     + " (8 to 92 on the usual box); where it is cheapest if not given.");
 
+    static final CommandOption<Boolean> PRINT_SETTINGS = CommandOption.flag(
+            "print-settings", "Say which options hold for the tunes and where they come from; mark nothing.");
+
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
             INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
@@ -82,6 +85,22 @@ final class MarkOptions {
 
     /** Returns all options of the command, in the order in which to list them. */
     static List<CommandOption<?>> all() {
+        List<CommandOption<?>> all = new ArrayList<>(ofTunes());
+        all.addAll(ofRuns());
+        return all;
+    }
+
+    /** Returns those that are about a run as a whole. */
+    private static List<CommandOption<?>> ofRuns() {
+        List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
+        all.addAll(KeepingOptions.ALL);
+        all.add(PRINT_SETTINGS);
+        all.add(WatchOptions.WATCH);
+        return all;
+    }
+
+    /** Returns those that make the result of a tune what it is, and may stand in a settings file. */
+    static List<CommandOption<?>> ofTunes() {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,
                 AlsoForOption.ALSO_FOR,
@@ -98,7 +117,6 @@ final class MarkOptions {
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
         all.addAll(OutputOptions.ALL);
-        all.addAll(FileOptions.WRITING);
         return all;
     }
 

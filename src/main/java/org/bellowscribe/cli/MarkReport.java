@@ -18,6 +18,8 @@ final class MarkReport implements Report {
 
     private final Written written;
     private final boolean needsPins;
+    private final boolean showsUnchanged;
+    private boolean hasHead;
 
     /** What a run writes. */
     enum Written {
@@ -34,10 +36,12 @@ final class MarkReport implements Report {
      *
      * @param written what is written
      * @param needsPins false if the pins beside each score do not count
+     * @param showsUnchanged false if tunes whose results stand already have no line
      */
-    MarkReport(Written written, boolean needsPins) {
+    MarkReport(Written written, boolean needsPins, boolean showsUnchanged) {
         this.written = written;
         this.needsPins = needsPins;
+        this.showsUnchanged = showsUnchanged;
     }
 
     @Override
@@ -47,12 +51,23 @@ final class MarkReport implements Report {
 
     @Override
     public void begin(Terminal terminal) {
-        terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+        // The heading comes with the first line: a run that changes nothing has none.
+    }
+
+    private void head(Terminal terminal) {
+        if (!hasHead) {
+            terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+            hasHead = true;
+        }
     }
 
     @Override
     public void each(Result result, Terminal terminal) {
         TuneSummary summary = result.summary();
+        if (result.outcome() == Result.Outcome.UNCHANGED && !showsUnchanged) {
+            return;
+        }
+        head(terminal);
         if (summary == null) {
             terminal.out().println(refused(result));
             return;
@@ -61,14 +76,14 @@ final class MarkReport implements Report {
         result.told().forEach(line -> terminal.out().println(line));
     }
 
-    private static String refused(Result result) {
+    static String refused(Result result) {
         Diagnostic error = result.firstError();
         String code = error == null ? "" : " [" + error.code().id() + "]";
         String name = result.title().isEmpty() ? result.source().shown() : result.title();
         return "%-36s not marked%s".formatted(shorten(name), code);
     }
 
-    private static String figures(TuneSummary summary) {
+    static String figures(TuneSummary summary) {
         Cost cost = summary.cost();
         StringBuilder lines = new StringBuilder(LINE.formatted(
                 shorten(summary.title()),
@@ -120,10 +135,12 @@ final class MarkReport implements Report {
                 .map(Result::summary)
                 .filter(summary -> summary != null)
                 .toList();
+        int unchanged = (int) Report.count(results, Result.Outcome.UNCHANGED);
         terminal.out()
                 .printf(
-                        "%n%s marked, %d not marked; %s, %s; %d proved the least.%n",
-                        counted(marked.size(), "tune"),
+                        "%n%s marked, %s%d not marked; %s, %s; %d proved the least.%n",
+                        counted(marked.size() - unchanged, "tune"),
+                        unchanged == 0 ? "" : "%d unchanged, ".formatted(unchanged),
                         refusals.count(),
                         counted(marked.stream().mapToInt(TuneSummary::measures).sum(), "measure"),
                         counted(marked.stream().mapToInt(TuneSummary::airMarks).sum(), "air mark"),

@@ -1,5 +1,6 @@
 package org.bellowscribe.cli;
 
+import java.time.Instant;
 import java.util.List;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Sources;
@@ -41,6 +42,8 @@ final class StripCommand implements Command {
         Report report = words.has(FileOptions.JSON)
                 ? new JsonReport(name(), false, new JsonReport.Extra() {})
                 : new StripReport();
-        return new BatchRun(words, sources, FileOptions.speaking(words, given)).run(Jobs.strip(), report);
+        ExitCode code = new BatchRun(words, sources, FileOptions.speaking(words, given)).run(Jobs.strip(), report);
+        sources.removeLeftovers(Instant.now());
+        return code;
     }
 }

@@ -1,7 +1,6 @@
 package org.bellowscribe.edition;
 
 import java.util.List;
-import java.util.Locale;
 import org.bellowscribe.diagnostic.PlainText;
 
 /**
@@ -10,7 +9,8 @@ import org.bellowscribe.diagnostic.PlainText;
  */
 final class HtmlPage {
 
-    private static final String BEGINNING = """
+    private static String beginning(String title, String width) {
+        return """
             <!DOCTYPE html>
             <html lang="en">
             <head>
@@ -40,7 +40,9 @@ final class HtmlPage {
             </head>
             <body>
             <main>
-            """;
+            """
+                .formatted(title, width);
+    }
 
     private final StringBuilder html = new StringBuilder();
 
@@ -51,7 +53,7 @@ final class HtmlPage {
      * @param width how wide its text is at most, such as {@code 46em}
      */
     HtmlPage(String title, String width) {
-        html.append(String.format(Locale.ROOT, BEGINNING, escaped(title), width));
+        html.append(beginning(escaped(title), width));
     }
 
     /** Writes an element with a text. */

@@ -44,6 +44,8 @@ enum IndexColumn {
     FURTHER("further sheets", entry -> String.join(", ", entry.tune().further()));
 
     private final String heading;
+    // Functions without state.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Function<IndexEntry, String> value;
 
     IndexColumn(String heading, Function<IndexEntry, String> value) {

@@ -1,7 +1,7 @@
 package org.bellowscribe.edition;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.bellowscribe.edition.IndexColumn.IndexEntry;
@@ -85,7 +85,13 @@ public final class IndexHtml {
         page.markup("</div>");
     }
 
+    // A path of its own, so that a colon in the name begins no scheme.
     private static String link(String file) {
-        return URLEncoder.encode(file, StandardCharsets.UTF_8).replace("+", "%20");
+        try {
+            String path = new URI(null, null, "/./" + file, null).toASCIIString();
+            return HtmlPage.escaped(path.substring(1));
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("Every path can be written as an address.", e);
+        }
     }
 }

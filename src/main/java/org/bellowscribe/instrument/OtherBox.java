@@ -1,5 +1,6 @@
 package org.bellowscribe.instrument;
 
+import org.bellowscribe.theory.Pitch;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,11 +49,12 @@ public record OtherBox(Instrument own, Instrument other, int shift) {
 
     /** Returns true if a note of a button of the own box is where the hand looks for it on the other. */
     public boolean has(Button button, BellowsDirection direction) {
-        return button.pitch(direction) != null
+        Pitch pitch = button.pitch(direction);
+        return pitch != null
                 && other.buttons().stream()
                         .anyMatch(each -> each.row() == button.row()
                                 && each.number() == button.number() + shift
-                                && button.pitch(direction).equals(each.pitch(direction)));
+                                && pitch.equals(each.pitch(direction)));
     }
 
     /** Returns true if some button of the left hand of the other box has a sound in a direction. */

@@ -9,6 +9,7 @@ import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.musicxml.ScoreDocument;
+import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.explain.Alternative;
 
 /** The last step of marking: prints what was decided onto the sheet. Decides nothing. */
@@ -54,7 +55,7 @@ public final class TuneMarker {
         List<Annotation> marks = new ArrayList<>(marks(decided, arrangement));
         Integer tempo = settings.reading().quartersPerMinute();
         if (tempo != null) {
-            marks.add(new Annotation.Line(firstNote(tune), "Marked for %d quarters a minute.".formatted(tempo)));
+            marks.add(new Annotation.Line(firstNote(tune), tempo(tempo, tune.tune())));
         }
         lines.forEach(line -> marks.add(new Annotation.Line(firstNote(tune), line)));
         ScoreDocument score = sheet.withMarks(marks, output.added());
@@ -72,6 +73,13 @@ public final class TuneMarker {
             beside.add(new BesideSheet(LeftHandChoice.SHEET, alone));
         }
         return new MarkedTune(tune, score, otherWays(decided, sheet), beside, remarks);
+    }
+
+    private static String tempo(int quarters, Tune tune) {
+        boolean compound = tune.measures().get(0).time().isCompound();
+        return compound
+                ? "Marked for dotted quarter = %d.".formatted(Math.round(quarters / 1.5))
+                : "Marked for quarter = %d.".formatted(quarters);
     }
 
     private static int firstNote(DecidedTune tune) {

@@ -62,7 +62,7 @@ final class MarkIds implements XmlVisitor {
         String id;
         do {
             brackets++;
-            id = MarkNames.PREFIX + "l" + brackets;
+            id = MarkNames.PREFIX + "b" + brackets;
         } while (used.contains(id));
         return id;
     }

@@ -1,20 +1,23 @@
 package org.bellowscribe.page;
 
 import java.util.List;
-import org.bellowscribe.score.Tune;
+import org.bellowscribe.cause.AirCause;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.score.Whereabouts;
 
 /** The bellows through one playing of the tune, drawn and in words. */
 final class BellowsSection {
 
     private final Openings openings;
+    private final List<AirCause> causes;
     private final List<PlayedMeasure> played;
     private final Whereabouts places;
 
-    BellowsSection(Tune tune, Openings openings) {
-        this.openings = openings;
-        played = PlayedMeasure.of(tune);
-        places = new Whereabouts(tune);
+    BellowsSection(DecidedTune tune) {
+        openings = Openings.of(tune);
+        causes = tune.airCauses();
+        played = PlayedMeasure.of(tune.tune());
+        places = new Whereabouts(tune.tune());
     }
 
     /** Returns the section's content. */
@@ -25,7 +28,23 @@ final class BellowsSection {
         return html.append("</div>\n<p class=\"key\">")
                 .append(key())
                 .append("</p>\n")
+                .append(why())
                 .toString();
+    }
+
+    private String why() {
+        StringBuilder list = new StringBuilder();
+        for (AirCause cause : causes) {
+            list.append("<li data-step=\"%d\"><a href=\"#s%d\">%s</a>: %s</li>\n"
+                    .formatted(
+                            cause.event(),
+                            cause.event(),
+                            Html.capital(Html.text(places.name(cause.event()))),
+                            Html.text(cause.text())));
+        }
+        return list.isEmpty()
+                ? ""
+                : "<h3>Why the air button is pressed</h3>\n<ul class=\"about\">\n" + list + "</ul>\n";
     }
 
     private String nearest() {

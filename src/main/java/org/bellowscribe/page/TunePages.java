@@ -53,7 +53,7 @@ public final class TunePages {
     private static List<String> sections(TunePage page) {
         DecidedTune tune = page.tune();
         List<String> sections = new ArrayList<>();
-        add(sections, "bellows", "Bellows", new BellowsSection(tune.tune(), Openings.of(tune)).html());
+        add(sections, "bellows", "Bellows", new BellowsSection(tune).html());
         add(sections, "words", "Every mark in words", new StepSection(tune, page.style()).html());
         add(sections, "reasons", "Why not otherwise", new ExplainSection(tune.tune()).html(page.explained()));
         add(sections, "practise", "What to practise", new PractiseSection(tune.tune(), page.difficulty()).html());

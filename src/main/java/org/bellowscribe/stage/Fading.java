@@ -48,7 +48,7 @@ final class Fading {
     /** Returns true if the sheet has a mark. */
     boolean keeps(Mark mark) {
         int event = mark.event();
-        if (mark instanceof Mark.Finger) {
+        if (mark instanceof Mark.Finger || mark instanceof Mark.Sign) {
             return isMarked(event);
         }
         if (mark instanceof Mark.Syllable syllable) {

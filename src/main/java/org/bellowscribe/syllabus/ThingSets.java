@@ -2,6 +2,7 @@ package org.bellowscribe.syllabus;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -17,7 +18,7 @@ final class ThingSets {
      * @param tunes the things of each tune
      */
     ThingSets(List<? extends SortedSet<Thing>> tunes) {
-        SortedSet<Thing> all = new TreeSet<>();
+        NavigableSet<Thing> all = new TreeSet<>();
         tunes.forEach(all::addAll);
         List<Thing> numbered = new ArrayList<>(all);
         words = (numbered.size() + Long.SIZE - 1) / Long.SIZE;

@@ -90,7 +90,7 @@ class BookEditionTest {
     void aSheetHasItsNoteItsTempoAndWhatIsNew() throws IOException {
         String sheet = written("dg-21/easy.musicxml");
         assertTrue(sheet.contains("<words>Count to four.</words>"), sheet);
-        assertTrue(sheet.contains("<words>Marked for 80 quarters a minute.</words>"), sheet);
+        assertTrue(sheet.contains("<words>Marked for quarter = 80.</words>"), sheet);
         assertTrue(sheet.contains("<words>New: "), sheet);
     }
 

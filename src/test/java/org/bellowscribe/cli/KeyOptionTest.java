@@ -61,6 +61,6 @@ class KeyOptionTest {
     void aTempoThatIsAskedForStandsOnTheSheet() throws IOException {
         mark("--tempo", "60");
         String sheet = java.nio.file.Files.readString(folder.resolve("out/tune.musicxml"));
-        assertTrue(sheet.contains("<words>Marked for 60 quarters a minute.</words>"), sheet);
+        assertTrue(sheet.contains("<words>Marked for quarter = 60.</words>"), sheet);
     }
 }

@@ -71,6 +71,22 @@ class WrongUseTest {
     }
 
     @Test
+    void stages() {
+        assertWrong(mark("--stages", "both,bothe"), "--stages");
+        assertWrong(mark("--stage-tempo", "75"), "none are asked for", "Maybe add --stages.");
+        assertWrong(mark("--stages", "both", "--stage-tempo", "10"), "25 to 200");
+        assertWrong(mark("--stages", "both", "--stage-tempo", "bohth=75"), "--stage-tempo");
+        assertWrong(
+                mark("--stages", "left-hand", "--written-left-hand", "sheet"), "the same file", "Maybe leave one out.");
+    }
+
+    @Test
+    void furtherBoxes() {
+        assertWrong(mark("--also-for", "dg-21-fourth-buton"), "Maybe dg-21-fourth-button");
+        assertWrong(mark("--also-for", "anglo-cg-20"), "cannot be played like dg-21");
+    }
+
+    @Test
     void optionIsNotShortened() {
         assertWrong(mark("--instr", "dg-21"), "no option --instr");
     }

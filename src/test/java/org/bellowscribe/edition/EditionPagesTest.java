@@ -92,8 +92,8 @@ class EditionPagesTest {
     @Test
     void theIndexLinksTheSheets() {
         String index = IndexHtml.of(edition());
-        assertTrue(index.contains("href=\"a%20b.musicxml\""), index);
-        assertTrue(index.contains("href=\"a%20b.both.musicxml\""), index);
+        assertTrue(index.contains("href=\"./a%20b.musicxml\""), index);
+        assertTrue(index.contains("href=\"./a%20b.both.musicxml\""), index);
     }
 
     @Test

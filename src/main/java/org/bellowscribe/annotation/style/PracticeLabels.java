@@ -48,6 +48,11 @@ public record PracticeLabels(
      * @param count the count on which it is pressed
      */
     public String air(AirUse use, String count) {
-        return (use == AirUse.LIGHT ? airLightlyOn : airOn).with("count", count);
+        return onCount(use).with("count", count);
+    }
+
+    /** Returns the form of these words: with a place {@code {count}}. */
+    public Template onCount(AirUse use) {
+        return use == AirUse.LIGHT ? airLightlyOn : airOn;
     }
 }

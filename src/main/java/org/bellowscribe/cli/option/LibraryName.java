@@ -1,5 +1,8 @@
 package org.bellowscribe.cli.option;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
 import org.bellowscribe.definition.Library;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -21,6 +24,25 @@ public final class LibraryName<T> implements ValueReader<T> {
     @Override
     public T read(String option, String text) throws UsageException {
         return find(library::find, option, text);
+    }
+
+    @Override
+    public List<Path> files(String text) {
+        return isFile(text) ? List.of(Path.of(text)) : List.of();
+    }
+
+    @Override
+    public String fromFolder(Path folder, String text) {
+        return isFile(text) ? folder.resolve(text).toString() : text;
+    }
+
+    // What else has no ending and no folder is a misspelled id, and is said to be one.
+    private boolean isFile(String text) {
+        try {
+            return !library.ids().contains(text) && (Path.of(text).getNameCount() > 1 || text.endsWith(".xml"));
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     /**
