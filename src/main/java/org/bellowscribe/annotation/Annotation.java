@@ -33,12 +33,36 @@ public sealed interface Annotation {
     record Words(int noteIndex, boolean above, String text) implements Annotation {}
 
     /**
+     * A line of words below the staff that is about the tune as a whole. Several of them at a note stand below each other.
+     *
+     * @param noteIndex the note or rest before which the direction stands
+     * @param text text, never empty, so short that it has room below half a system
+     */
+    record Line(int noteIndex, String text) implements Annotation {}
+
+    /**
      * A finger number at a note head.
      *
      * @param noteIndex the note
      * @param finger 1 to 5
      */
     record Finger(int noteIndex, int finger) implements Annotation {}
+
+    /**
+     * A sign of the standard music font layout that no program is known to draw yet, for those that will.
+     *
+     * @param noteIndex the note
+     * @param smufl canonical name of the glyph in SMuFL, such as {@code accdnPush}
+     */
+    record Sign(int noteIndex, String smufl) implements Annotation {}
+
+    /**
+     * A bracket above notes.
+     *
+     * @param noteIndex the note with which it begins
+     * @param last the note behind which it ends, the same or one behind it
+     */
+    record Bracket(int noteIndex, int last) implements Annotation {}
 
     /**
      * A chord symbol.

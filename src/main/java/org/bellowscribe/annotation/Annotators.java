@@ -1,8 +1,10 @@
 package org.bellowscribe.annotation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
+import java.util.function.Predicate;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -74,7 +76,7 @@ public final class Annotators {
     public static List<Annotation> annotate(Arrangement arrangement, List<String> ids, SignedMarks signed)
             throws DiagnosedException {
         SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), signed);
-        for (Annotator annotator : find(ids)) {
+        for (Annotator annotator : inOrder(find(ids), arrangement.style().lines())) {
             annotator.marks(arrangement).forEach(sheet::add);
         }
         for (Annotator annotator : all()) {
@@ -85,6 +87,44 @@ public final class Annotators {
         signed.aspects()
                 .keySet()
                 .forEach(event -> fixed(arrangement, event, signed).forEach(sheet::add));
+        return sheet.annotations();
+    }
+
+    // Lines stand below each other in the order in which they are first named.
+    private static List<Annotator> inOrder(List<Annotator> annotators, List<String> lines) {
+        return annotators.stream()
+                .sorted(Comparator.comparingInt(
+                        annotator -> lines.contains(annotator.id()) ? lines.indexOf(annotator.id()) : lines.size()))
+                .toList();
+    }
+
+    /**
+     * Returns what to write on a sheet that leaves some marks out; words stand where they stand on the full sheet.
+     *
+     * @param ids ids of the marks to write, in any order; empty for none
+     * @param keeps true for the marks that are written
+     * @param more marks besides
+     * @return by note in document order, and at a note chord symbols, words, then lyric lines from the top, then fingers
+     * @throws DiagnosedException naming every id that no annotator has
+     */
+    public static List<Annotation> annotate(
+            Arrangement arrangement, List<String> ids, Predicate<Mark> keeps, List<Mark> more)
+            throws DiagnosedException {
+        SheetMarks sheet = new SheetMarks(arrangement.tune(), arrangement.style(), SignedMarks.NONE);
+        List<Annotator> written = find(ids);
+        for (Annotator annotator : all()) {
+            boolean asked = written.stream().anyMatch(each -> each.id().equals(annotator.id()));
+            if (asked || annotator.byDefault()) {
+                for (Mark mark : annotator.marks(arrangement)) {
+                    if (asked && keeps.test(mark)) {
+                        sheet.add(mark);
+                    } else {
+                        sheet.leaveRoomFor(mark);
+                    }
+                }
+            }
+        }
+        more.forEach(sheet::add);
         return sheet.annotations();
     }
 

@@ -9,7 +9,6 @@ import org.bellowscribe.annotation.style.LeftHandLabels;
 import org.bellowscribe.lefthand.LeftHandFingers;
 import org.bellowscribe.lefthand.Stroke;
 import org.bellowscribe.lefthand.Voicing;
-import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
@@ -18,8 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes out what the left hand plays. */
 public final class LeftHandScribe {
-
-    private record Moment(int measure, Fraction onset) {}
 
     private final Arrangement arrangement;
     private final Tune sheet;
@@ -38,7 +35,7 @@ public final class LeftHandScribe {
      *     its notes in another key
      * @param withFingers true to write fingers
      */
-    public static LeftHandPart part(Arrangement arrangement, Tune sheet, boolean withFingers) {
+    public static OwnPart part(Arrangement arrangement, Tune sheet, boolean withFingers) {
         return new LeftHandScribe(arrangement, sheet, withFingers).part(Map.of());
     }
 
@@ -49,22 +46,33 @@ public final class LeftHandScribe {
      * @param sheet the tune as the sheet has it
      * @param withFingers true to write fingers
      */
-    public static LeftHandPart alone(Arrangement arrangement, Tune sheet, boolean withFingers) {
-        LeftHandScribe scribe = new LeftHandScribe(arrangement, sheet, withFingers);
-        return scribe.part(LeftHandWords.of(arrangement));
+    public static OwnPart alone(Arrangement arrangement, Tune sheet, boolean withFingers) {
+        return alone(arrangement, sheet, withFingers, List.of());
     }
 
-    private LeftHandPart part(Map<Integer, String> words) {
+    /**
+     * Returns the part for practicing without the melody, with more words above it.
+     *
+     * @param sheet the tune as the sheet has it
+     * @param withFingers true to write fingers
+     * @param more marks, of which the words are written
+     */
+    public static OwnPart alone(Arrangement arrangement, Tune sheet, boolean withFingers, List<Mark> more) {
+        LeftHandScribe scribe = new LeftHandScribe(arrangement, sheet, withFingers);
+        return scribe.part(LeftHandWords.of(arrangement, more));
+    }
+
+    private OwnPart part(Map<Integer, String> words) {
         List<List<PartNote>> notes = new ArrayList<>();
         List<List<PartWords>> texts = new ArrayList<>();
         sheet.measures().forEach(measure -> {
             notes.add(new ArrayList<>());
             texts.add(new ArrayList<>());
         });
-        Map<Moment, List<Stroke>> moments = moments();
+        Map<PartMoment, List<Stroke>> moments = moments();
         moments.forEach((moment, strokes) -> notes.get(moment.measure()).add(note(moment, strokes)));
         words.forEach((event, text) -> {
-            Moment moment = moment(sheet.events().get(event), Fraction.ZERO);
+            PartMoment moment = PartMoment.of(sheet, sheet.events().get(event), Fraction.ZERO);
             texts.get(moment.measure()).add(new PartWords(moment.onset(), text));
         });
         List<PartMeasure> measures = new ArrayList<>();
@@ -72,31 +80,19 @@ public final class LeftHandScribe {
             measures.add(
                     new PartMeasure(measure, cut(notes.get(measure.index()), measure), texts.get(measure.index())));
         }
-        return new LeftHandPart(sheet.part(), measures);
+        return new OwnPart(sheet.part(), measures);
     }
 
-    private Map<Moment, List<Stroke>> moments() {
-        Map<Moment, List<Stroke>> moments = new LinkedHashMap<>();
+    private Map<PartMoment, List<Stroke>> moments() {
+        Map<PartMoment, List<Stroke>> moments = new LinkedHashMap<>();
         for (Stroke stroke : Stroke.of(arrangement.solution())) {
-            Moment moment = moment(stroke.step().event(), stroke.offset());
+            PartMoment moment = PartMoment.of(sheet, stroke.step().event(), stroke.offset());
             moments.computeIfAbsent(moment, any -> new ArrayList<>()).add(stroke);
         }
         return moments;
     }
 
-    /** Returns the place of a moment of an event, which may go on through several measures. */
-    private Moment moment(Event event, Fraction offset) {
-        int measure = event.measure();
-        Fraction onset = event.onset().plus(offset);
-        while (measure + 1 < sheet.measures().size()
-                && onset.compareTo(sheet.measures().get(measure).length()) >= 0) {
-            onset = onset.minus(sheet.measures().get(measure).length());
-            measure++;
-        }
-        return new Moment(measure, onset);
-    }
-
-    private PartNote note(Moment moment, List<Stroke> strokes) {
+    private PartNote note(PartMoment moment, List<Stroke> strokes) {
         LeftHandLabels labels = arrangement.style().leftHand();
         int fifths = sheet.measures().get(moment.measure()).key().fifths();
         List<NoteName> notes = new ArrayList<>();

@@ -1,5 +1,6 @@
 package org.bellowscribe.annotation;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -16,8 +17,10 @@ final class LeftHandWords {
     /**
      * Returns the words by 0-based index of the event: the direction at the first stroke of every section and wherever
      * the bellows have turned since the stroke before, on any pass; the air marks of the tune.
+     *
+     * @param more marks, of which the words are added
      */
-    static Map<Integer, String> of(Arrangement arrangement) {
+    static Map<Integer, String> of(Arrangement arrangement, List<Mark> more) {
         WordLabels labels = arrangement.style().words();
         PlayNeighbors neighbors =
                 PlayNeighbors.of(arrangement.tune(), event -> isStruck(arrangement.step(event.index())));
@@ -35,6 +38,11 @@ final class LeftHandWords {
             }
             if (air) {
                 words.add(event, new Mark.Words(event, Topic.AIR, labels.air(step.air())));
+            }
+        }
+        for (Mark mark : more) {
+            if (mark instanceof Mark.Words text) {
+                words.add(text.event(), text);
             }
         }
         SortedMap<Integer, String> texts = new TreeMap<>();

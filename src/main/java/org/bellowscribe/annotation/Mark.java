@@ -62,6 +62,19 @@ public sealed interface Mark {
     }
 
     /**
+     * A sign of the standard music font layout.
+     *
+     * @param event the event; must not be a rest
+     * @param smufl canonical name of the glyph in SMuFL, such as {@code accdnPush}
+     */
+    record Sign(int event, String smufl) implements Mark {
+        /** Checks that there is a name. */
+        public Sign {
+            checkText(smufl);
+        }
+    }
+
+    /**
      * A chord symbol.
      *
      * @param event the event
@@ -77,6 +90,14 @@ public sealed interface Mark {
             return root + quality + (bass.equals(root) ? "" : "/" + bass);
         }
     }
+
+    /**
+     * A line over notes.
+     *
+     * @param event the first of them; no rest
+     * @param last the last of them, the same or one behind it; no rest
+     */
+    record Bracket(int event, int last) implements Mark {}
 
     private static void checkText(String text) {
         if (text.isBlank()) {

@@ -71,7 +71,7 @@ final class MergedWords {
     /** Returns the words in the order of the notes. */
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>();
-        texts.forEach((note, topics) -> annotations.add(new Annotation.Words(note, true, text(topics))));
+        texts.forEach((note, topics) -> annotations.add(new Annotation.Words(note, labels.above(), text(topics))));
         return annotations;
     }
 

@@ -1,6 +1,7 @@
 package org.bellowscribe.annotation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.bellowscribe.annotation.style.Style;
@@ -21,7 +22,7 @@ final class SheetMarks {
     private final MergedWords words;
     // Those and the usual ones that are not printed: every sheet of a tune has its words at the same notes.
     private final MergedWords places;
-    private final List<Annotation> fingers = new ArrayList<>();
+    private final List<Annotation> others = new ArrayList<>();
     private final List<Annotation> symbols = new ArrayList<>();
 
     SheetMarks(Tune tune, Style style, SignedMarks signed) {
@@ -42,8 +43,13 @@ final class SheetMarks {
             written(mark.event()).forEach(written -> add(symbol, written));
         } else if (mark instanceof Mark.Syllable syllable && !event.isGap()) {
             lyrics.add(event.firstNoteIndex(), signed(syllable));
+        } else if (mark instanceof Mark.Sign sign && !event.isGap()) {
+            others.add(new Annotation.Sign(event.noteIndices().get(0), sign.smufl()));
         } else if (mark instanceof Mark.Finger finger && !event.isGap()) {
-            fingers.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
+            others.add(new Annotation.Finger(event.noteIndices().get(finger.note()), finger.finger()));
+        } else if (mark instanceof Mark.Bracket line) {
+            List<Integer> end = tune.events().get(line.last()).noteIndices();
+            others.add(new Annotation.Bracket(event.firstNoteIndex(), Collections.max(end)));
         }
     }
 
@@ -97,7 +103,7 @@ final class SheetMarks {
 
     /** Returns what to write, in the order of the file. */
     List<Annotation> annotations() {
-        List<Annotation> annotations = new ArrayList<>(fingers);
+        List<Annotation> annotations = new ArrayList<>(others);
         annotations.addAll(symbols);
         StartWords.spread(places, tune.events()).forEach(words::move);
         annotations.addAll(words.annotations());
@@ -110,7 +116,7 @@ final class SheetMarks {
         if (annotation instanceof Annotation.Symbol) {
             return -1;
         }
-        if (annotation instanceof Annotation.Words) {
+        if (annotation instanceof Annotation.Words || annotation instanceof Annotation.Bracket) {
             return 0;
         }
         return annotation instanceof Annotation.Syllable syllable ? 1 + syllable.line() : Integer.MAX_VALUE;

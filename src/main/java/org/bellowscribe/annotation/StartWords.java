@@ -23,7 +23,7 @@ final class StartWords {
     private static final double CHARACTER = 0.43;
 
     // What may wait; what is wanted soonest comes first.
-    private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY);
+    private static final List<Topic> MOVABLE = List.of(Topic.HAND, Topic.ROW, Topic.KEY, Topic.ALSO_FOR);
 
     /**
      * Where words of the start go.

@@ -16,6 +16,10 @@ public enum Topic {
     LEFT_HAND,
     /** The key that sounds where it is not that of the sheet. */
     KEY,
+    /** For which other boxes a line of numbers is. */
+    ALSO_FOR,
+    /** A tempo that is not that of the tune. */
+    TEMPO,
     /** Anything else. */
     OTHER
 }

@@ -2,11 +2,17 @@ package org.bellowscribe.batch;
 
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.UUID;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -16,6 +22,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes a file whole or not at all. */
 public final class AtomicFile {
+
+    /** How the names of temporary files begin and end. */
+    private static final String NAME = ".bellowscribe-";
+
+    private static final String ENDING = ".part";
+
+    /** No write takes so long: what is older was left by a run that was killed. */
+    private static final Duration OLD = Duration.ofMinutes(10);
 
     private AtomicFile() {}
 
@@ -32,14 +46,10 @@ public final class AtomicFile {
             Path file = target.toAbsolutePath();
             Path folder = file.getParent();
             Files.createDirectories(folder);
-            temporary = Files.createTempFile(folder, ".bellowscribe", ".part");
-            Files.write(temporary, bytes);
-            // A temporary file is for its owner alone; the result is like any other file of the folder.
+            temporary = folder.resolve(NAME + UUID.randomUUID() + ENDING);
+            Files.write(temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             if (Files.exists(file)) {
                 copyPermissions(file, temporary);
-            } else {
-                Files.deleteIfExists(temporary);
-                Files.write(temporary, bytes);
             }
             move(temporary, file);
         } catch (IOException e) {
@@ -50,6 +60,23 @@ public final class AtomicFile {
                     "Maybe choose another folder with --out, or see to the permissions of this one."));
         } finally {
             remove(temporary);
+        }
+    }
+
+    /**
+     * Removes temporary files from a folder that a run has left there that was killed.
+     *
+     * @param now the time
+     */
+    public static void removeLeftovers(Path folder, Instant now) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, NAME + "*" + ENDING)) {
+            for (Path file : files) {
+                if (Files.getLastModifiedTime(file).toInstant().isBefore(now.minus(OLD))) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            // They harm nobody.
         }
     }
 

@@ -19,11 +19,12 @@ import org.jspecify.annotations.Nullable;
 /** Tries tunes on instruments and in keys; nothing is written. */
 public final class FitJob implements Job {
 
-    private final Job safely = new SafeJob(this::fit);
+    private final Job safely = SafeJob.of(this::fit);
     private final List<Instrument> instruments;
     private final FitOptions options;
     private final ReadingOptions reading;
     private final Map<Source, TuneFit> fits = new ConcurrentHashMap<>();
+    private final Map<Source, String> books = new ConcurrentHashMap<>();
 
     /**
      * Creates the job.
@@ -43,11 +44,17 @@ public final class FitJob implements Job {
     }
 
     private Result fit(Source source, byte[] bytes) throws DiagnosedException {
-        String bare = ScoreDocument.decode(bytes).withoutMarks().text();
-        Tune tune = ScoreReader.read(bare, source.stem(), reading);
+        ScoreDocument document = ScoreDocument.decode(bytes).withoutMarks();
+        books.put(source, document.bookTitle());
+        Tune tune = ScoreReader.read(document.text(), source.stem(), reading);
         List<Trial> trials = Fitting.rank(tune, instruments, options);
         fits.put(source, new TuneFit(source.shown(), tune, trials));
-        return new Result(source, true, null, new ArrayList<>(tune.diagnostics()));
+        return new Result(source, true, null, new ArrayList<>(tune.diagnostics())).titled(tune.title());
+    }
+
+    /** Returns the title of the book that a score says it is taken from; empty if it does not say or was not read. */
+    public String bookTitle(Source source) {
+        return books.getOrDefault(source, "");
     }
 
     /** Hands over what came of a file, once; null if nothing did. */

@@ -1,5 +1,6 @@
 package org.bellowscribe.batch;
 
+import java.util.function.Function;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.musicxml.SchemaCheck;
 import org.bellowscribe.musicxml.read.ScoreReader;
@@ -16,7 +17,17 @@ public final class Jobs {
     public static Job mark(MarkSettings settings, Outputs outputs) {
         warm();
         MarkJob job = new MarkJob(settings, outputs);
-        return new SafeJob(job::run);
+        return SafeJob.of(job::run);
+    }
+
+    /**
+     * Returns the job that marks tunes, each as it is planned, if their results are not as they would be.
+     *
+     * @param plans how each source is marked
+     * @param keeping what to do with results that stand already
+     */
+    public static Job mark(Function<Source, MarkPlan> plans, Keeping keeping) {
+        return SafeJob.of(new KeptWork(plans, keeping, Jobs::warm));
     }
 
     // What all tunes share takes most of a second each to build; the schema meanwhile, by another thread.
@@ -29,6 +40,6 @@ public final class Jobs {
 
     /** Returns the job that takes our marks out again and tells how many. */
     public static Job strip() {
-        return new SafeJob(new StripJob());
+        return SafeJob.of(new StripJob());
     }
 }

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 /** Reads what somebody marked in scores; nothing is written. */
 public final class LearnJob implements Job {
 
-    private final Job safely = new SafeJob(this::read);
+    private final Job safely = SafeJob.of(this::read);
     private final MarkSettings settings;
     private final TaughtReader reader;
     private final @Nullable Path pins;

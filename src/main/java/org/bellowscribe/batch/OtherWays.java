@@ -52,7 +52,7 @@ final class OtherWays {
     static List<Path> besideResultOf(Source source, Predicate<Path> own) {
         return IntStream.rangeClosed(2, LAST)
                 .mapToObj(source::alternativeTarget)
-                .filter(way -> Files.isRegularFile(way) && own.test(way) && hasOurMarks(way) && !isOfATune(way, source))
+                .filter(way -> own.test(way) && Files.isRegularFile(way) && hasOurMarks(way) && !isOfATune(way, source))
                 .toList();
     }
 

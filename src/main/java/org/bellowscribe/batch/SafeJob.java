@@ -15,10 +15,26 @@ final class SafeJob implements Job {
         Result run(Source source, byte[] bytes) throws DiagnosedException;
     }
 
-    private final Work work;
+    /** Work that needs no bytes: they were read before. */
+    @FunctionalInterface
+    interface LaterWork {
+        Result run(Source source) throws DiagnosedException;
+    }
 
-    SafeJob(Work work) {
+    private final LaterWork work;
+
+    private SafeJob(LaterWork work) {
         this.work = work;
+    }
+
+    /** Returns the job of work on the bytes of a file. */
+    static SafeJob of(Work work) {
+        return new SafeJob(source -> work.run(source, source.read()));
+    }
+
+    /** Returns the job of work that needs no bytes. */
+    static SafeJob later(LaterWork work) {
+        return new SafeJob(work);
     }
 
     @Override
@@ -37,7 +53,7 @@ final class SafeJob implements Job {
 
     private Result attempt(Source source) {
         try {
-            return work.run(source, source.read());
+            return work.run(source);
         } catch (DiagnosedException e) {
             return Result.failed(source, e.diagnostics());
         } catch (OutOfMemoryError e) {

@@ -127,12 +127,19 @@ final class ScoreFolder {
         if (!name(file).endsWith(".xml")) {
             return false;
         }
-        try (InputStream in = Files.newInputStream(file)) {
-            ScoreKind kind = ScoreKind.ofBeginning(in.readNBytes(BEGINNING));
+        try {
+            ScoreKind kind = kind(file);
             return kind != null && !kind.isScore();
         } catch (IOException e) {
             // It is said when its turn comes.
             return false;
+        }
+    }
+
+    /** Returns the kind of a file by its beginning; null if that does not tell. */
+    static @Nullable ScoreKind kind(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return ScoreKind.ofBeginning(in.readNBytes(BEGINNING));
         }
     }
 

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -24,15 +25,19 @@ import org.jspecify.annotations.Nullable;
  * @param olderWays where other ways to play the tune stand since an earlier run, the first of them first
  * @param wholeName true if what is written beside the result keeps the ending in its name, as in
  *     {@code NAME.mxl.record.json}, because another result of the run has the same name but for the ending
+ * @param files where what is written for it goes
  */
 public record Source(
-        Path file, String shown, Path target, @Nullable Pipe pipe, List<Path> olderWays, boolean wholeName) {
+        Path file,
+        String shown,
+        Path target,
+        @Nullable Pipe pipe,
+        List<Path> olderWays,
+        boolean wholeName,
+        ResultWriter files) {
 
     /** How the name of a record ends. */
     public static final String RECORD = ".record.json";
-
-    /** How the name of a sheet for the left hand ends. */
-    public static final String LEFT_HAND = ".left-hand.musicxml";
 
     /** How the name of a file of pins ends. */
     static final String PINS = ".pins.xml";
@@ -47,17 +52,22 @@ public record Source(
 
     /** Creates the source of a file beside whose result there is nothing yet. */
     public Source(Path file, String shown, Path target) {
-        this(file, shown, target, null, List.of(), false);
+        this(file, shown, target, null, List.of(), false, ResultWriter.TO_DISK);
     }
 
     /** Returns this source with what stands beside its result. */
     Source with(List<Path> ways) {
-        return new Source(file, shown, target, pipe, ways, wholeName);
+        return new Source(file, shown, target, pipe, ways, wholeName, files);
     }
 
     /** Returns this source, what is written beside its result under its whole name. */
     Source byWholeName() {
-        return new Source(file, shown, target, pipe, olderWays, true);
+        return new Source(file, shown, target, pipe, olderWays, true, files);
+    }
+
+    /** Returns this source, what is written for it going elsewhere. */
+    Source with(ResultWriter writer) {
+        return new Source(file, shown, target, pipe, olderWays, wholeName, writer);
     }
 
     /**
@@ -71,7 +81,8 @@ public record Source(
                 Path.of("standard output"),
                 new Pipe(in, out),
                 List.of(),
-                false);
+                false,
+                ResultWriter.TO_DISK);
     }
 
     /**
@@ -140,7 +151,7 @@ public record Source(
      */
     void write(byte[] bytes) throws DiagnosedException {
         if (pipe == null) {
-            AtomicFile.write(target, bytes);
+            files.write(target, bytes);
             return;
         }
         pipe.out().write(bytes, 0, bytes.length);
@@ -199,9 +210,22 @@ public record Source(
         return target.resolveSibling(stem + "." + number + name.substring(stem.length()));
     }
 
+    /**
+     * Returns all places where a run may write something for it.
+     *
+     * @param beside what may be written beside the result
+     */
+    List<Path> targets(Wanted.Beside beside) {
+        List<Path> targets = new ArrayList<>(List.of(target));
+        beside.endings().forEach(ending -> targets.add(beside(ending)));
+        for (int way = 1; way <= beside.alternatives(); way++) {
+            targets.add(alternativeTarget(way + 1));
+        }
+        return targets;
+    }
+
     /** Returns where its pins are, if there are any: beside the score, as {@code NAME.pins.xml}; null for a stream. */
-    @Nullable
-    Path pinsFile() {
+    public @Nullable Path pinsFile() {
         return pipe == null ? file.resolveSibling(stem() + PINS) : null;
     }
 

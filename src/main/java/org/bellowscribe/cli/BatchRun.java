@@ -35,45 +35,60 @@ final class BatchRun {
 
     /** Does the job on every file and reports. */
     ExitCode run(Job job, Report report) {
-        List<Source> files = sources.found();
+        return run(sources.found(), job, report);
+    }
+
+    /** Does the job on files in their order, the report to come later. */
+    void prepare(List<Source> files, Job job) {
+        Progress progress = new Progress(terminal, files, System::nanoTime);
+        progress.show();
+        Batch.run(files, job, threads, result -> {
+            progress.hide();
+            progress.count();
+            progress.show();
+        });
+        progress.hide();
+    }
+
+    /** Does the job on files in their order and reports. */
+    ExitCode run(List<Source> files, Job job, Report report) {
         List<Result> done = new ArrayList<>();
         report.begin(terminal);
-        terminal.progress(0, files.size());
+        Progress progress = new Progress(terminal, files, System::nanoTime);
+        progress.show();
         Batch.run(files, job, threads, result -> {
-            terminal.endProgress();
+            progress.hide();
             done.add(result);
             report.each(result, terminal);
-            remark(result);
-            terminal.progress(done.size(), files.size());
+            if (!report.holdsRemarks()) {
+                remark(result);
+            }
+            progress.count();
+            progress.show();
         });
-        terminal.endProgress();
         List<Sources.Problem> remarks = new ArrayList<>(report.needsPins() ? sources.strayPins() : List.of());
         remarks.addAll(sources.problems());
-        remarks.forEach(remark -> terminal.err().println(remark.diagnostic().print(remark.input())));
+        remarks.forEach(remark -> report.problem(remark, terminal));
         notes.tellHidden(terminal);
-        List<String> failed = failed(done);
-        report.end(done, failed, terminal);
+        Refusals refusals = Refusals.of(done, sources.problems());
+        report.end(done, refusals, terminal);
+        return code(done, refusals);
+    }
+
+    private static ExitCode code(List<Result> done, Refusals refusals) {
         if (done.stream().anyMatch(BatchRun::isBroken)) {
             return ExitCode.BROKEN;
         }
-        return failed.isEmpty() ? ExitCode.ALL_DONE : ExitCode.SOME_FAILED;
+        boolean outOfDate = Report.count(done, Result.Outcome.OUT_OF_DATE) > 0;
+        return refusals.count() > 0 || outOfDate ? ExitCode.SOME_FAILED : ExitCode.ALL_DONE;
     }
 
     private void remark(Result result) {
         for (Diagnostic diagnostic : result.diagnostics()) {
-            if (notes.isShown(diagnostic)) {
-                terminal.err().println(diagnostic.print(result.source().shown()));
+            if (notes.isShown(diagnostic, result.outcome() != Result.Outcome.UNCHANGED)) {
+                terminal.remark(result.source().shown(), diagnostic);
             }
         }
-    }
-
-    private List<String> failed(List<Result> done) {
-        List<String> failed = new ArrayList<>();
-        done.stream()
-                .filter(result -> !result.done())
-                .forEach(result -> failed.add(result.source().shown()));
-        sources.problems().forEach(problem -> failed.add(problem.input()));
-        return failed;
     }
 
     private static boolean isBroken(Result result) {

@@ -11,11 +11,14 @@ final class Commands {
             new MarkCommand(),
             new StripCommand(),
             new FitCommand(),
+            new CompareCommand(),
+            new BookCommand(),
             new CalibrateCommand(),
             new InstrumentsCommand(),
             new StylesCommand(),
             new MannersCommand(),
-            new PatternsCommand());
+            new PatternsCommand(),
+            new GradingsCommand());
 
     private Commands() {}
 

@@ -3,7 +3,9 @@ package org.bellowscribe.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.bellowscribe.batch.FitJob;
@@ -18,10 +20,12 @@ import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.fit.BookFit;
 import org.bellowscribe.fit.FitOptions;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.file.LibraryEntry;
 import org.bellowscribe.report.FitCsv;
 import org.bellowscribe.report.FitJson;
 import org.bellowscribe.report.FitText;
 import org.bellowscribe.report.FitWriter;
+import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +38,7 @@ final class FitCommand implements Command {
     private static final int USUAL_SEMITONES = 12;
     private static final WholeNumber COUNT = new WholeNumber(0, 10_000);
 
-    private static final CommandOption<List<Instrument>> INSTRUMENT = new CommandOption<>(
+    private static final CommandOption<List<LibraryEntry>> INSTRUMENT = new CommandOption<>(
             "instrument",
             "LIST|all",
             "Instruments (ids or files) with commas between; all if not given.",
@@ -80,27 +84,53 @@ final class FitCommand implements Command {
         List<CommandOption<?>> options =
                 new ArrayList<>(List.of(INSTRUMENT, TRANSPOSE, SOLVE, BEST, MarkOptions.MANNER, FORMAT, OUT));
         options.addAll(LineOptions.ALL);
+        options.addAll(List.of(FileOptions.SHARD, FileOptions.JSON));
         options.addAll(FileOptions.READING);
         return options;
     }
 
     @Override
     public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
-        List<Instrument> instruments = words.has(INSTRUMENT) ? words.get(INSTRUMENT, List.of()) : InstrumentNames.all();
+        List<LibraryEntry> entries = words.get(INSTRUMENT, InstrumentNames.all());
+        List<Instrument> instruments =
+                entries.stream().map(LibraryEntry::instrument).toList();
         Sources sources = FileOptions.toRead(words, terminal);
-        FitJob job = new FitJob(instruments, options(words), LineOptions.of(words));
-        FitReport report = new FitReport(job, writer(words), new BookFit(instruments), out(words, sources));
+        FitJob job = new FitJob(instruments, options(words, entries), LineOptions.of(words));
+        BookFit book = new BookFit(instruments);
+        if (words.has(FileOptions.JSON)) {
+            refuseWithJson(words);
+            FitLines lines = new FitLines(job, book, words.get(BEST, USUAL_BEST));
+            return new BatchRun(words, sources, terminal).run(job, new JsonReport(name(), false, lines));
+        }
+        FitReport report = new FitReport(job, writer(words), book, out(words, sources));
         ExitCode code = new BatchRun(words, sources, terminal).run(job, report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }
 
-    private static FitOptions options(CommandWords words) {
+    private static void refuseWithJson(CommandWords words) throws UsageException {
+        for (CommandOption<?> option : List.of(FORMAT, OUT)) {
+            if (words.has(option)) {
+                throw new UsageException(
+                        "--json prints lines as the tunes are tried: it takes no --%s.%n  Maybe --format json, which is one object for the book."
+                                .formatted(option.name()));
+            }
+        }
+    }
+
+    private static FitOptions options(CommandWords words, List<LibraryEntry> entries) throws UsageException {
         List<Integer> usual =
                 IntStream.rangeClosed(-USUAL_SEMITONES, USUAL_SEMITONES).boxed().toList();
+        Map<String, Manner> manners = new HashMap<>();
+        if (!words.has(MarkOptions.MANNER)) {
+            for (LibraryEntry entry : entries) {
+                manners.put(entry.instrument().id(), MarkOptions.usual(entry));
+            }
+        }
         return new FitOptions(
                 words.get(TRANSPOSE, usual),
                 words.get(SOLVE, USUAL_SOLVED),
-                new SolverOptions(MarkOptions.manner(words), Times.AGAIN, true, FitOptions.CELL_LIMIT));
+                new SolverOptions(MarkOptions.manner(words), Times.AGAIN, true, FitOptions.CELL_LIMIT),
+                manners);
     }
 
     private static FitWriter writer(CommandWords words) {

@@ -55,7 +55,7 @@ final class FitReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         text.append(writer.end(book));
         if (out == null) {
             terminal.out().print(text);

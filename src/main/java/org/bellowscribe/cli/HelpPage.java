@@ -12,8 +12,9 @@ import org.apache.commons.cli.help.TextStyle;
 final class HelpPage {
 
     static final String INPUT =
-            "INPUT is a score (.musicxml, .xml, .mxl), a folder of scores, or - alone: a score comes"
-                    + " from standard input, the result goes to standard output and the report to standard error.";
+            "INPUT is a score (.musicxml, .xml, .mxl), a folder of scores, a pattern in quotes ('book/**/*.mxl'), a list"
+                    + " (@FILE, one a line; @- from standard input), or - alone: a score comes from standard input, the"
+                    + " result goes to standard output and the report to standard error.";
 
     private static final int WIDTH = 100;
     private static final int LABEL = 26;

@@ -7,33 +7,33 @@ import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.ValueReader;
 import org.bellowscribe.cli.option.WordList;
-import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.instrument.file.LibraryEntry;
 
 /** Reads instruments, ids or files with commas between, or {@code all} of the library. */
-record InstrumentNames() implements ValueReader<List<Instrument>> {
+record InstrumentNames() implements ValueReader<List<LibraryEntry>> {
 
     private static final String ALL = "all";
     private static final LibraryName<LibraryEntry> NAME = new LibraryName<>(InstrumentLibrary.library());
 
     @Override
-    public List<Instrument> read(String option, String list) throws UsageException {
+    public List<LibraryEntry> read(String option, String list) throws UsageException {
         if (list.equals(ALL)) {
             return all();
         }
-        Map<String, Instrument> found = new LinkedHashMap<>();
+        Map<String, LibraryEntry> found = new LinkedHashMap<>();
         for (String name : WordList.split(list)) {
-            Instrument instrument = NAME.read(option, name).instrument();
-            if (found.put(instrument.id(), instrument) != null) {
-                throw new UsageException("--%s names %s twice.".formatted(option, instrument.id()));
+            LibraryEntry entry = NAME.read(option, name);
+            String id = entry.instrument().id();
+            if (found.put(id, entry) != null) {
+                throw new UsageException("--%s names %s twice.".formatted(option, id));
             }
         }
         return List.copyOf(found.values());
     }
 
     /** Returns the whole library. */
-    static List<Instrument> all() {
-        return InstrumentLibrary.all().stream().map(LibraryEntry::instrument).toList();
+    static List<LibraryEntry> all() {
+        return InstrumentLibrary.all();
     }
 }

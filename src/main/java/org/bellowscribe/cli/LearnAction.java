@@ -37,7 +37,7 @@ final class LearnAction {
             throw new UsageException("--out takes a file here, and %s is a folder.".formatted(out));
         }
         Manner base = words.get(LearnOptions.BASED_ON, MannerLibrary.of(MannerLibrary.DEFAULT_ID));
-        Sources sources = Sources.find(inputs, null, false);
+        Sources sources = Sources.find(FileOptions.wanted(words, inputs, terminal), null);
         refuseInput(out, sources);
         SteeringOptions.requireOneTune(words, sources.found().size());
         MarkSettings settings = MarkOptions.settings(words, base);

@@ -59,7 +59,7 @@ final class LearnReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         List<TaughtTune> tunes = job.taught(results);
         if (tunes.isEmpty()) {
             terminal.err().println("Nothing to learn from: no file with marks could be read.");

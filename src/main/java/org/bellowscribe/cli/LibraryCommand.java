@@ -122,6 +122,15 @@ abstract class LibraryCommand<T> implements Command {
         return List.of();
     }
 
+    /**
+     * Returns more lines about a file that can be used.
+     *
+     * @throws DiagnosedException if it is neither an id nor a file that can be read
+     */
+    List<String> more(String name) throws DiagnosedException {
+        return List.of();
+    }
+
     private ExitCode tellFaults(String name, List<Diagnostic> faults, Terminal terminal) throws DiagnosedException {
         print(faults, name, terminal);
         if (faults.stream().anyMatch(remark -> remark.severity() == Severity.ERROR)) {
@@ -129,6 +138,7 @@ abstract class LibraryCommand<T> implements Command {
         }
         String doubts = faults.size() == 1 ? "1 doubt" : faults.size() + " doubts";
         terminal.out().printf("%s: %s can be used; %s.%n", name, title(library.find(name)), doubts);
+        more(name).forEach(terminal.out()::println);
         return ExitCode.ALL_DONE;
     }
 

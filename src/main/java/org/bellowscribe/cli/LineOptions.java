@@ -6,7 +6,7 @@ import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 
-/** Which line of a score is the melody. */
+/** Which line of a score is the melody, and how fast it goes. */
 final class LineOptions {
 
     private static final CommandOption<String> PART = CommandOption.text(
@@ -16,11 +16,17 @@ final class LineOptions {
     private static final CommandOption<String> VOICE =
             CommandOption.text("voice", "ID", "The voice of that staff; the highest if not given.");
 
-    static final List<CommandOption<?>> ALL = List.of(PART, STAFF, VOICE);
+    private static final CommandOption<Integer> TEMPO = new CommandOption<>(
+            "tempo",
+            "N",
+            "Quarters a minute for which the air is reckoned; as the score says, or as is usual for the dance, if not given.",
+            new WholeNumber(20, 400));
+
+    static final List<CommandOption<?>> ALL = List.of(PART, STAFF, VOICE, TEMPO);
 
     private LineOptions() {}
 
     static ReadingOptions of(CommandWords words) {
-        return new ReadingOptions(words.get(PART), words.get(STAFF), words.get(VOICE));
+        return new ReadingOptions(words.get(PART), words.get(STAFF), words.get(VOICE), words.get(TEMPO));
     }
 }

@@ -20,19 +20,12 @@ public final class Main {
     private Main() {}
 
     /** Runs the tool and ends the process with its exit code. */
-    // From JDK 22 on there is a console also where nobody watches: then progress is written to it in vain.
-    @SuppressWarnings("SystemConsoleNull")
     public static void main(String[] args) {
         // What a library logs is not for the user: what matters to them is a remark of ours.
         LIBRARIES.setLevel(Level.OFF);
         // The same figures and bytes on every computer, whatever its language.
         Locale.setDefault(Locale.ROOT);
-        Terminal terminal = new Terminal(
-                StandardInput.open(),
-                new PlainStream(System.out),
-                new PlainStream(System.err),
-                System.console() != null);
-        System.exit(run(args, terminal));
+        System.exit(run(args, Terminal.ofProcess(System.getenv())));
     }
 
     /**
@@ -45,7 +38,7 @@ public final class Main {
             return written(dispatch(args, terminal), terminal).code();
         } catch (UsageException e) {
             terminal.err().println(e.lines());
-            terminal.err().println("See: java -jar bellowscribe.jar --help");
+            terminal.err().println("See: java -jar bellowscribe.jar %s--help".formatted(commandOf(args)));
             return ExitCode.WRONG_USE.code();
         } catch (ServiceConfigurationError e) {
             terminal.err().println("A plug-in on the class path cannot be used: " + e.getMessage() + ".");
@@ -58,6 +51,13 @@ public final class Main {
             terminal.err().println("Please report this with the command line.");
             return ExitCode.BROKEN.code();
         }
+    }
+
+    /** Returns the command of a line with a space behind it; empty if there is none of that name. */
+    private static String commandOf(String[] args) {
+        boolean known = args.length > 0
+                && Commands.ALL.stream().anyMatch(command -> command.name().equals(args[0]));
+        return known ? args[0] + " " : "";
     }
 
     // What was printed may be all that was asked for.

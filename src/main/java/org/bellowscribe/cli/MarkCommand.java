@@ -1,18 +1,14 @@
 package org.bellowscribe.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Jobs;
-import org.bellowscribe.batch.Outputs;
-import org.bellowscribe.batch.Source;
+import org.bellowscribe.batch.Keeping;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.solver.manner.MannerLibrary;
 
 /** Marks tunes. */
@@ -53,32 +49,39 @@ final class MarkCommand implements Command {
     }
 
     @Override
-    public ExitCode run(CommandWords words, Terminal given) throws UsageException {
-        MarkSettings settings = MarkOptions.settings(words);
-        Outputs outputs = MarkOptions.outputs(words);
-        Sources sources = sources(words, outputs, given);
-        SteeringOptions.requireOneTune(words, sources.found().size());
-        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        return new BatchRun(words, sources, terminal)
-                .run(
-                        Jobs.mark(settings, outputs),
-                        new MarkReport(!SteeringOptions.onlyAsks(words), SteeringOptions.usesPinsBeside(words)));
+    public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
+        if (words.rest().stream().anyMatch(Sources::isBook)) {
+            return new BookRun(words, terminal).run();
+        }
+        if (words.has(WatchOptions.WATCH)) {
+            WatchOptions.require(words);
+            return Watch.until(words, terminal);
+        }
+        MarkRun run = MarkRun.plan(words, terminal);
+        if (words.has(MarkOptions.PRINT_SETTINGS)) {
+            return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
+        }
+        Keeping keeping = run.keeping();
+        return run.run(keeping, report(run, keeping), terminal);
     }
 
-    private static Sources sources(CommandWords words, Outputs outputs, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.RECORD, SteeringOptions.ALTERNATIVES);
-        SteeringOptions.requireFolder(words, MarkOptions.RECORD);
-        SteeringOptions.requireFolder(words, SteeringOptions.ALTERNATIVES);
-        if (SteeringOptions.onlyAsks(words)) {
-            return FileOptions.toRead(words, terminal);
+    private Report report(MarkRun run, Keeping keeping) {
+        CommandWords words = run.words();
+        boolean needsPins = SteeringOptions.usesPinsBeside(words);
+        if (words.has(FileOptions.JSON)) {
+            return new JsonReport(name(), needsPins, new JsonReport.Extra() {});
         }
-        List<String> beside = new ArrayList<>();
-        if (outputs.record()) {
-            beside.add(Source.RECORD);
+        if (keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE) {
+            return new StandingReport(needsPins);
         }
-        if (outputs.leftHand().sheet()) {
-            beside.add(Source.LEFT_HAND);
+        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE);
+        return new MarkReport(written(words), needsPins, showsUnchanged);
+    }
+
+    private static MarkReport.Written written(CommandWords words) {
+        if (!ReportOptions.writesNoScore(words)) {
+            return MarkReport.Written.SCORES;
         }
-        return FileOptions.toWrite(words, beside, SteeringOptions.alternatives(words), terminal);
+        return words.has(ReportOptions.REPORT) ? MarkReport.Written.PAGES : MarkReport.Written.NOTHING;
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
-import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -75,8 +74,8 @@ final class MarkOptions {
             "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
                     + " (8 to 92 on the usual box); where it is cheapest if not given.");
 
-    static final CommandOption<Boolean> RECORD =
-            CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
+    static final CommandOption<Boolean> PRINT_SETTINGS = CommandOption.flag(
+            "print-settings", "Say which options hold for the tunes and where they come from; mark nothing.");
 
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
@@ -86,8 +85,25 @@ final class MarkOptions {
 
     /** Returns all options of the command, in the order in which to list them. */
     static List<CommandOption<?>> all() {
+        List<CommandOption<?>> all = new ArrayList<>(ofTunes());
+        all.addAll(ofRuns());
+        return all;
+    }
+
+    /** Returns those that are about a run as a whole. */
+    private static List<CommandOption<?>> ofRuns() {
+        List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
+        all.addAll(KeepingOptions.ALL);
+        all.add(PRINT_SETTINGS);
+        all.add(WatchOptions.WATCH);
+        return all;
+    }
+
+    /** Returns those that make the result of a tune what it is, and may stand in a settings file. */
+    static List<CommandOption<?>> ofTunes() {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,
+                AlsoForOption.ALSO_FOR,
                 STYLE,
                 MARKS,
                 PLAY,
@@ -100,9 +116,7 @@ final class MarkOptions {
         all.addAll(KeyOptions.ALL);
         all.addAll(LineOptions.ALL);
         all.addAll(SteeringOptions.ALL);
-        all.add(RECORD);
-        all.add(LeftHandOptions.WRITTEN);
-        all.addAll(FileOptions.WRITING);
+        all.addAll(OutputOptions.ALL);
         return all;
     }
 
@@ -113,9 +127,14 @@ final class MarkOptions {
 
     /** Returns the settings of a line in a manner of playing. */
     static MarkSettings settings(CommandWords words, Manner manner) throws UsageException {
-        Instrument instrument = BellowsMargin.on(entry(words).instrument(), words.get(BELLOWS_MARGIN, 0));
-        Style style = words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
-        List<String> marks = words.get(MARKS, Annotators.defaultIds());
+        int margin = words.get(BELLOWS_MARGIN, 0);
+        Instrument instrument =
+                AlsoForOption.shared(words, BellowsMargin.on(entry(words).instrument(), margin), margin);
+        Style style = style(words);
+        List<String> marks = new ArrayList<>(words.get(MARKS, Annotators.defaultIds()));
+        if (!instrument.alsoFor().isEmpty()) {
+            marks.add(AlsoForOption.MARKS);
+        }
         Played played = words.get(PLAY, Played.ALL);
         SolverOptions solver = new SolverOptions(
                         manner, words.get(TIMES, Times.AGAIN), played.air(), SolverOptions.USUAL_CELL_LIMIT)
@@ -126,20 +145,21 @@ final class MarkOptions {
                 .with(SteeringOptions.of(words));
     }
 
-    /** Returns what to write besides the sheet. */
-    static Outputs outputs(CommandWords words) throws UsageException {
-        return new Outputs(
-                SteeringOptions.pins(words),
-                !SteeringOptions.onlyAsks(words),
-                words.has(RECORD),
-                LeftHandOptions.written(words));
+    /** Returns the style of a line. */
+    static Style style(CommandWords words) {
+        return words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
     }
 
     private static LibraryEntry entry(CommandWords words) {
         return words.get(INSTRUMENT, InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID));
     }
 
-    private static Manner usual(LibraryEntry entry) throws UsageException {
+    /**
+     * Returns the manner in which an instrument is usually played.
+     *
+     * @throws UsageException if the instrument's file names none that there is
+     */
+    static Manner usual(LibraryEntry entry) throws UsageException {
         String id = entry.manner();
         return id == null
                 ? MannerLibrary.of(MannerLibrary.DEFAULT_ID)

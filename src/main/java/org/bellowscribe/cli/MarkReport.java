@@ -16,18 +16,32 @@ final class MarkReport implements Report {
     private static final int TITLE_WIDTH = 36;
     private static final int ORDER_WIDTH = 80;
 
-    private final boolean writes;
+    private final Written written;
     private final boolean needsPins;
+    private final boolean showsUnchanged;
+    private boolean hasHead;
+
+    /** What a run writes. */
+    enum Written {
+        /** It only answers questions. */
+        NOTHING,
+        /** Pages to look at, but no scores. */
+        PAGES,
+        /** Marked scores. */
+        SCORES
+    }
 
     /**
      * Creates a report.
      *
-     * @param writes false if the tunes are only looked at
+     * @param written what is written
      * @param needsPins false if the pins beside each score do not count
+     * @param showsUnchanged false if tunes whose results stand already have no line
      */
-    MarkReport(boolean writes, boolean needsPins) {
-        this.writes = writes;
+    MarkReport(Written written, boolean needsPins, boolean showsUnchanged) {
+        this.written = written;
         this.needsPins = needsPins;
+        this.showsUnchanged = showsUnchanged;
     }
 
     @Override
@@ -37,12 +51,23 @@ final class MarkReport implements Report {
 
     @Override
     public void begin(Terminal terminal) {
-        terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+        // The heading comes with the first line: a run that changes nothing has none.
+    }
+
+    private void head(Terminal terminal) {
+        if (!hasHead) {
+            terminal.out().printf(LINE, "tune", "measures", "reversals", "air", "start", "cost", "proof");
+            hasHead = true;
+        }
     }
 
     @Override
     public void each(Result result, Terminal terminal) {
         TuneSummary summary = result.summary();
+        if (result.outcome() == Result.Outcome.UNCHANGED && !showsUnchanged) {
+            return;
+        }
+        head(terminal);
         if (summary == null) {
             terminal.out().println(refused(result));
             return;
@@ -51,14 +76,14 @@ final class MarkReport implements Report {
         result.told().forEach(line -> terminal.out().println(line));
     }
 
-    private static String refused(Result result) {
+    static String refused(Result result) {
         Diagnostic error = result.firstError();
         String code = error == null ? "" : " [" + error.code().id() + "]";
         String name = result.title().isEmpty() ? result.source().shown() : result.title();
         return "%-36s not marked%s".formatted(shorten(name), code);
     }
 
-    private static String figures(TuneSummary summary) {
+    static String figures(TuneSummary summary) {
         Cost cost = summary.cost();
         StringBuilder lines = new StringBuilder(LINE.formatted(
                 shorten(summary.title()),
@@ -101,8 +126,8 @@ final class MarkReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
-        if (!writes) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
+        if (written == Written.NOTHING) {
             terminal.out().println("\nNothing was written; --out DIR marks the score too.");
             return;
         }
@@ -110,43 +135,42 @@ final class MarkReport implements Report {
                 .map(Result::summary)
                 .filter(summary -> summary != null)
                 .toList();
+        int unchanged = (int) Report.count(results, Result.Outcome.UNCHANGED);
         terminal.out()
                 .printf(
-                        "%n%s marked, %d not marked; %d measures, %d air marks; %d proved the least.%n",
-                        marked.size() == 1 ? "1 tune" : marked.size() + " tunes",
-                        failed.size(),
-                        marked.stream().mapToInt(TuneSummary::measures).sum(),
-                        marked.stream().mapToInt(TuneSummary::airMarks).sum(),
+                        "%n%s marked, %s%d not marked; %s, %s; %d proved the least.%n",
+                        counted(marked.size() - unchanged, "tune"),
+                        unchanged == 0 ? "" : "%d unchanged, ".formatted(unchanged),
+                        refusals.count(),
+                        counted(marked.stream().mapToInt(TuneSummary::measures).sum(), "measure"),
+                        counted(marked.stream().mapToInt(TuneSummary::airMarks).sum(), "air mark"),
                         marked.stream().filter(tune -> tune.cost().isProved()).count());
-        failed.forEach(name -> terminal.out().println("not marked: " + titled(name, results)));
+        refusals.lines("marked").forEach(terminal.out()::println);
         tellWhatNext(results, terminal);
     }
 
-    private static String titled(String file, List<Result> results) {
-        return results.stream()
-                .filter(result ->
-                        result.source().shown().equals(file) && !result.title().isEmpty())
-                .map(result -> "%s (%s)".formatted(PlainText.line(result.title()), PlainText.line(file)))
-                .findFirst()
-                .orElse(PlainText.line(file));
+    private static String counted(int count, String thing) {
+        return count == 1 ? "1 " + thing : "%d %ss".formatted(count, thing);
     }
 
-    private static void tellWhatNext(List<Result> results, Terminal terminal) {
+    private void tellWhatNext(List<Result> results, Terminal terminal) {
         long movable = results.stream().filter(Result::isPlayableTransposed).count();
         if (movable > 0) {
             terminal.out()
                     .println("%d of the tunes not marked can be played with --transpose auto.".formatted(movable));
         }
-        List<Path> written = results.stream()
-                .filter(result -> result.done() && !result.source().isPiped())
+        List<Path> scores = results.stream()
+                .filter(result -> written == Written.SCORES
+                        && result.done()
+                        && !result.source().isPiped())
                 .map(result -> result.source().target())
                 .toList();
-        if (written.size() == 1) {
-            terminal.out().println("Open the result in a notation program: " + written.get(0));
-        } else if (!written.isEmpty()) {
+        if (scores.size() == 1) {
+            terminal.out().println("Open the result in a notation program: " + scores.get(0));
+        } else if (!scores.isEmpty()) {
             terminal.out()
                     .println("Open one of the %d results in a notation program, such as %s"
-                            .formatted(written.size(), written.get(0)));
+                            .formatted(scores.size(), scores.get(0)));
         }
     }
 

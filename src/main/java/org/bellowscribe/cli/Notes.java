@@ -33,10 +33,17 @@ final class Notes {
         return new Notes(files > 1 && !words.has(FileOptions.VERBOSE) ? Shown.NEWS : Shown.ALL);
     }
 
-    /** Tells whether a remark is printed, and counts it if only its number is. */
-    boolean isShown(Diagnostic remark) {
+    /**
+     * Tells whether a remark is printed, and counts it if only its number is.
+     *
+     * @param isNew false if it was told before, of a tune that has not changed since
+     */
+    boolean isShown(Diagnostic remark, boolean isNew) {
         if (remark.severity() != Severity.NOTE) {
             return true;
+        }
+        if (!isNew && shown == Shown.NEWS) {
+            return false;
         }
         boolean counted = shown == Shown.NEWS && remark.code() == DiagnosticCode.ASSUMED;
         hidden += counted ? 1 : 0;

@@ -1,5 +1,6 @@
 package org.bellowscribe.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.accompaniment.Pattern;
@@ -27,9 +28,29 @@ record PatternList() implements ValueReader<List<PatternChoice.Named>> {
         return named;
     }
 
+    @Override
+    public List<Path> files(String list) {
+        return WordList.split(list).stream()
+                .flatMap(item -> PATTERN.files(name(item)).stream())
+                .toList();
+    }
+
+    @Override
+    public String fromFolder(Path folder, String list) {
+        return String.join(
+                ",",
+                WordList.split(list).stream()
+                        .map(item -> item.substring(0, item.indexOf('=') + 1) + PATTERN.fromFolder(folder, name(item)))
+                        .toList());
+    }
+
+    private static String name(String item) {
+        return item.substring(item.indexOf('=') + 1).strip();
+    }
+
     private static PatternChoice.Named named(String option, String item) throws UsageException {
         int sign = item.indexOf('=');
-        String name = item.substring(sign + 1).strip();
+        String name = name(item);
         if (name.isEmpty()) {
             throw wrong(item);
         }

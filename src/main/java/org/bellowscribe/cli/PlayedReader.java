@@ -23,7 +23,11 @@ record PlayedReader() implements ValueReader<Played> {
         List<String> words = WordList.split(text);
         boolean known = List.of(MELODY, LEFT_HAND, AIR).containsAll(words);
         if (!known || (!words.contains(MELODY) && !words.contains(LEFT_HAND))) {
-            throw UsageException.notTaken(option, takes(), text);
+            throw known
+                    ? new UsageException(
+                            "--%s %s leaves nothing to play: the air button goes with %s, %s or both.%n  Maybe %s,%s."
+                                    .formatted(option, AIR, MELODY, LEFT_HAND, MELODY, AIR))
+                    : UsageException.notTaken(option, takes(), text);
         }
         return new Played(words.contains(MELODY), words.contains(LEFT_HAND), words.contains(AIR));
     }

@@ -53,12 +53,9 @@ final class SteeringOptions {
         return !words.has(PINS);
     }
 
-    /** Returns true if the line is a question that needs no folder for results. */
-    static boolean onlyAsks(CommandWords words) {
-        return words.has(EXPLAIN)
-                && !words.has(FileOptions.OUT)
-                && !words.has(FileOptions.IN_PLACE)
-                && !FileOptions.isPiped(words);
+    /** Returns true if the line asks why a note is played so. */
+    static boolean asks(CommandWords words) {
+        return words.has(EXPLAIN);
     }
 
     static Steering of(CommandWords words) throws UsageException {
@@ -75,13 +72,6 @@ final class SteeringOptions {
     static @Nullable Path pins(CommandWords words) {
         Optional<Path> pins = words.get(PINS);
         return pins == null ? null : pins.orElse(null);
-    }
-
-    /** Refuses what needs a folder where nothing is written. */
-    static void requireFolder(CommandWords words, CommandOption<?> option) throws UsageException {
-        if (onlyAsks(words) && words.has(option)) {
-            throw new UsageException("--%s needs a folder.%n  Maybe add --out and a folder.".formatted(option.name()));
-        }
     }
 
     /** Refuses an option about one tune where there are more. */

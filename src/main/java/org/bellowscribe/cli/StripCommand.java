@@ -1,5 +1,6 @@
 package org.bellowscribe.cli;
 
+import java.time.Instant;
 import java.util.List;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Sources;
@@ -37,8 +38,12 @@ final class StripCommand implements Command {
 
     @Override
     public ExitCode run(CommandWords words, Terminal given) throws UsageException {
-        Sources sources = FileOptions.toWrite(words, List.of(), Sources.ALL_THERE_ARE, given);
-        Terminal terminal = FileOptions.isPiped(words) ? given.withoutOut() : given;
-        return new BatchRun(words, sources, terminal).run(Jobs.strip(), new StripReport());
+        Sources sources = FileOptions.toStrip(words, given);
+        Report report = words.has(FileOptions.JSON)
+                ? new JsonReport(name(), false, new JsonReport.Extra() {})
+                : new StripReport();
+        ExitCode code = new BatchRun(words, sources, FileOptions.speaking(words, given)).run(Jobs.strip(), report);
+        sources.removeLeftovers(Instant.now());
+        return code;
     }
 }

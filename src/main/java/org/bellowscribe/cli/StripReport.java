@@ -20,11 +20,12 @@ final class StripReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, List<String> failed, Terminal terminal) {
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
         long done = results.stream().filter(Result::done).count();
         long without = results.stream()
                 .filter(result -> result.told().contains(Jobs.NO_MARKS))
                 .count();
-        terminal.out().printf("%n%d stripped, %d without marks, %d not.%n", done - without, without, failed.size());
+        terminal.out().printf("%n%d stripped, %d without marks, %d not.%n", done - without, without, refusals.count());
+        refusals.lines("stripped").forEach(terminal.out()::println);
     }
 }

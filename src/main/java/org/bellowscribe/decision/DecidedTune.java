@@ -1,5 +1,7 @@
 package org.bellowscribe.decision;
 
+import java.util.List;
+import org.bellowscribe.cause.AirCause;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Solution;
@@ -15,8 +17,27 @@ import org.bellowscribe.solver.Task;
  * @param solution how it is played: one step for each event of {@code tune}; without buttons where the melody is not
  *     played
  * @param steered what a teacher fixed and asked
+ * @param airCauses why the air button is pressed, for every press in score order; empty for another way to play the tune
+ *     and for a stage, about which nobody asks
  */
-public record DecidedTune(Task task, Tune tune, Tune written, boolean notesKept, Solution solution, Steered steered) {
+public record DecidedTune(
+        Task task,
+        Tune tune,
+        Tune written,
+        boolean notesKept,
+        Solution solution,
+        Steered steered,
+        List<AirCause> airCauses) {
+
+    /** Copies the list. */
+    public DecidedTune {
+        airCauses = List.copyOf(airCauses);
+    }
+
+    /** Creates a tune of which nobody asks why the air button is pressed. */
+    public DecidedTune(Task task, Tune tune, Tune written, boolean notesKept, Solution solution, Steered steered) {
+        this(task, tune, written, notesKept, solution, steered, List.of());
+    }
 
     /** Returns the instrument on which it is played. */
     public Instrument instrument() {

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.NearestNames;
 import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.SAXParseException;
@@ -28,6 +29,10 @@ final class SchemaObjection {
             "^cvc-type\\.3\\.1\\.3: The value '.*' of element '(?<name>.*)' is not valid\\.$", Pattern.DOTALL);
     private static final Pattern ELEMENT_WITH_ATTRIBUTES = Pattern.compile(
             "^cvc-complex-type\\.2\\.2: Element '(?<name>.*)' must have no element .*$", Pattern.DOTALL);
+
+    private static final Pattern UNKNOWN_ATTRIBUTE = Pattern.compile(
+            "^cvc-complex-type\\.3\\.2\\.2: Attribute '(?<name>.*)' is not allowed to appear in element '(?<element>.*)'\\.$",
+            Pattern.DOTALL);
 
     private SchemaObjection() {}
 
@@ -53,6 +58,14 @@ final class SchemaObjection {
             String text = "The value \"%s\" of %s in <%s> is not allowed."
                     .formatted(attribute.group("value"), attribute.group("name"), attribute.group("element"));
             return error(objection, text, forms.ofType(attribute.group("type")));
+        }
+        Matcher unknown = UNKNOWN_ATTRIBUTE.matcher(message);
+        if (unknown.matches()) {
+            List<String> near = NearestNames.of(unknown.group("name"), forms.attributes());
+            return error(
+                    objection,
+                    RULE.matcher(message).replaceFirst(""),
+                    near.isEmpty() || near.contains(unknown.group("name")) ? null : UnknownName.or(near));
         }
         for (Pattern pattern : List.of(SIMPLE_ELEMENT, ELEMENT_WITH_ATTRIBUTES)) {
             Matcher element = pattern.matcher(message);

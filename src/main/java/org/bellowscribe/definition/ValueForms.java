@@ -1,7 +1,9 @@
 package org.bellowscribe.definition;
 
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** The forms of values in words, as a schema documents them. */
@@ -9,6 +11,7 @@ final class ValueForms {
 
     private final Map<String, String> ofTypes = new TreeMap<>();
     private final Map<String, String> ofElements = new TreeMap<>();
+    private final SortedSet<String> attributes = new TreeSet<>();
 
     /**
      * Collects the forms.
@@ -51,8 +54,17 @@ final class ValueForms {
         }
     }
 
+    /** Returns the names of all attributes that the schema knows somewhere. */
+    SortedSet<String> attributes() {
+        return attributes;
+    }
+
     private void addElements(DefinitionElement parent) {
         for (DefinitionElement child : parent.children()) {
+            String attribute = child.name().equals("attribute") ? child.attribute("name") : null;
+            if (attribute != null) {
+                attributes.add(attribute);
+            }
             String type = child.attribute("type");
             String form = type == null || !child.name().equals("element") ? null : ofTypes.get(type);
             if (form != null) {

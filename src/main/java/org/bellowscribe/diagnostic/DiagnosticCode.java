@@ -28,6 +28,8 @@ public enum DiagnosticCode {
     NO_REACH,
     /** The bellows cannot last. */
     NO_AIR,
+    /** No other way to play a tune was found where one was asked for. */
+    NO_OTHER_WAY,
     /** What a teacher has fixed cannot be played together. */
     PIN_CONFLICT,
     /** A mark that was changed by hand cannot be read or cannot be. */
@@ -56,6 +58,8 @@ public enum DiagnosticCode {
     LYRICS,
     /** Something that was asked of the left hand cannot be written. */
     LEFT_HAND,
+    /** A stage of a tune cannot be played or has nothing to play. */
+    STAGE,
     /** The tool itself broke on this tune. */
     INTERNAL;
 

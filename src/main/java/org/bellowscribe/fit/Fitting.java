@@ -18,6 +18,7 @@ import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Reach;
 import org.bellowscribe.solver.Solver;
+import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
@@ -133,10 +134,9 @@ public final class Fitting {
     private Trial solve(Trial trial) {
         Instrument instrument = trial.instrument();
         Tune moved = Transposition.of(tune, trial.semitones());
-        PatternChoice patterns =
-                PatternLibrary.usual().inManner(options.solver().manner().patterns());
-        Outcome outcome =
-                Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument, patterns), options.solver());
+        SolverOptions solver = options.on(instrument);
+        PatternChoice patterns = PatternLibrary.usual().inManner(solver.manner().patterns());
+        Outcome outcome = Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument, patterns), solver);
         if (outcome instanceof Outcome.Solved solved) {
             return new Trial(
                     instrument,

@@ -11,14 +11,33 @@ import java.util.List;
  * @param leftHand left-hand buttons, by column, then number; empty if there is no bass side
  * @param bellows bellows and air button
  * @param air how much air the reeds take
+ * @param alsoFor other boxes for which what is decided on this one holds too; usually none
  */
 public record Instrument(
-        String id, String name, List<Button> buttons, List<LeftHandButton> leftHand, Bellows bellows, AirModel air) {
+        String id,
+        String name,
+        List<Button> buttons,
+        List<LeftHandButton> leftHand,
+        Bellows bellows,
+        AirModel air,
+        List<OtherBox> alsoFor) {
 
     /** Copies the lists. */
     public Instrument {
         buttons = List.copyOf(buttons);
         leftHand = List.copyOf(leftHand);
+        alsoFor = List.copyOf(alsoFor);
+    }
+
+    /** Creates an instrument that stands for no other. */
+    public Instrument(
+            String id,
+            String name,
+            List<Button> buttons,
+            List<LeftHandButton> leftHand,
+            Bellows bellows,
+            AirModel air) {
+        this(id, name, buttons, leftHand, bellows, air, List.of());
     }
 
     /** Returns how it is held. */

@@ -23,11 +23,13 @@ final class KeyboardPage {
     private static final double ACROSS = 16.5;
 
     private final Instrument instrument;
+    private final Instrument used;
     private final PageCanvas page;
     private final double lineWidth;
 
-    private KeyboardPage(Instrument instrument) {
+    private KeyboardPage(Instrument instrument, Instrument used) {
         this.instrument = instrument;
+        this.used = used;
         this.lineWidth = Math.min(MOST_WIDTH, (210 - 2 * EDGE) / (last(rows()) + last(columns())));
         this.page = new PageCanvas("Buttons of " + instrument.name());
     }
@@ -35,9 +37,13 @@ final class KeyboardPage {
     /** A button as it is drawn. */
     private record Face(int number, String push, String pull) {}
 
-    /** Returns the page. */
-    static String of(Instrument instrument) {
-        KeyboardPage drawing = new KeyboardPage(instrument);
+    /**
+     * Returns the page.
+     *
+     * @param used the same instrument with the notes to write
+     */
+    static String of(Instrument instrument, Instrument used) {
+        KeyboardPage drawing = new KeyboardPage(instrument, used);
         drawing.frame();
         List<Hand> hands =
                 instrument.buttons().stream().map(Button::hand).distinct().toList();
@@ -94,7 +100,7 @@ final class KeyboardPage {
         page.text(EDGE - 8, TOP - 15, 4.2, "start", KeyboardWords.title(Hand.LEFT));
         page.text(198, TOP - 15, 4.2, "end", KeyboardWords.title(Hand.RIGHT));
         ConcertinaNumbers numbers = new ConcertinaNumbers(instrument);
-        for (Button button : instrument.buttons()) {
+        for (Button button : used.buttons()) {
             double gap = button.hand() == Hand.LEFT ? 0 : 9;
             double x = EDGE + (button.number() - 1) * ACROSS + gap;
             double y = TOP + (button.row() - 1) * 26;
@@ -114,7 +120,7 @@ final class KeyboardPage {
     }
 
     private SortedMap<Integer, List<Face>> rows() {
-        return instrument.buttons().stream()
+        return used.buttons().stream()
                 .collect(Collectors.groupingBy(
                         Button::row,
                         TreeMap::new,
@@ -124,7 +130,7 @@ final class KeyboardPage {
     }
 
     private SortedMap<Integer, List<Face>> columns() {
-        return instrument.leftHand().stream()
+        return used.leftHand().stream()
                 .collect(Collectors.groupingBy(
                         LeftHandButton::column,
                         TreeMap::new,

@@ -16,11 +16,19 @@ final class KeyboardText {
 
     private final StringBuilder text = new StringBuilder();
 
-    private KeyboardText() {}
+    private final Instrument used;
 
-    /** Returns the drawing, each line with its line feed. */
-    static String of(Instrument instrument) {
-        KeyboardText drawing = new KeyboardText();
+    private KeyboardText(Instrument used) {
+        this.used = used;
+    }
+
+    /**
+     * Returns the drawing, each line with its line feed.
+     *
+     * @param used the same instrument with the notes to write
+     */
+    static String of(Instrument instrument, Instrument used) {
+        KeyboardText drawing = new KeyboardText(used);
         drawing.line("%s (%s)".formatted(instrument.name(), instrument.id()));
         drawing.line(KeyboardWords.melody(instrument));
         for (int row = 1; row <= instrument.rows(); row++) {
@@ -33,15 +41,14 @@ final class KeyboardText {
                 .max()
                 .orElse(0);
         for (int column = 1; column <= columns; column++) {
-            drawing.column(instrument, column);
+            drawing.column(column);
         }
         return drawing.text.toString();
     }
 
     private void row(Instrument instrument, int row) {
-        List<Button> buttons = instrument.buttons().stream()
-                .filter(button -> button.row() == row)
-                .toList();
+        List<Button> buttons =
+                used.buttons().stream().filter(button -> button.row() == row).toList();
         PitchClass key = HomeKeys.of(instrument).get(row);
         line("");
         ConcertinaNumbers concertina = new ConcertinaNumbers(instrument);
@@ -53,8 +60,8 @@ final class KeyboardText {
         line(label("", "pull") + cells(buttons, button -> name(button.pull()), Button::number));
     }
 
-    private void column(Instrument instrument, int column) {
-        List<LeftHandButton> buttons = instrument.leftHand().stream()
+    private void column(int column) {
+        List<LeftHandButton> buttons = used.leftHand().stream()
                 .filter(button -> button.column() == column)
                 .toList();
         line("");

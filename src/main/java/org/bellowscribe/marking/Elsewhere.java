@@ -53,11 +53,11 @@ final class Elsewhere {
     List<Diagnostic> advise(List<Diagnostic> why) {
         boolean missing = why.stream().anyMatch(each -> NOTES.contains(each.code()));
         boolean air = why.stream().anyMatch(each -> each.code() == DiagnosticCode.NO_AIR);
-        Integer asked = settings.key().semitones();
-        if (!missing && !(air && asked == null)) {
+        boolean anyKey = settings.key().isAnyKey();
+        if (!missing && !(air && anyKey)) {
             return why;
         }
-        if (asked == null) {
+        if (anyKey) {
             List<Diagnostic> all = new ArrayList<>();
             why.forEach(each -> all.add(missing ? each.withoutAdvice() : each));
             all.add(Diagnostic.error(
@@ -73,7 +73,7 @@ final class Elsewhere {
 
     private static String key(KeySearch.InKey found) {
         if (found.semitones() == 0) {
-            return "Maybe leave out --transpose: as written the tune can be played.";
+            return "Maybe leave out --transpose or --key: as written the tune can be played.";
         }
         Key key = found.tune().measures().get(0).key();
         return "Maybe --transpose %d: there the tune can be played%s."

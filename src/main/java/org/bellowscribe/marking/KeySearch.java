@@ -7,6 +7,8 @@ import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.theory.KeyName;
 import org.jspecify.annotations.Nullable;
 
 /** Plays a tune in another key. */
@@ -78,6 +80,33 @@ public final class KeySearch {
             }
         }
         return written;
+    }
+
+    /**
+     * Returns the tune in the key of a name, in the nearest octave in which it can be played, else in the nearest; of two
+     * equally near the cheaper.
+     */
+    public InKey in(KeyName name) {
+        Key key = tune.measures().get(0).key();
+        if (!name.isReachedFrom(key)) {
+            Diagnostic otherMode = Diagnostic.error(
+                    DiagnosticCode.BAD_VALUE,
+                    Place.FILE,
+                    "The tune is in %s: moved to any key it stays %s, so it is never in %s."
+                            .formatted(key.name(), key.mode().label(), name.text()),
+                    "Maybe %s %s.".formatted(name.tonic(), key.mode().label()));
+            return new InKey(tune, 0, new Outcome.Unplayable(List.of(otherMode)));
+        }
+        int up = name.tonic().above(key.tonic());
+        if (up == OCTAVE / 2) {
+            return cheaper(by(up), by(up - OCTAVE));
+        }
+        InKey nearest = by(up < OCTAVE / 2 ? up : up - OCTAVE);
+        if (nearest.cost() != null) {
+            return nearest;
+        }
+        InKey other = by(up < OCTAVE / 2 ? up - OCTAVE : up);
+        return other.cost() == null ? nearest : other;
     }
 
     private static InKey cheaper(InKey up, InKey down) {

@@ -8,6 +8,9 @@ package org.bellowscribe.marking;
  */
 public record LeftHandChoice(boolean part, boolean sheet) {
 
+    /** How the name of the sheet ends. */
+    public static final String SHEET = ".left-hand.musicxml";
+
     /** Nothing. */
     public static final LeftHandChoice NONE = new LeftHandChoice(false, false);
 }

@@ -3,13 +3,13 @@ package org.bellowscribe.marking;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Arrangement;
-import org.bellowscribe.annotation.LeftHandPart;
 import org.bellowscribe.annotation.LeftHandScribe;
+import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
-import org.bellowscribe.musicxml.LeftHandSheet;
+import org.bellowscribe.musicxml.OwnScore;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.Tune;
 import org.jspecify.annotations.Nullable;
@@ -65,8 +65,8 @@ final class LeftHandOutput {
 
     /** Returns the part to add to the score; null for none. */
     @Nullable
-    LeftHandPart added() {
-        LeftHandPart part = choice.part() ? part() : null;
+    OwnPart added() {
+        OwnPart part = choice.part() ? part() : null;
         return part == null || part.isSilent() ? null : part;
     }
 
@@ -79,11 +79,11 @@ final class LeftHandOutput {
         if (!choice.sheet() || part().isSilent()) {
             return null;
         }
-        LeftHandPart alone = LeftHandScribe.alone(arrangement, sheetTune, withFingers());
-        return LeftHandSheet.write(score, alone, sheetTune.title());
+        OwnPart alone = LeftHandScribe.alone(arrangement, sheetTune, withFingers());
+        return OwnScore.write(score, alone, sheetTune.title() + " (left hand)").encode();
     }
 
-    private LeftHandPart part() {
+    private OwnPart part() {
         return LeftHandScribe.part(arrangement, sheetTune, withFingers());
     }
 

@@ -13,6 +13,7 @@ import org.bellowscribe.solver.Solution;
 final class LeftOut {
 
     private static final String AIR = "air";
+    private static final String AIR_ON_COUNT = "air-on-count";
     private static final String FINGERS = "fingers";
     private static final String LEFT_HAND = "left-hand";
 
@@ -28,7 +29,7 @@ final class LeftOut {
         long presses = solution.steps().stream()
                 .filter(step -> step.air() != AirUse.NONE)
                 .count();
-        if (presses > 0 && !marks.contains(AIR)) {
+        if (presses > 0 && !marks.contains(AIR) && !marks.contains(AIR_ON_COUNT)) {
             remarks.add(note(
                     "The air button is pressed at %s, and the sheet does not say where."
                             .formatted(presses == 1 ? "1 note or rest" : presses + " notes or rests"),

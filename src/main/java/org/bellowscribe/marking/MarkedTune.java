@@ -4,7 +4,6 @@ import java.util.List;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.musicxml.ScoreDocument;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A tune with its sheets, ready to be written.
@@ -12,19 +11,20 @@ import org.jspecify.annotations.Nullable;
  * @param tune what was decided
  * @param score the marked score
  * @param otherWays the score marked for other ways to play the tune, in the order of its alternatives
- * @param leftHandSheet the file of a sheet for the left hand alone; null if none is wanted or it would be silent
+ * @param beside files that go beside the score: a sheet for the left hand alone, stages
  * @param remarks all that there is to say
  */
 public record MarkedTune(
         DecidedTune tune,
         ScoreDocument score,
         List<ScoreDocument> otherWays,
-        byte @Nullable [] leftHandSheet,
+        List<BesideSheet> beside,
         List<Diagnostic> remarks) {
 
     /** Copies the lists. */
     public MarkedTune {
         otherWays = List.copyOf(otherWays);
+        beside = List.copyOf(beside);
         remarks = List.copyOf(remarks);
     }
 }

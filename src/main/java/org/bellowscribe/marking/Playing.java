@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.replay.Replay;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
@@ -69,7 +70,12 @@ final class Playing {
 
     /** Returns what an independent player could not play; empty if nothing. */
     List<Diagnostic> replay(Task task, Solution solution) {
-        return Replay.check(played(task).tune(), task.instrument(), solution).stream()
+        return replay(played(task).tune(), task.instrument(), solution);
+    }
+
+    /** Returns what an independent player could not play of a tune that has nothing in it but what is played. */
+    static List<Diagnostic> replay(Tune tune, Instrument instrument, Solution solution) {
+        return Replay.check(tune, instrument, solution).stream()
                 .map(violation -> Diagnostic.error(
                         DiagnosticCode.REPLAY,
                         violation.place(),
@@ -78,7 +84,8 @@ final class Playing {
                 .toList();
     }
 
-    private static Tune silent(Tune tune) {
+    /** Returns a tune without its melody. */
+    static Tune silent(Tune tune) {
         List<Event> events = tune.events().stream().map(Event::silent).toList();
         return new Tune(
                 tune.title(),

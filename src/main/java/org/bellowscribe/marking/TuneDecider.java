@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.bellowscribe.cause.AirCauses;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -13,6 +14,7 @@ import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
 import org.bellowscribe.solver.Task;
+import org.bellowscribe.theory.KeyName;
 
 /** The second step of marking: chooses the key, solves, has the result replayed, and answers what a teacher asked. */
 public final class TuneDecider {
@@ -36,8 +38,7 @@ public final class TuneDecider {
     public Decision decide(ReadTune read) throws DiagnosedException {
         SortedMap<Integer, Fixes.Fixed> keys = new TreeMap<>();
         KeySearch search = new KeySearch(read.tune(), (tune, moved) -> play(read, tune, moved, keys));
-        Integer asked = settings.key().semitones();
-        KeySearch.InKey inKey = asked == null ? search.nearest() : search.by(asked);
+        KeySearch.InKey inKey = inKey(search);
         List<Diagnostic> remarks = new ArrayList<>(read.remarks());
         if (inKey.outcome() instanceof Outcome.Solved solved) {
             remarks.addAll(solved.diagnostics());
@@ -48,6 +49,15 @@ public final class TuneDecider {
         KeySearch elsewhere = new KeySearch(read.tune(), (tune, moved) -> lookAt(read, tune, moved));
         remarks.addAll(new Elsewhere(settings, read.tune(), elsewhere).advise(why));
         return new Decision.Refused(remarks);
+    }
+
+    private KeySearch.InKey inKey(KeySearch search) {
+        Integer asked = settings.key().semitones();
+        KeyName name = settings.key().name();
+        if (name != null) {
+            return search.in(name);
+        }
+        return asked == null ? search.nearest() : search.by(asked);
     }
 
     // For advice it matters that the tune can be played, not that nothing costs less.
@@ -89,7 +99,8 @@ public final class TuneDecider {
                 read.tune(),
                 settings.key().keepsNotes(),
                 playing.onMelody(solution, fixed.task().tune()),
-                steered);
+                steered,
+                AirCauses.of(playing.played(fixed.task()), solution));
         return new Decision.Decided(read, tune, fixed.signed(), remarks);
     }
 }

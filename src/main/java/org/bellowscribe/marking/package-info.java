@@ -4,7 +4,7 @@
  * marked} (the bytes of the sheet). Each step has only what the one before handed over.
  *
  * <p>Knows no files: bytes come in and bytes go out. May use {@code musicxml}, the outputs ({@code annotation}, {@code
- * lefthand}, {@code report}) and what lies below them.
+ * lefthand}, {@code report}, {@code sound}) and what lies below them.
  */
 @NullMarked
 package org.bellowscribe.marking;

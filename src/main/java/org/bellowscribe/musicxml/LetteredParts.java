@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.LetteredPart;
+import org.bellowscribe.annotation.PartLook;
 import org.bellowscribe.theory.PitchClass;
 
 /** Finds parts that have the names of our left hand and a text below all that they strike. */
@@ -59,7 +60,9 @@ final class LetteredParts implements XmlVisitor {
             case "part-abbreviation" -> abbreviation = element.plainContent();
             case "score-part" -> {
                 String id = element.attribute("id");
-                if (id != null && name.equals(PartWriter.NAME) && abbreviation.equals(PartWriter.ABBREVIATION)) {
+                if (id != null
+                        && name.equals(PartLook.LEFT_HAND.title())
+                        && abbreviation.equals(PartLook.LEFT_HAND.abbreviation())) {
                     parts.put(id, new ArrayList<>());
                 }
             }

@@ -19,9 +19,6 @@ final class LyricLines implements XmlVisitor {
     private int inThisNote;
     private int mostInOneNote;
     private int firstUnnumbered;
-    private int graceNotes;
-    private int graceNotesHere;
-    private boolean marksHere;
 
     /**
      * Returns the number of the last line that the score itself uses; 0 if it has no lyrics.
@@ -50,14 +47,6 @@ final class LyricLines implements XmlVisitor {
                     Place.FILE,
                     "The lyric lines go up to number " + highest + ", and some programs put line 10 before line 2."));
         }
-        if (graceNotes > 0) {
-            warnings.add(Diagnostic.note(
-                    DiagnosticCode.LYRICS,
-                    Place.FILE,
-                    "The part with the marks has grace notes (" + graceNotes
-                            + "): LilyPond 2.24 and older puts the marks behind them under the wrong notes.",
-                    "Maybe engrave it with another program, or with LilyPond 2.26 or later."));
-        }
         return warnings;
     }
 
@@ -65,26 +54,17 @@ final class LyricLines implements XmlVisitor {
     public void start(XmlElement element) {
         if (element.is("note")) {
             inThisNote = 0;
-        } else if (element.is("part")) {
-            graceNotesHere = 0;
-            marksHere = false;
         }
     }
 
     @Override
     public void end(XmlElement element) {
-        if (element.is("grace")) {
-            graceNotesHere++;
-        } else if (element.is("part") && marksHere) {
-            graceNotes += graceNotesHere;
-        }
         if (!element.is("lyric") || !element.isIn("note")) {
             return;
         }
         int number = integer(element.attribute("number"));
         highest = Math.max(highest, number);
         if (MarkNames.isOurs(element)) {
-            marksHere = true;
             return;
         }
         inThisNote++;

@@ -1,26 +1,65 @@
 package org.bellowscribe.musicxml;
 
 import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.instrument.Third;
 import org.bellowscribe.theory.Spelling;
 
 /** The elements that we add, as text. */
 final class MarkElements {
 
-    private MarkElements() {}
+    private final int linesOfScore;
+    private final Fonts fonts;
+
+    /**
+     * Creates what makes elements.
+     *
+     * @param linesOfScore number of the last lyric line of the score itself, or 0
+     * @param fonts fonts, sizes and colors
+     */
+    MarkElements(int linesOfScore, Fonts fonts) {
+        this.linesOfScore = linesOfScore;
+        this.fonts = fonts;
+    }
 
     /** Returns a lyric of one of our lines, which begin behind those of the score. */
-    static String lyric(Annotation.Syllable syllable, int linesOfScore) {
+    String lyric(Annotation.Syllable syllable) {
+        return lyric(syllable, syllable.text());
+    }
+
+    /** Returns the lyric of a grace note on the line of a syllable: nothing to be seen. */
+    String filler(Annotation.Syllable syllable) {
+        return lyric(syllable, "");
+    }
+
+    private String lyric(Annotation.Syllable syllable, String text) {
         return "<lyric number=\"" + (linesOfScore + 1 + syllable.line()) + "\" name=\"" + MarkNames.PREFIX
-                + XmlText.escape(syllable.name()) + "\"><syllabic>single</syllabic><text>"
-                + XmlText.escape(syllable.text()) + "</text></lyric>";
+                + XmlText.escape(syllable.name()) + "\"><syllabic>single</syllabic><text" + font(syllable.name()) + ">"
+                + XmlText.escape(text) + "</text></lyric>";
     }
 
     /** Returns a direction of words, in the voice and on the staff of its note. */
-    static String direction(Annotation.Words words, String id, NoteAnchor note) {
-        return "<direction placement=\"" + (words.above() ? "above" : "below") + "\" id=\"" + id
-                + "\"><direction-type><words>" + XmlText.escape(words.text()) + "</words></direction-type>"
-                + element("voice", note.voice()) + element("staff", note.staff()) + "</direction>";
+    String direction(Annotation.Words words, String id, NoteAnchor note) {
+        return direction(words.above() ? "above" : "below", words.text(), id, note);
+    }
+
+    /** Returns a direction of a line about the tune, below the staff. */
+    String line(Annotation.Line line, String id, NoteAnchor note) {
+        return direction("below", line.text(), id, note);
+    }
+
+    private String direction(String placement, String text, String id, NoteAnchor note) {
+        return "<direction placement=\"" + placement + "\" id=\"" + id + "\"><direction-type><words" + font(Fonts.WORDS)
+                + ">"
+                + XmlText.escape(text) + "</words></direction-type>" + element("voice", note.voice())
+                + element("staff", note.staff()) + "</direction>";
+    }
+
+    /** Returns one end of a bracket, under a number that scores seldom use. */
+    static String bracket(String type, String id, NoteAnchor note) {
+        return "<direction placement=\"above\" id=\"" + id + "\"><direction-type><bracket type=\"" + type
+                + "\" number=\"6\" line-end=\"down\"/></direction-type>" + element("voice", note.voice())
+                + element("staff", note.staff()) + "</direction>";
     }
 
     /** Returns a chord symbol in the key and the transposition of its part, on the staff of its note. */
@@ -46,18 +85,35 @@ final class MarkElements {
         return "<" + name + ">" + element(name + "-step", String.valueOf(note.letter())) + alter + "</" + name + ">";
     }
 
-    /** Returns a finger number to stand in notations of the score: some programs read only the first notations. */
-    static String fingering(Annotation.Finger finger, String id) {
-        return "<technical id=\"" + id + "\">" + digit(finger) + "</technical>";
+    /** Returns what goes into {@code <technical>} for a finger. */
+    String finger(Annotation.Finger finger) {
+        return "<fingering" + font(Fonts.FINGERS) + ">" + finger.finger() + "</fingering>";
     }
 
-    /** Returns notations with a finger number, for a note that has none. */
-    static String notations(Annotation.Finger finger, String id) {
-        return "<notations id=\"" + id + "\"><technical>" + digit(finger) + "</technical></notations>";
+    private String font(String sort) {
+        StringBuilder text = new StringBuilder();
+        fonts.of(sort)
+                .forEach((name, value) -> text.append(' ')
+                        .append(name)
+                        .append("=\"")
+                        .append(XmlText.escape(value))
+                        .append('"'));
+        return text.toString();
     }
 
-    private static String digit(Annotation.Finger finger) {
-        return "<fingering>" + finger.finger() + "</fingering>";
+    /** Returns what goes into {@code <technical>} for a sign: by its name alone, as programs would print a text. */
+    static String sign(Annotation.Sign sign) {
+        return "<other-technical smufl=\"" + XmlText.escape(sign.smufl()) + "\"></other-technical>";
+    }
+
+    /** Returns what is to stand in notations of the score: some programs read only the first notations. */
+    static String technical(String content, String id) {
+        return "<technical id=\"" + id + "\">" + content + "</technical>";
+    }
+
+    /** Returns notations for a note that has none. */
+    static String notations(String content, String id) {
+        return "<notations id=\"" + id + "\"><technical>" + content + "</technical></notations>";
     }
 
     private static String element(String name, String content) {

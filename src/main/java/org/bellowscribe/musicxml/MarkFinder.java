@@ -2,6 +2,7 @@ package org.bellowscribe.musicxml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,26 @@ final class MarkFinder implements XmlVisitor {
     private boolean grace;
     private final StringBuilder words = new StringBuilder();
     private String text = "";
+
+    /**
+     * Returns a text in which some of what was found bears our names.
+     *
+     * @param all what was found in the text
+     * @param texts what is to bear them, each with the name that a lyric shall have
+     */
+    static String adopted(String text, List<Found> all, Map<Annotation, String> texts) {
+        StringBuilder adopted = new StringBuilder(text);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            String name = texts.get(all.get(i).annotation());
+            if (name != null && !all.get(i).ours()) {
+                String attribute = all.get(i).annotation() instanceof Annotation.Words
+                        ? " id=\"" + MarkNames.PREFIX + "a" + i
+                        : " name=\"" + MarkNames.PREFIX + XmlText.escape(name);
+                adopted.insert(all.get(i).insertion(), attribute + "\"");
+            }
+        }
+        return adopted.toString();
+    }
 
     /** Returns what was found in the order of the text. */
     List<Found> found() {
@@ -91,6 +112,10 @@ final class MarkFinder implements XmlVisitor {
 
     private void direction(XmlElement element) {
         String id = element.attribute("id");
+        if (id != null && id.startsWith(MarkNames.LINE)) {
+            // About the tune, not about a note: nothing of how it is played can be read from it.
+            return;
+        }
         boolean ours = MarkNames.isOurs(id);
         boolean above = !"below".equals(element.attribute("placement"));
         if (ours || (id == null && types == 1)) {

@@ -8,8 +8,11 @@ final class MarkIds implements XmlVisitor {
 
     private final Set<String> used = new HashSet<>();
     private int words;
+    private int lines;
     private int fingers;
     private int symbols;
+    private int signs;
+    private int brackets;
 
     @Override
     public void end(XmlElement element) {
@@ -28,11 +31,38 @@ final class MarkIds implements XmlVisitor {
         return id;
     }
 
+    String nextLine() {
+        String id;
+        do {
+            lines++;
+            id = MarkNames.LINE + lines;
+        } while (used.contains(id));
+        return id;
+    }
+
     String nextSymbol() {
         String id;
         do {
             symbols++;
             id = MarkNames.PREFIX + "h" + symbols;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextSign() {
+        String id;
+        do {
+            signs++;
+            id = MarkNames.PREFIX + "s" + signs;
+        } while (used.contains(id));
+        return id;
+    }
+
+    String nextBracket() {
+        String id;
+        do {
+            brackets++;
+            id = MarkNames.PREFIX + "b" + brackets;
         } while (used.contains(id));
         return id;
     }

@@ -9,6 +9,9 @@ final class MarkNames {
     /** What the name or id of each of our elements begins with. */
     static final String PREFIX = "bellowscribe-";
 
+    /** What the id of a line about the tune begins with. */
+    static final String LINE = PREFIX + "t";
+
     // Only elements that may be ours; any other element may bear the prefix and stays.
     private static final Set<String> WITH_ID =
             Set.of("direction", "harmony", "notations", "technical", "part", "score-part");

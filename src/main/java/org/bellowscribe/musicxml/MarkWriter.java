@@ -3,6 +3,8 @@ package org.bellowscribe.musicxml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
@@ -16,16 +18,16 @@ final class MarkWriter {
     private final NoteAnchors anchors;
     private final PartContext context;
     private final MarkIds ids;
-    private final int linesOfScore;
+    private final MarkElements elements;
     private final StringBuilder marked;
     private int done;
 
-    private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, int linesOfScore) {
+    private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, MarkElements elements) {
         this.text = text;
         this.anchors = anchors;
         this.context = context;
         this.ids = ids;
-        this.linesOfScore = linesOfScore;
+        this.elements = elements;
         this.marked = new StringBuilder(text.length() * 2);
     }
 
@@ -33,13 +35,16 @@ final class MarkWriter {
      * Returns the text with marks.
      *
      * @param text text without marks of ours
-     * @param linesOfScore number of the last lyric line of the score itself, or 0
+     * @param elements how marks become elements
      * @param annotations marks in any order
      * @throws IllegalArgumentException if a mark belongs to no note or two claim one place
      */
-    static String write(String text, int linesOfScore, List<Annotation> annotations) throws DiagnosedException {
+    static String write(String text, MarkElements elements, List<Annotation> annotations) throws DiagnosedException {
         SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
-        NoteAnchors anchors = new NoteAnchors(notes.keySet());
+        SortedMap<Integer, List<Annotation.Syllable>> fillers = GraceNotes.fillers(text, notes);
+        SortedSet<Integer> places = new TreeSet<>(notes.keySet());
+        places.addAll(fillers.keySet());
+        NoteAnchors anchors = new NoteAnchors(places);
         PartContext context = new PartContext(notes.keySet());
         MarkIds ids = new MarkIds();
         List<XmlVisitor> visitors = new ArrayList<>(List.of(anchors));
@@ -50,8 +55,15 @@ final class MarkWriter {
             visitors.add(context);
         }
         XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
-        MarkWriter writer = new MarkWriter(text, anchors, context, ids, linesOfScore);
-        notes.forEach(writer::note);
+        MarkWriter writer = new MarkWriter(text, anchors, context, ids, elements);
+        for (int place : places) {
+            NoteMarks marks = notes.get(place);
+            if (marks != null) {
+                writer.note(place, marks);
+            } else {
+                writer.grace(place, fillers.getOrDefault(place, List.of()));
+            }
+        }
         return writer.marked.append(text, writer.done, text.length()).toString();
     }
 
@@ -59,20 +71,38 @@ final class MarkWriter {
         NoteAnchor note = anchors.of(index);
         marks.symbols()
                 .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
-        marks.words().forEach(w -> insert(note.words(), MarkElements.direction(w, ids.nextWords(), note)));
-        if (note.isOneTag() && !(marks.fingers().isEmpty() && marks.syllables().isEmpty())) {
+        marks.words().forEach(w -> insert(note.words(), elements.direction(w, ids.nextWords(), note)));
+        marks.lines().forEach(l -> insert(note.words(), elements.line(l, ids.nextLine(), note)));
+        if (marks.bracketBegins()) {
+            insert(note.words(), MarkElements.bracket("start", ids.nextBracket(), note));
+        }
+        if (note.isOneTag()
+                && !(marks.fingers().isEmpty()
+                        && marks.signs().isEmpty()
+                        && marks.syllables().isEmpty())) {
             throw new IllegalArgumentException("The note (" + index + ") is empty and cannot be marked.");
         }
-        marks.fingers().forEach(f -> finger(note, f));
-        marks.syllables().forEach(s -> insert(note.lyric(), MarkElements.lyric(s, linesOfScore)));
+        marks.fingers().forEach(f -> technical(note, elements.finger(f), ids.nextFinger()));
+        marks.signs().forEach(s -> technical(note, MarkElements.sign(s), ids.nextSign()));
+        marks.syllables().forEach(s -> insert(note.lyric(), elements.lyric(s)));
+        if (marks.bracketEnds()) {
+            insert(note.behind(), MarkElements.bracket("stop", ids.nextBracket(), note));
+        }
     }
 
-    private void finger(NoteAnchor note, Annotation.Finger finger) {
+    private void grace(int index, List<Annotation.Syllable> lines) {
+        NoteAnchor note = anchors.of(index);
+        if (!note.isOneTag()) {
+            lines.forEach(line -> insert(note.lyric(), elements.filler(line)));
+        }
+    }
+
+    private void technical(NoteAnchor note, String content, String id) {
         Anchor inside = note.inNotations();
         if (inside == null) {
-            insert(note.notations(), MarkElements.notations(finger, ids.nextFinger()));
+            insert(note.notations(), MarkElements.notations(content, id));
         } else {
-            insert(inside, MarkElements.fingering(finger, ids.nextFinger()));
+            insert(inside, MarkElements.technical(content, id));
         }
     }
 

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param inNotations behind the last child of the first notations that the note has; null if it has none
  * @param notations behind the last child that the schema puts before lyrics
  * @param lyric behind the last child that the schema puts before {@code <play>}
+ * @param behind behind the note
  * @param isOneTag true if the note has no inside that marks could stand in
  * @param voice content of {@code <voice>} as it stands; empty if there is none
  * @param staff content of {@code <staff>} as it stands; empty if there is none
@@ -18,6 +19,7 @@ record NoteAnchor(
         @Nullable Anchor inNotations,
         Anchor notations,
         Anchor lyric,
+        Anchor behind,
         boolean isOneTag,
         String voice,
         String staff) {}

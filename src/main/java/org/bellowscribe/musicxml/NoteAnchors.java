@@ -93,8 +93,10 @@ final class NoteAnchors implements XmlVisitor {
         if (isNote(element)) {
             if (isWanted) {
                 Anchor words = new Anchor(element.before(), element.indentation());
+                Anchor behind = new Anchor(element.end(), element.indentation());
                 found.put(
-                        count, new NoteAnchor(words, inNotations, notations, lyric, element.isOneTag(), voice, staff));
+                        count,
+                        new NoteAnchor(words, inNotations, notations, lyric, behind, element.isOneTag(), voice, staff));
             }
             count++;
             isWanted = wanted.contains(count);

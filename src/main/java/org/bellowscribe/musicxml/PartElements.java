@@ -24,12 +24,20 @@ import org.audiveris.proxymusic.NoteType;
 import org.audiveris.proxymusic.ObjectFactory;
 import org.audiveris.proxymusic.Pitch;
 import org.audiveris.proxymusic.Rest;
+import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.Step;
 import org.audiveris.proxymusic.Syllabic;
 import org.audiveris.proxymusic.Technical;
 import org.audiveris.proxymusic.TextElementData;
+import org.audiveris.proxymusic.Tie;
+import org.audiveris.proxymusic.Tied;
+import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.TimeModification;
+import org.audiveris.proxymusic.Unpitched;
 import org.audiveris.proxymusic.YesNo;
+import org.bellowscribe.annotation.PartLook;
+import org.bellowscribe.annotation.PartSyllable;
 import org.bellowscribe.score.TimeSignature;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.NoteName;
@@ -52,12 +60,20 @@ final class PartElements {
         this.divisions = divisions;
     }
 
-    /** Returns a bass clef. */
-    static Clef bassClef() {
+    /** Returns the clef of a part. */
+    static Clef clef(PartLook look) {
         Clef clef = new Clef();
-        clef.setSign(ClefSign.F);
-        clef.setLine(BigInteger.valueOf(4));
+        switch (look) {
+            case LEFT_HAND -> clef(clef, ClefSign.F, 4);
+            case MELODY -> clef(clef, ClefSign.G, 2);
+            case BELLOWS -> clef.setSign(ClefSign.PERCUSSION);
+        }
         return clef;
+    }
+
+    private static void clef(Clef clef, ClefSign sign, int line) {
+        clef.setSign(sign);
+        clef.setLine(BigInteger.valueOf(line));
     }
 
     static Key key(int fifths) {
@@ -139,6 +155,39 @@ final class PartElements {
         return note;
     }
 
+    /** Returns a stroke without pitch. */
+    Note stroke(Fraction length, @Nullable NoteValue value) {
+        Note note = timed(length, value);
+        // The middle line: programs do not agree where the line of a staff with a single one lies.
+        Unpitched unpitched = new Unpitched();
+        unpitched.setDisplayStep(Step.B);
+        unpitched.setDisplayOctave(4);
+        note.setUnpitched(unpitched);
+        return note;
+    }
+
+    /** Ties a note to its neighbors. */
+    static void tie(Note note, boolean toBefore, boolean toNext) {
+        if (toBefore) {
+            tie(note, StartStop.STOP, TiedType.STOP);
+        }
+        if (toNext) {
+            tie(note, StartStop.START, TiedType.START);
+        }
+    }
+
+    private static void tie(Note note, StartStop sounding, TiedType written) {
+        Tie tie = new Tie();
+        tie.setType(sounding);
+        note.getTie().add(tie);
+        Tied tied = new Tied();
+        tied.setType(written);
+        if (note.getNotations().isEmpty()) {
+            note.getNotations().add(new Notations());
+        }
+        note.getNotations().get(0).getTiedOrSlurOrTuplet().add(tied);
+    }
+
     /** Makes a note sound with the one before it. */
     static void inChord(Note note) {
         note.setChord(new Empty());
@@ -156,12 +205,17 @@ final class PartElements {
         note.getNotations().add(notations);
     }
 
-    static void addLyric(Note note, String name, String label) {
+    /**
+     * Adds a text below a note.
+     *
+     * @param prefix what stands before the name of the line
+     */
+    static void addLyric(Note note, String prefix, PartSyllable syllable) {
         TextElementData text = new TextElementData();
-        text.setValue(label);
+        text.setValue(syllable.text());
         Lyric lyric = new Lyric();
-        lyric.setNumber("1");
-        lyric.setName(name);
+        lyric.setNumber(String.valueOf(syllable.number()));
+        lyric.setName(prefix + syllable.line());
         lyric.getElisionAndSyllabicAndText().add(Syllabic.SINGLE);
         lyric.getElisionAndSyllabicAndText().add(text);
         note.getLyric().add(lyric);
@@ -177,6 +231,12 @@ final class PartElements {
             note.setType(type);
             if (value.isDotted()) {
                 note.getDot().add(new EmptyPlacement());
+            }
+            if (value.isTriplet()) {
+                TimeModification three = new TimeModification();
+                three.setActualNotes(BigInteger.valueOf(3));
+                three.setNormalNotes(BigInteger.TWO);
+                note.setTimeModification(three);
             }
         }
         return note;

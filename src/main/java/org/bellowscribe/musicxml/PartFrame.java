@@ -19,6 +19,15 @@ final class PartFrame {
         startTag = "<measure" + attribute(measure, "number") + attribute(measure, "implicit") + ">";
     }
 
+    /**
+     * Creates the frame of a measure that is of no score.
+     *
+     * @param number its number
+     */
+    PartFrame(int number) {
+        startTag = "<measure number=\"" + number + "\">";
+    }
+
     private static String attribute(XmlElement element, String name) {
         String value = element.attribute(name);
         return value == null ? "" : " " + name + "=\"" + value.replace("\"", "&quot;") + "\"";

@@ -136,7 +136,8 @@ final class PartFrames implements XmlVisitor {
         barline.clear();
     }
 
-    private static boolean isSign(String element) {
+    /** Tells whether an element says something of tempo or the order of play. */
+    static boolean isSign(String element) {
         return SIGN.matcher(element).find()
                 || WORDS.matcher(element).results().anyMatch(words -> isRoadWord(XmlText.unescape(words.group(1))));
     }

@@ -9,7 +9,8 @@ import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Forward;
 import org.audiveris.proxymusic.Note;
-import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.OwnPart;
+import org.bellowscribe.annotation.PartLook;
 import org.bellowscribe.annotation.PartMeasure;
 import org.bellowscribe.annotation.PartNote;
 import org.bellowscribe.annotation.PartWords;
@@ -28,7 +29,7 @@ final class PartMeasures {
     /** What stands for the time of the score, which is copied as it is written there. */
     private static final Pattern TIME = Pattern.compile("<time>.*</time>");
 
-    private final LeftHandPart part;
+    private final OwnPart part;
     private final List<PartFrame> frames;
     private final boolean alone;
     private final PartElements elements;
@@ -43,7 +44,7 @@ final class PartMeasures {
      * @param alone true in a score of its own: then the signs of the order of play are copied, which one part of a score
      *     must have, and nothing tells that it was added
      */
-    PartMeasures(LeftHandPart part, List<PartFrame> frames, boolean alone) {
+    PartMeasures(OwnPart part, List<PartFrame> frames, boolean alone) {
         this.part = part;
         this.frames = frames;
         this.alone = alone;
@@ -81,7 +82,8 @@ final class PartMeasures {
         boolean changesKey = index == 0 || measure.key().fifths() != fifths;
         if (changesKey) {
             fifths = measure.key().fifths();
-            attributes.getKey().add(PartElements.key(fifths));
+            // A line without pitches has no key.
+            attributes.getKey().add(PartElements.key(part.look() == PartLook.BELLOWS ? 0 : fifths));
         }
         boolean changesTime = !measure.time().equals(time);
         time = measure.time();
@@ -90,7 +92,7 @@ final class PartMeasures {
             attributes.getTime().add(PartElements.time(time));
         }
         if (index == 0) {
-            attributes.getClef().add(PartElements.bassClef());
+            attributes.getClef().add(PartElements.clef(part.look()));
         }
         if (!changesKey && !changesTime && !copiesTime) {
             return "";
@@ -139,28 +141,59 @@ final class PartMeasures {
         return at;
     }
 
-    /** Writes a note and returns when it ends. */
+    /** Writes a note, tied together of several where no single value fits, and returns when it ends. */
     private Fraction note(PartNote note, PartAccidentals accidentals, StringBuilder content) {
+        List<NoteValue> values = values(part.look(), note);
+        if (values.isEmpty()) {
+            write(note, new Piece(note.duration(), null, false, false), accidentals, content);
+            return note.end();
+        }
+        Fraction end = note.onset();
+        for (int i = 0; i < values.size(); i++) {
+            NoteValue value = values.get(i);
+            write(note, new Piece(value.length(), value, i > 0, i + 1 < values.size()), accidentals, content);
+            end = end.plus(value.length());
+        }
+        return end;
+    }
+
+    /** One of the notes on paper that a note is written as. */
+    private record Piece(Fraction length, @Nullable NoteValue value, boolean goesOn, boolean tied) {}
+
+    // Strokes of the left hand are short: a shorter value will do.
+    private static List<NoteValue> values(PartLook look, PartNote note) {
+        if (look != PartLook.LEFT_HAND) {
+            return NoteValue.tied(note.duration());
+        }
         NoteValue value = NoteValue.atMost(note.duration());
-        Fraction length = value == null ? note.duration() : value.length();
-        for (int i = 0; i < note.notes().size(); i++) {
-            NoteName name = note.notes().get(i);
-            Note written = elements.note(name, length, value, accidentals.sign(name));
+        return value == null ? List.of() : List.of(value);
+    }
+
+    private void write(PartNote note, Piece piece, PartAccidentals accidentals, StringBuilder content) {
+        int heads = Math.max(1, note.notes().size());
+        for (int i = 0; i < heads; i++) {
+            Note written = note.notes().isEmpty()
+                    ? elements.stroke(piece.length(), piece.value())
+                    : head(note.notes().get(i), piece, accidentals);
             if (i > 0) {
                 PartElements.inChord(written);
-            } else {
+            } else if (!piece.goesOn()) {
                 mark(written, note);
             }
+            PartElements.tie(written, piece.goesOn(), piece.tied());
             content.append(text(written));
         }
-        return note.onset().plus(length);
+    }
+
+    private Note head(NoteName name, Piece piece, PartAccidentals accidentals) {
+        return elements.note(name, piece.length(), piece.value(), piece.goesOn() ? "" : accidentals.sign(name));
     }
 
     private void mark(Note written, PartNote note) {
         if (!note.fingers().isEmpty()) {
             PartElements.addFingers(written, note.fingers());
         }
-        PartElements.addLyric(written, (alone ? "" : MarkNames.PREFIX) + "left-hand", note.label());
+        note.syllables().forEach(each -> PartElements.addLyric(written, alone ? "" : MarkNames.PREFIX, each));
     }
 
     private String text(Note note) {
@@ -172,15 +205,18 @@ final class PartMeasures {
     }
 
     /** Returns the parts of a quarter that make everything whole. */
-    private static long divisions(LeftHandPart part) {
+    private static long divisions(OwnPart part) {
         long divisions = 1;
         for (PartMeasure measure : part.measures()) {
             divisions = common(divisions, measure.measure().length());
             divisions = common(divisions, measure.measure().beatOffset());
             for (PartNote note : measure.notes()) {
-                NoteValue value = NoteValue.atMost(note.duration());
                 divisions = common(divisions, note.onset());
-                divisions = common(divisions, value == null ? note.duration() : value.length());
+                List<NoteValue> values = values(part.look(), note);
+                for (NoteValue value : values) {
+                    divisions = common(divisions, value.length());
+                }
+                divisions = values.isEmpty() ? common(divisions, note.duration()) : divisions;
             }
             for (PartWords words : measure.words()) {
                 divisions = common(divisions, words.onset());

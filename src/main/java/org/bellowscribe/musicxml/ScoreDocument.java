@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
-import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.OwnPart;
+import org.bellowscribe.annotation.style.Fonts;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -28,6 +29,8 @@ public final class ScoreDocument {
     private final String originalText;
     private final String text;
     /** Null until it is asked for. */
+    private final Fonts fonts;
+
     private @Nullable ScoreOutline outline;
 
     private ScoreDocument(
@@ -38,15 +41,17 @@ public final class ScoreDocument {
         this.originalText = text;
         this.text = text;
         this.outline = outline;
+        this.fonts = Fonts.NONE;
     }
 
-    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline) {
+    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline, Fonts fonts) {
         this.original = other.original;
         this.container = other.container;
         this.encoding = other.encoding;
         this.originalText = other.originalText;
         this.text = text;
         this.outline = outline;
+        this.fonts = fonts;
     }
 
     /**
@@ -92,6 +97,17 @@ public final class ScoreDocument {
     /** Returns what the outermost element makes of the file. */
     public ScoreKind kind() {
         return ScoreKind.of(rootName());
+    }
+
+    /** Returns the title of the book that the score says it is taken from; empty if it does not say. */
+    public String bookTitle() {
+        BookTitleFinder finder = new BookTitleFinder();
+        try {
+            XmlWalk.over(text, finder);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+        return finder.title();
     }
 
     /** Returns the number of {@code <note>} elements in measures. */
@@ -145,18 +161,7 @@ public final class ScoreDocument {
      * @param texts some of {@link #otherTexts()}, each with the name that a lyric shall have
      */
     public ScoreDocument adopting(Map<Annotation, String> texts) {
-        StringBuilder adopted = new StringBuilder(text);
-        List<MarkFinder.Found> all = find();
-        for (int i = all.size() - 1; i >= 0; i--) {
-            String name = texts.get(all.get(i).annotation());
-            if (name != null && !all.get(i).ours()) {
-                String attribute = all.get(i).annotation() instanceof Annotation.Words
-                        ? " id=\"" + MarkNames.PREFIX + "a" + i
-                        : " name=\"" + MarkNames.PREFIX + XmlText.escape(name);
-                adopted.insert(all.get(i).insertion(), attribute + "\"");
-            }
-        }
-        return withText(adopted.toString());
+        return withText(MarkFinder.adopted(text, find(), texts));
     }
 
     private List<MarkFinder.Found> find() {
@@ -187,6 +192,11 @@ public final class ScoreDocument {
         }
     }
 
+    /** Returns this score, ready for marks in fonts, sizes and colors. */
+    public ScoreDocument inFonts(Fonts other) {
+        return new ScoreDocument(this, text, outline, other);
+    }
+
     /**
      * Returns this score with the given marks and no other marks of ours.
      *
@@ -204,13 +214,41 @@ public final class ScoreDocument {
      * @param leftHand a part to add behind those of the score; null for none
      * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
      */
-    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable LeftHandPart leftHand) {
+    public ScoreDocument withMarks(List<Annotation> annotations, @Nullable OwnPart leftHand) {
+        return leftHand == null
+                ? withParts(annotations, "", List.of())
+                : withParts(annotations, leftHand.melody(), List.of(new PartAddition.Own(leftHand)));
+    }
+
+    /**
+     * Returns this score with the given marks and parts and no other marks of ours.
+     *
+     * @param annotations marks in any order, whose notes are counted in the score without marks
+     * @param melody id of the part with the melody; of no meaning without parts
+     * @param parts parts to add behind those of the score
+     * @throws IllegalArgumentException if a mark belongs to no note, has no text or claims the place of another
+     */
+    public ScoreDocument withParts(List<Annotation> annotations, String melody, List<PartAddition> parts) {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
-            String marked = MarkWriter.write(bare.text, highest, annotations);
-            String all = leftHand == null ? marked : PartWriter.write(marked, kind(), leftHand);
-            return new ScoreDocument(bare, all, null);
+            String marked = MarkWriter.write(bare.text, new MarkElements(highest, fonts), annotations);
+            String all = parts.isEmpty() ? marked : PartWriter.write(marked, kind(), melody, parts);
+            return new ScoreDocument(bare, all, null, fonts);
+        } catch (DiagnosedException e) {
+            throw new IllegalStateException("Elements that nested before no longer do.", e);
+        }
+    }
+
+    /**
+     * Returns this score without marks, the notes of a part small and silent.
+     *
+     * @param part id of the part
+     */
+    public ScoreDocument withCueNotes(String part) {
+        ScoreDocument bare = withoutMarks();
+        try {
+            return bare.withText(CueNotes.of(bare.text, part));
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
@@ -237,7 +275,7 @@ public final class ScoreDocument {
             return this;
         }
         try {
-            return new ScoreDocument(this, newText, ScoreOutline.of(newText));
+            return new ScoreDocument(this, newText, ScoreOutline.of(newText), fonts);
         } catch (DiagnosedException e) {
             throw new IllegalArgumentException("The text must be that of a score.", e);
         }

@@ -16,6 +16,8 @@ public enum ScoreKind {
     OPUS,
     /** The table of contents of a compressed score. */
     CONTAINER,
+    /** A book: what to make of many scores, in this tool's own form. */
+    BOOK,
     /** Anything else. */
     OTHER;
 
@@ -26,6 +28,7 @@ public enum ScoreKind {
             case "score-timewise" -> TIMEWISE;
             case "opus" -> OPUS;
             case "container" -> CONTAINER;
+            case "book" -> BOOK;
             default -> OTHER;
         };
     }
@@ -70,6 +73,8 @@ public enum ScoreKind {
             case CONTAINER ->
                 throw refusal(
                         "The file is the table of contents of a compressed score.", "Maybe give the whole .mxl file.");
+            case BOOK ->
+                throw refusal("The file is a book file, no score.", "Maybe mark it, alone: mark BOOK.xml --out DIR.");
             case OTHER ->
                 throw refusal(
                         "The outermost element is <" + TextPlace.shortened(rootName)

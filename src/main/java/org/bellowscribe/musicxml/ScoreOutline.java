@@ -11,6 +11,8 @@ import org.bellowscribe.diagnostic.DiagnosedException;
  */
 record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
 
+    private static final int MOST_SHOWN = 30;
+
     private static final class Root implements XmlVisitor {
         private String name = "";
         private int second = -1;
@@ -33,6 +35,7 @@ record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
         Root root = new Root();
         NoteAnchors notes = new NoteAnchors();
         LyricLines lyrics = new LyricLines();
+        requireXml(text);
         XmlWalk.over(text, root, notes, lyrics);
         if (root.name.isEmpty()) {
             throw TextPlace.notXml(text, 0, "The file holds no XML element.");
@@ -41,5 +44,15 @@ record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
             throw TextPlace.notXml(text, root.second, "A second outermost element begins here.");
         }
         return new ScoreOutline(root.name, notes.count(), lyrics);
+    }
+
+    // A text of another kind may have elements in it; what is wrong with their order is not what is wrong with it.
+    private static void requireXml(String text) throws DiagnosedException {
+        String begin = text.stripLeading();
+        if (!begin.isEmpty() && begin.charAt(0) != '<') {
+            String line = begin.lines().findFirst().orElse("").strip();
+            String shown = line.length() <= MOST_SHOWN ? line : line.substring(0, MOST_SHOWN) + "...";
+            throw TextPlace.notXml(text, 0, "The file is no XML: it begins with \"%s\", not with <.".formatted(shown));
+        }
     }
 }

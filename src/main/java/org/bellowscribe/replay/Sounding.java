@@ -21,4 +21,10 @@ public record Sounding(
         double nominalFlow,
         double airTaken,
         double openingBefore,
-        double openingAfter) {}
+        double openingAfter) {
+
+    /** Returns by how much the air button opens the bellows, in RU.s; closes them if negative. */
+    public double airMoved() {
+        return openingAfter >= openingBefore ? airTaken : -airTaken;
+    }
+}

@@ -2,23 +2,13 @@ package org.bellowscribe.report;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.diagnostic.PlainText;
 import org.bellowscribe.fit.BookFit;
 import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
 
-/**
- * Fits as comma-separated values (RFC 4180, Y. Shafranovich, 2005): one line a trial, CRLF, and quotation marks around
- * what holds commas, quotation marks or line ends; texts that a spreadsheet would take for formulas begin with an
- * apostrophe. A table has one kind of line only, so that of the book is left out.
- */
+/** Fits as comma-separated values: one line a trial. A table has one kind of line only, so that of the book is left out. */
 public final class FitCsv implements FitWriter {
-
-    private static final String FORMULA = "=+-@";
-    private static final String LINE_END = "\r\n";
 
     private final int best;
 
@@ -33,7 +23,7 @@ public final class FitCsv implements FitWriter {
 
     @Override
     public String begin() {
-        return line(List.of(
+        return CsvLine.of(List.of(
                 "file",
                 "title",
                 "rank",
@@ -62,11 +52,11 @@ public final class FitCsv implements FitWriter {
     private static String trial(TuneFit fit, int place, Map<Integer, String> keys) {
         Trial trial = fit.trials().get(place);
         Diagnostic obstacle = trial.obstacle();
-        return line(List.of(
-                text(fit.file()),
-                text(fit.tune().title()),
+        return CsvLine.of(List.of(
+                CsvLine.text(fit.file()),
+                CsvLine.text(fit.tune().title()),
                 String.valueOf(place + 1),
-                text(trial.instrument().id()),
+                CsvLine.text(trial.instrument().id()),
                 String.valueOf(trial.semitones()),
                 keys.getOrDefault(trial.semitones(), ""),
                 trial.verdict().label(),
@@ -75,26 +65,11 @@ public final class FitCsv implements FitWriter {
                 obstacle == null || obstacle.place().measure() == 0
                         ? ""
                         : String.valueOf(obstacle.place().measure()),
-                obstacle == null ? "" : text(obstacle.text())));
+                obstacle == null ? "" : CsvLine.text(obstacle.text())));
     }
 
     @Override
     public String end(BookFit book) {
         return "";
-    }
-
-    private static String line(List<String> fields) {
-        return fields.stream().map(FitCsv::field).collect(Collectors.joining(",")) + LINE_END;
-    }
-
-    // A spreadsheet takes a text that begins so for a formula; the apostrophe makes it a text.
-    private static String text(String words) {
-        String plain = PlainText.line(words);
-        return !plain.isEmpty() && FORMULA.indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
-    }
-
-    private static String field(String text) {
-        boolean plain = Stream.of(",", "\"", "\r", "\n").noneMatch(text::contains);
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }

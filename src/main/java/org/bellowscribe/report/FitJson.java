@@ -4,12 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.Map;
-import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.fit.BookFit;
-import org.bellowscribe.fit.Trial;
 import org.bellowscribe.fit.TuneFit;
-import org.bellowscribe.solver.Cost;
 
 /** Fits as one JSON object: {@code tunes} with their trials, then the {@code book}; one line a tune or instrument. */
 public final class FitJson implements FitWriter {
@@ -55,68 +51,19 @@ public final class FitJson implements FitWriter {
             json.writeStringField("file", fit.file());
             json.writeStringField("title", fit.tune().title());
             json.writeStringField("key", fit.tune().measures().get(0).key().name());
-            Map<Integer, String> keys = fit.keyNames();
-            json.writeArrayFieldStart("trials");
-            int count = best == 0
-                    ? fit.trials().size()
-                    : Math.min(best, fit.trials().size());
-            for (Trial trial : fit.trials().subList(0, count)) {
-                write(trial, keys.getOrDefault(trial.semitones(), ""));
-            }
-            json.writeEndArray();
+            FitValues.trials(json, fit, best);
             json.writeEndObject();
         });
-    }
-
-    private void write(Trial trial, String key) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("instrument", trial.instrument().id());
-        json.writeNumberField("transposedBy", trial.semitones());
-        json.writeStringField("key", key);
-        json.writeStringField("verdict", trial.verdict().label());
-        Cost cost = trial.cost();
-        if (cost != null) {
-            json.writeNumberField("cost", cost.total());
-            json.writeBooleanField("proved", cost.isProved());
-        }
-        Diagnostic obstacle = trial.obstacle();
-        if (obstacle == null) {
-            json.writeNumberField("estimate", trial.estimate());
-        } else {
-            json.writeStringField("code", obstacle.code().id());
-            json.writeNumberField("measure", obstacle.place().measure());
-            json.writeStringField("reason", obstacle.text());
-        }
-        json.writeEndObject();
     }
 
     @Override
     public String end(BookFit book) {
         return piece(() -> {
                     json.writeEndArray();
-                    json.writeArrayFieldStart("book");
-                    for (BookFit.Line line : book.lines()) {
-                        write(book, line);
-                    }
-                    json.writeEndArray();
+                    FitValues.book(json, book);
                     json.writeEndObject();
                 })
                 + "\n";
-    }
-
-    private void write(BookFit book, BookFit.Line line) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("instrument", line.instrument().id());
-        json.writeNumberField("tunes", book.tunes());
-        json.writeNumberField("plays", line.plays());
-        json.writeNumberField("asWritten", line.asWritten());
-        json.writeNumberField("bestFor", line.bestFor());
-        json.writeObjectFieldStart("keys");
-        for (Map.Entry<String, Integer> key : line.keys().entrySet()) {
-            json.writeNumberField(key.getKey(), key.getValue());
-        }
-        json.writeEndObject();
-        json.writeEndObject();
     }
 
     /** Returns what was added to the text. */

@@ -10,6 +10,11 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.difficulty.grading.Grading;
+import org.bellowscribe.difficulty.grading.GradingLibrary;
+import org.bellowscribe.guess.Guesses;
+import org.bellowscribe.guess.RuleOfThumb;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.lefthand.LeftHandFingers;
@@ -33,16 +38,27 @@ public final class RecordWriter {
     private static final int DECIMALS = 9;
 
     private final JsonGenerator json;
+    private final Grading grading;
 
-    private RecordWriter(JsonGenerator json) {
+    private RecordWriter(JsonGenerator json, Grading grading) {
         this.json = json;
+        this.grading = grading;
     }
 
-    /** Returns the record as JSON, ending in a line end. */
+    /** Returns the record as JSON, with the usual grading. */
     public static String write(TuneRecord tuneRecord) {
+        return write(tuneRecord, GradingLibrary.usual());
+    }
+
+    /**
+     * Returns the record as JSON, ending in a line end.
+     *
+     * @param grading by which the tune gets its grade
+     */
+    public static String write(TuneRecord tuneRecord, Grading grading) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = JsonLines.into(text)) {
-            new RecordWriter(json).writeRecord(tuneRecord);
+            new RecordWriter(json, grading).writeRecord(tuneRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -82,8 +98,11 @@ public final class RecordWriter {
         writeLeftHand(leftHand);
         writeTally(LeftHandTally.of(marked.instrument(), marked.solution()));
         writePerformance(performance);
+        new DifficultyWriter(json, marked.tune()).write(Difficulty.of(marked, grading));
         writeCost(marked.solution().cost());
         writeUnlike(marked.solution().unlike());
+        writeGuesses(Guesses.of(marked));
+        new CauseWriter(json).write(marked.airCauses());
         new SteeringWriter(json).write(marked.steered());
     }
 
@@ -111,6 +130,22 @@ public final class RecordWriter {
         json.writeNumberField("sameFinger", fingers.sameFinger());
         json.writeNumberField("handMoves", fingers.handMoves());
         json.writeNumberField("thumbPresses", fingers.thumbPresses());
+        json.writeEndObject();
+    }
+
+    private void writeGuesses(Guesses guesses) throws IOException {
+        json.writeObjectFieldStart("guesses");
+        json.writeNumberField("right", guesses.rate().right());
+        json.writeNumberField("notes", guesses.rate().all());
+        json.writeArrayFieldStart("rules");
+        for (Map.Entry<RuleOfThumb, Guesses.Rate> rule : guesses.byRule().entrySet()) {
+            json.writeStartObject();
+            json.writeStringField("rule", rule.getKey().words());
+            json.writeNumberField("right", rule.getValue().right());
+            json.writeNumberField("notes", rule.getValue().all());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 
@@ -193,7 +228,7 @@ public final class RecordWriter {
     }
 
     // Always with a decimal point, so that a quantity is seen to be one.
-    private static BigDecimal real(double value) {
+    static BigDecimal real(double value) {
         BigDecimal plain = plain(value);
         return plain.scale() < 1 ? plain.setScale(1) : plain;
     }

@@ -2,6 +2,7 @@ package org.bellowscribe.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
 import org.bellowscribe.solver.LeftHandPlay;
@@ -46,13 +47,20 @@ public final class SteeringText {
         return lines;
     }
 
-    /** Returns the candidates of some events, each with its price and the rules that make it. */
-    public static List<String> ofExplanations(Tune tune, List<Explanation> explanations) {
-        Whereabouts places = new Whereabouts(tune);
+    /**
+     * Returns the candidates of the events that were asked about, each with its price and the rules that make it, and why
+     * the air button is pressed there.
+     */
+    public static List<String> ofExplanations(DecidedTune tune) {
+        Whereabouts places = new Whereabouts(tune.tune());
         List<String> lines = new ArrayList<>();
-        for (Explanation explanation : explanations) {
+        for (Explanation explanation : tune.steered().explanations()) {
             Step step = explanation.step();
-            lines.add("  %s%s: %s".formatted(places.name(step.event().index()), pitches(step), played(step)));
+            int event = step.event().index();
+            lines.add("  %s%s: %s".formatted(places.name(event), pitches(step), played(step)));
+            tune.airCauses().stream()
+                    .filter(cause -> cause.event() == event)
+                    .forEach(cause -> lines.add("    air button: " + cause.text()));
             lines.add(CANDIDATE.formatted("instead", "points", "because, with all else decided anew"));
             explanation.candidates().forEach(candidate -> lines.add(candidate(candidate)));
         }

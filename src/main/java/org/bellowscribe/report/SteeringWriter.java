@@ -51,18 +51,22 @@ final class SteeringWriter {
     private void writeCandidates(List<Explanation.Candidate> candidates) throws IOException {
         json.writeArrayFieldStart("instead");
         for (Explanation.Candidate candidate : candidates) {
-            json.writeStartObject();
-            writeFixed(candidate.pin());
-            json.writeStringField(
-                    "obstacle",
-                    candidate.obstacle().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            Comparison comparison = candidate.comparison();
-            if (comparison != null) {
-                writeComparison(comparison);
-            }
-            json.writeEndObject();
+            write(candidate);
         }
         json.writeEndArray();
+    }
+
+    /** Writes something else that could be played, with its price. */
+    void write(Explanation.Candidate candidate) throws IOException {
+        json.writeStartObject();
+        writeFixed(candidate.pin());
+        json.writeStringField(
+                "obstacle", candidate.obstacle().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        Comparison comparison = candidate.comparison();
+        if (comparison != null) {
+            writeComparison(comparison);
+        }
+        json.writeEndObject();
     }
 
     private void writeFixed(Pin pin) throws IOException {

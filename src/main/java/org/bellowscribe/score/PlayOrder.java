@@ -54,18 +54,31 @@ public record PlayOrder(List<Integer> measures) {
         return shortForm(numbers::get, cuts());
     }
 
+    /** Returns the sections as they are played, one after the other: measures that follow each other in the score. */
+    public List<List<Integer>> runs() {
+        return runs(cuts());
+    }
+
     private String shortForm(IntFunction<String> number, Set<Integer> cuts) {
-        List<String> runs = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (List<Integer> run : runs(cuts)) {
+            String first = number.apply(run.get(0));
+            String last = number.apply(run.get(run.size() - 1));
+            words.add(first.equals(last) ? first : first + "-" + last);
+        }
+        return String.join(", ", words);
+    }
+
+    private List<List<Integer>> runs(Set<Integer> cuts) {
+        List<List<Integer>> runs = new ArrayList<>();
         int start = 0;
         for (int i = 1; i <= measures.size(); i++) {
             if (i == measures.size() || measures.get(i) != measures.get(i - 1) + 1 || cuts.contains(measures.get(i))) {
-                String first = number.apply(measures.get(start));
-                String last = number.apply(measures.get(i - 1));
-                runs.add(first.equals(last) ? first : first + "-" + last);
+                runs.add(measures.subList(start, i));
                 start = i;
             }
         }
-        return String.join(", ", runs);
+        return runs;
     }
 
     /** Returns the measures at whose start a run ends. */

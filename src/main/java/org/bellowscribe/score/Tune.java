@@ -44,6 +44,11 @@ public record Tune(
         return order;
     }
 
+    /** Returns the tune at another tempo. */
+    public Tune at(Tempo other) {
+        return new Tune(title, part, measures, events, harmonies, other, playOrder, diagnostics);
+    }
+
     /** Returns how long an event sounds, in seconds. */
     public double seconds(Event event) {
         return tempo.seconds(event.duration());

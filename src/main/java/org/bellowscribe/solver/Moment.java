@@ -1,5 +1,7 @@
 package org.bellowscribe.solver;
 
+import java.util.Set;
+import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.score.Event;
 
 /**
@@ -10,8 +12,10 @@ import org.bellowscribe.score.Event;
  * @param closing true for the note on which a section of the tune closes, and for the last note
  * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
  * @param lowest true for the lowest note of the tune, wherever it comes, and its upper neighbor
+ * @param chordWays the directions in which the left hand has the harmony that holds then; both where none does
  */
-public record Moment(Event event, double seconds, boolean closing, int homeRow, boolean lowest) {
+public record Moment(
+        Event event, double seconds, boolean closing, int homeRow, boolean lowest, Set<BellowsDirection> chordWays) {
 
     /** No row is home. */
     public static final int NO_ROW = 0;
@@ -19,6 +23,16 @@ public record Moment(Event event, double seconds, boolean closing, int homeRow, 
     /** Creates the moment of an event by itself, where no row is home. */
     public Moment(Event event, double seconds, boolean closing) {
         this(event, seconds, closing, NO_ROW, false);
+    }
+
+    /** Creates a moment at which no harmony holds. */
+    public Moment(Event event, double seconds, boolean closing, int homeRow, boolean lowest) {
+        this(event, seconds, closing, homeRow, lowest, Set.of(BellowsDirection.values()));
+    }
+
+    /** Copies the set. */
+    public Moment {
+        chordWays = Set.copyOf(chordWays);
     }
 
     /** Returns true if nothing sounds. */

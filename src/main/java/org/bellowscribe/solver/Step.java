@@ -58,6 +58,22 @@ public record Step(
         return 2 * handOn + (isOnInnerRow() ? 1 : 0);
     }
 
+    /** Returns the same step without the air button, the openings as they are: for what is told of it, not for playing. */
+    public Step withoutAir() {
+        return new Step(
+                event,
+                direction,
+                buttons,
+                fingers,
+                handOn,
+                held,
+                leftHand,
+                AirUse.NONE,
+                openingBefore,
+                openingAfter,
+                airTaken);
+    }
+
     /** Returns the same step at another event: the written one of a melody that is not played. */
     public Step with(Event other) {
         return new Step(

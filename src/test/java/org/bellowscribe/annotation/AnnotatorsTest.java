@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.solver.AirUse;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,18 @@ class AnnotatorsTest {
         assertEquals(
                 annotate(sketch, "buttons", "left-hand", "air", "hand"),
                 annotate(sketch, "hand", "air", "left-hand", "buttons"));
+    }
+
+    @Test
+    void aStyleOrdersTheLines() throws DiagnosedException {
+        Style willow = StyleLibrary.find("samples/styles/willow-lane.xml");
+        Sketch sketch = new Sketch(1).pull("1.3").bass("G");
+        assertEquals(
+                List.of(
+                        new Annotation.Words(0, true, "Zug"),
+                        new Annotation.Syllable(0, 0, "left-hand", "G"),
+                        new Annotation.Syllable(0, 1, "buttons", "[3]")),
+                Annotators.annotate(sketch.arrangement(willow), List.of("direction", "buttons", "left-hand")));
     }
 
     @Test
@@ -115,7 +128,7 @@ class AnnotatorsTest {
         DiagnosedException e = assertThrows(
                 DiagnosedException.class, () -> annotate(new Sketch(1).push("1.3"), "buttons", "finger", "zzz"));
         String all =
-                "There are: direction, direction-changes, air, opening, opening-at-repeat, sounding-key, hand, fingers, buttons, left-hand, left-hand-fingers, chord-symbols.";
+                "There are: direction, direction-changes, air, opening, opening-at-repeat, sounding-key, hand, fingers, buttons, left-hand, left-hand-fingers, chord-symbols, bellows-signs.";
         assertEquals(
                 List.of(
                         "options: error [unknown-name] There are no marks called finger.\n  Maybe fingers.\n  " + all,

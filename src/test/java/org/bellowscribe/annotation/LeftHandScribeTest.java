@@ -17,12 +17,12 @@ class LeftHandScribeTest {
 
     private static final LeftHandSound D_MAJOR = LeftHandSound.chord(PitchClass.parse("D"), Third.MAJOR);
 
-    private static LeftHandPart part(Sketch sketch) {
+    private static OwnPart part(Sketch sketch) {
         Arrangement arrangement = sketch.arrangement();
         return LeftHandScribe.part(arrangement, arrangement.tune(), false);
     }
 
-    private static String notes(LeftHandPart part) {
+    private static String notes(OwnPart part) {
         return part.measures().stream()
                 .flatMap(measure -> measure.notes().stream())
                 .map(note -> note.onset() + "+" + note.duration() + " " + note.label() + note.notes())
@@ -51,7 +51,7 @@ class LeftHandScribeTest {
     @Test
     void fingersAreWrittenIfAskedFor() {
         Arrangement arrangement = new Sketch(1).push("1.3").bass("D").arrangement();
-        LeftHandPart part = LeftHandScribe.part(arrangement, arrangement.tune(), true);
+        OwnPart part = LeftHandScribe.part(arrangement, arrangement.tune(), true);
         assertEquals(List.of(2), part.measures().get(0).notes().get(0).fingers());
     }
 
@@ -73,7 +73,7 @@ class LeftHandScribeTest {
                 .rest(BellowsDirection.PULL)
                 .air(AirUse.FULL);
         Arrangement arrangement = sketch.arrangement();
-        LeftHandPart part = LeftHandScribe.alone(arrangement, arrangement.tune(), false);
+        OwnPart part = LeftHandScribe.alone(arrangement, arrangement.tune(), false);
         assertEquals(
                 "0/1 push, 3/1 pull, 4/1 pull+air",
                 part.measures().get(0).words().stream()

@@ -37,21 +37,34 @@ class ArchitectureTest {
             Map.entry("theory", Set.of()),
             Map.entry("diagnostic", Set.of()),
             Map.entry("definition", Set.of("diagnostic")),
+            Map.entry("book", Set.of("definition")),
             Map.entry("score", Set.of("theory", "diagnostic")),
             Map.entry("instrument", Set.of("theory", "diagnostic", "definition")),
             Map.entry("accompaniment", Set.of("score", "instrument")),
             Map.entry("solver", Set.of("accompaniment")),
-            Map.entry("decision", Set.of("solver")),
+            Map.entry("cause", Set.of("replay")),
+            Map.entry("decision", Set.of("cause")),
+            Map.entry("syllabus", Set.of("decision")),
             Map.entry("replay", Set.of("solver")),
             Map.entry("learning", Set.of("solver")),
             Map.entry("lefthand", Set.of("solver")),
             Map.entry("annotation", Set.of("lefthand", "decision")),
+            Map.entry("words", Set.of("annotation")),
+            Map.entry("difficulty", Set.of("decision", "lefthand", "definition")),
             Map.entry("musicxml", Set.of("annotation")),
             Map.entry("fit", Set.of("solver")),
-            Map.entry("report", Set.of("replay", "fit", "lefthand", "learning", "decision")),
-            Map.entry("marking", Set.of("musicxml", "report")),
-            Map.entry("batch", Set.of("marking")),
-            Map.entry("cli", Set.of("batch"))));
+            Map.entry("report", Set.of("guess", "replay", "fit", "lefthand", "learning", "decision", "difficulty")),
+            Map.entry("guess", Set.of("decision")),
+            Map.entry("exercise", Set.of("musicxml")),
+            Map.entry("stage", Set.of("musicxml", "guess")),
+            Map.entry("marking", Set.of("stage", "exercise", "report", "sound")),
+            Map.entry("drawing", Set.of("decision", "replay")),
+            Map.entry("sound", Set.of("decision", "lefthand")),
+            Map.entry("compare", Set.of("report")),
+            Map.entry("page", Set.of("report", "words")),
+            Map.entry("batch", Set.of("marking", "words", "drawing", "sound", "compare", "page")),
+            Map.entry("edition", Set.of("annotation", "report", "syllabus")),
+            Map.entry("cli", Set.of("batch", "book", "edition"))));
 
     /** Packages that read our own data files; the code that decides does not. */
     private static final String[] DATA_READERS = {
@@ -147,7 +160,13 @@ class ArchitectureTest {
     void whatDecidesKnowsNoClockAndNoChance() {
         noClasses()
                 .that()
-                .resideInAnyPackage(ROOT + "solver..", ROOT + "accompaniment..", ROOT + "annotation..", ROOT + "fit..")
+                .resideInAnyPackage(
+                        ROOT + "solver..",
+                        ROOT + "accompaniment..",
+                        ROOT + "annotation..",
+                        ROOT + "syllabus..",
+                        ROOT + "edition..",
+                        ROOT + "fit..")
                 .should()
                 .dependOnClassesThat()
                 .haveNameMatching("java\\.time\\..*|java\\.util\\.(Random.*|UUID|Date|Timer.*)|java\\.security\\..*"
@@ -173,6 +192,8 @@ class ArchitectureTest {
                         ROOT + "solver..",
                         ROOT + "replay..",
                         ROOT + "annotation..",
+                        ROOT + "syllabus..",
+                        ROOT + "edition..",
                         ROOT + "fit..")
                 .and(not(resideInAnyPackage(DATA_READERS)))
                 .should()

@@ -70,7 +70,7 @@ class BatchTest {
     @Test
     void jobThatBreaksIsAResultLikeAnyOther() throws IOException {
         Files.writeString(folder.resolve("a"), "x");
-        Job job = new SafeJob((source, bytes) -> {
+        Job job = SafeJob.of((source, bytes) -> {
             throw new IllegalStateException("what should not be");
         });
         Result result = job.run(source("a"));
@@ -82,7 +82,7 @@ class BatchTest {
 
     @Test
     void fileThatIsGoneIsAResultLikeAnyOther() {
-        Job job = new SafeJob((source, bytes) -> new Result(source, true, null, List.of()));
+        Job job = SafeJob.of((source, bytes) -> new Result(source, true, null, List.of()));
         Diagnostic error = job.run(source("gone")).firstError();
         assertEquals(DiagnosticCode.UNREADABLE, error.code());
         assertEquals("The file cannot be read (there is no such file or folder).", error.text());

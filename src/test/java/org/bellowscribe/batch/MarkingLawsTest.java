@@ -23,7 +23,6 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.marking.KeyChoice;
-import org.bellowscribe.marking.LeftHandChoice;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.Played;
 import org.bellowscribe.musicxml.ScoreDocument;
@@ -64,7 +63,7 @@ class MarkingLawsTest {
                 new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, cellLimit),
                 KeyChoice.AS_WRITTEN,
                 ReadingOptions.DEFAULT);
-        return Jobs.mark(settings, new Outputs(null, true, tuneRecord, LeftHandChoice.NONE));
+        return Jobs.mark(settings, Outputs.SCORE.withRecord(tuneRecord));
     }
 
     private static List<Result> run(Path input, Path output, Job job, int threads) {

@@ -52,12 +52,13 @@ class WrittenLeftHandTest {
                                 SolverOptions.USUAL_CELL_LIMIT),
                         KeyChoice.AS_WRITTEN,
                         ReadingOptions.DEFAULT),
-                new Outputs(null, true, false, new LeftHandChoice(true, true)));
+                Outputs.SCORE.withLeftHand(new LeftHandChoice(true, true)));
     }
 
     private List<Result> run(Path input, String output, Job job) {
-        List<String> beside = output.equals("stripped") ? List.of() : List.of(Source.LEFT_HAND);
-        Sources sources = Sources.find(List.of(input.toString()), folder.resolve(output), beside, 0);
+        List<String> beside = output.equals("stripped") ? List.of() : List.of(LeftHandChoice.SHEET);
+        Sources sources = Sources.find(
+                Wanted.all(List.of(input.toString()), new Wanted.Beside(beside, 0)), folder.resolve(output));
         List<Result> results = new ArrayList<>();
         Batch.run(sources.found(), job, 2, results::add);
         return results.stream().filter(Result::done).toList();
@@ -78,7 +79,7 @@ class WrittenLeftHandTest {
             assertArrayEquals(once, Files.readAllBytes(folder.resolve("again").resolve(name)), name.toString());
             ScoreDocument score = ScoreDocument.decode(once);
             assertEquals(List.of(), SchemaCheck.check(score.text()), name::toString);
-            String sheet = Files.readString(result.source().beside(Source.LEFT_HAND));
+            String sheet = Files.readString(result.source().beside(LeftHandChoice.SHEET));
             assertEquals(List.of(), SchemaCheck.check(sheet), name::toString);
             Tune melody = ScoreReader.read(score.withoutMarks().text(), "", ReadingOptions.DEFAULT);
             Tune alone = ScoreReader.read(sheet, "", ReadingOptions.DEFAULT);

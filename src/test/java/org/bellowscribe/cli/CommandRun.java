@@ -31,8 +31,8 @@ record CommandRun(int code, String out, String err) {
     private static CommandRun run(byte[] in, Charset charset, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int code = Main.run(
-                words, new Terminal(new ByteArrayInputStream(in), new PlainStream(out), new PlainStream(err), false));
+        int code =
+                Main.run(words, new Terminal(new ByteArrayInputStream(in), new PlainStream(out), new PlainStream(err)));
         return new CommandRun(code, out.toString(charset), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -38,10 +38,12 @@ class EndOfRunTest {
         CommandRun run = CommandRun.of("mark", book(), "--out", out.toString());
         assertEquals(
                 List.of(
-                        "not marked: The Odd One (" + folder.resolve("book/b.musicxml") + ")",
+                        "not marked because no button gives a note [no-button]: 1",
+                        "  The Odd One (" + folder.resolve("book/b.musicxml") + ")",
+                        "  Maybe --transpose auto; fit ranks all keys and instruments.",
                         "1 of the tunes not marked can be played with --transpose auto.",
                         "Open one of the 2 results in a notation program, such as " + out.resolve("a.musicxml")),
-                lastLines(run, 3));
+                lastLines(run, 5));
         CommandRun one = CommandRun.of("mark", folder.resolve("book/a.musicxml").toString(), "--out", out.toString());
         assertEquals(List.of("Open the result in a notation program: " + out.resolve("a.musicxml")), lastLines(one, 1));
     }
@@ -99,6 +101,23 @@ class EndOfRunTest {
                 2,
                 CommandRun.of("mark", folder + "/book", "--out", folder + "/o", "--quiet", "--verbose")
                         .code());
+    }
+
+    @Test
+    void quietRunPrintsNothingIfNothingIsWrong() throws IOException {
+        String score = ScoreText.file(folder.resolve("a.musicxml"), GOOD);
+        CommandRun run = CommandRun.of("mark", score, "--quiet", "--out", folder + "/out");
+        assertEquals(new CommandRun(0, "", ""), run);
+        CommandRun bad = CommandRun.of("mark", book(), "--quiet", "--out", folder + "/out");
+        assertEquals("", bad.out());
+        assertTrue(bad.err().contains("error [no-button]"), bad.err());
+    }
+
+    @Test
+    void oneOfAThingIsNotSaidAsIfItWereMany() throws IOException {
+        String score = ScoreText.file(folder.resolve("a.musicxml"), GOOD);
+        CommandRun run = CommandRun.of("mark", score, "--out", folder + "/out");
+        assertFalse(run.out().matches("(?s).*\\b1 (measures|air marks).*"), run.out());
     }
 
     @Test

@@ -69,7 +69,18 @@ class LibraryCommandTest {
         Path file = folder.resolve("mine.xml");
         Files.writeString(file, "<style id=\"mine\" name=\"Mine\"/>");
         CommandRun run = CommandRun.of("styles", "check", file.toString());
-        assertEquals(new CommandRun(0, file + ": mine can be used; 0 doubts.\n", ""), run);
+        String inherited = """
+                Not set, so as in parentheses, in English:
+                  style: filler, language, lines
+                  buttons: all
+                  left-hand: all
+                  words: all
+                  rows: all
+                  spoken: all
+                  legend: all
+                  practice: all
+                """;
+        assertEquals(new CommandRun(0, file + ": mine can be used; 0 doubts.\n" + inherited, ""), run);
     }
 
     @Test

@@ -81,7 +81,7 @@ class MarkCommandTest {
                 List.of("a-scale.xml", "c-scale.xml"),
                 List.copyOf(files(folder.resolve("out")).keySet()));
         assertTrue(run.out().contains("2 tunes marked, 1 not marked"), run.out());
-        assertTrue(run.out().contains("not marked: " + folder + "/in/b-broken.musicxml"), run.out());
+        assertTrue(run.out().contains("[not-xml]: 1\n  " + folder + "/in/b-broken.musicxml\n"), run.out());
         assertTrue(run.err().contains("b-broken.musicxml: line 1"), run.err());
     }
 

@@ -57,7 +57,7 @@ class ProcessTest {
                     "-Duser.country=" + (language.equals("tr") ? "TR" : "EG"),
                     "-Duser.extensions=" + (language.equals("tr") ? "" : "u-nu-arab"),
                     "-Dfile.encoding=ISO-8859-1");
-            Ended there = run(options, "mark", tune, "--record", "--out", target);
+            Ended there = run(options, "mark", tune, "--record", "--force", "--out", target);
             assertEquals(new Ended(here.code(), here.out()), there, language);
             assertEquals(here.err(), Files.readString(folder.resolve("err.txt")), language);
             assertEquals(hex(marked), hex(Files.readAllBytes(folder.resolve("marked/the-ferry-bell.musicxml"))));

@@ -156,7 +156,7 @@ class TransposeTest {
         }
         CommandRun alone = mark("--keep-notes");
         assertEquals(2, alone.code());
-        assertTrue(alone.err().contains("--keep-notes goes with --transpose."), alone.err());
+        assertTrue(alone.err().contains("--keep-notes goes with --transpose or --key."), alone.err());
     }
 
     @Test

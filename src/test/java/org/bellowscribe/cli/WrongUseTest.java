@@ -44,6 +44,23 @@ class WrongUseTest {
     }
 
     @Test
+    void helpOfTheCommandIsNamed() {
+        assertWrong(mark("--instrumnet", "dg-21"), "See: java -jar bellowscribe.jar mark --help");
+        assertWrong(CommandRun.of("makr", TUNE), "See: java -jar bellowscribe.jar --help");
+    }
+
+    @Test
+    void airAloneIsNothingToPlay() {
+        assertWrong(mark("--play", "air"), "--play air leaves nothing to play", "Maybe melody,air.");
+    }
+
+    @Test
+    void shareOutOfRange() {
+        assertWrong(mark("--shard", "5/4"), "--shard takes a share and how many there are", "not 5/4.");
+        assertWrong(mark("--shard", "3"), "not 3.");
+    }
+
+    @Test
     void unknownCommand() {
         assertWrong(CommandRun.of("makr", TUNE), "There is no command makr.", "Maybe mark is meant.");
     }
@@ -51,6 +68,22 @@ class WrongUseTest {
     @Test
     void unknownOption() {
         assertWrong(mark("--instrumnet", "dg-21"), "no option --instrumnet", "Maybe --instrument is meant.");
+    }
+
+    @Test
+    void stages() {
+        assertWrong(mark("--stages", "both,bothe"), "--stages");
+        assertWrong(mark("--stage-tempo", "75"), "none are asked for", "Maybe add --stages.");
+        assertWrong(mark("--stages", "both", "--stage-tempo", "10"), "25 to 200");
+        assertWrong(mark("--stages", "both", "--stage-tempo", "bohth=75"), "--stage-tempo");
+        assertWrong(
+                mark("--stages", "left-hand", "--written-left-hand", "sheet"), "the same file", "Maybe leave one out.");
+    }
+
+    @Test
+    void furtherBoxes() {
+        assertWrong(mark("--also-for", "dg-21-fourth-buton"), "Maybe dg-21-fourth-button");
+        assertWrong(mark("--also-for", "anglo-cg-20"), "cannot be played like dg-21");
     }
 
     @Test
@@ -147,7 +180,7 @@ class WrongUseTest {
 
     @Test
     void hyphenIsNoFolder() {
-        assertWrong(CommandRun.of("mark", TUNE, "--out", "-"), "--out takes a path, and - is standard output.");
+        assertWrong(CommandRun.of("mark", TUNE, "--out", "-"), "--out takes a folder.", "- < tune.musicxml");
         assertWrong(CommandRun.of("fit", TUNE, "--out", "-"), "Maybe leave --out out, or write ./-.");
         assertFalse(Files.exists(Path.of("-")));
     }

@@ -2,16 +2,19 @@ package org.bellowscribe.fit;
 
 import static java.util.Objects.requireNonNull;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.TuneText;
+import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.manner.MannerLibrary;
@@ -74,6 +77,21 @@ class FittingTest {
         Tune wide = TuneText.of("D3+D6");
         Trial trial = Fitting.rank(wide, instruments("dg-21"), options(0, 1)).get(0);
         assertEquals(Trial.Verdict.FAILS, trial.verdict());
+    }
+
+    @Test
+    void instrumentIsPlayedInItsOwnManner() throws DiagnosedException {
+        FitOptions all = options(0, 1);
+        Manner across = MannerLibrary.of("across-the-rows");
+        FitOptions own = new FitOptions(all.semitones(), 1, all.solver(), Map.of("dg-21", across));
+        FitOptions given = new FitOptions(all.semitones(), 1, all.solver().with(across));
+        assertEquals(cost(given), cost(own));
+        assertNotEquals(cost(all), cost(own));
+    }
+
+    private static int cost(FitOptions options) throws DiagnosedException {
+        Trial best = Fitting.rank(SCALE, instruments("dg-21"), options).get(0);
+        return best.cost() == null ? 0 : best.cost().total();
     }
 
     private static FitOptions options(int within, int solved) {

@@ -70,7 +70,7 @@ class PlayedAndPrintedTest {
     }
 
     private static MarkedTune marked(Decision.Decided decided, List<String> marks) throws DiagnosedException {
-        return new TuneMarker(settings(Played.ALL, marks), LeftHandChoice.NONE).mark(decided);
+        return new TuneMarker(settings(Played.ALL, marks), LeftHandChoice.NONE, StageChoice.NONE).mark(decided);
     }
 
     // Each piece of each mark with its note; lines close up when one is left out, so their places do not count.

@@ -25,20 +25,6 @@ class LyricLinesTest {
     }
 
     @Test
-    void marksInAPartWithGraceNotesAreMovedByOneProgram() throws DiagnosedException {
-        String grace = "<note><grace/><pitch><step>D</step><octave>5</octave></pitch></note>";
-        ScoreDocument score =
-                TinyScore.decode(TinyScore.of(grace + "<note><rest/></note>" + grace + "<note><rest/></note>"));
-        assertEquals(List.of(), score.lyricWarnings());
-        ScoreDocument marked = score.withMarks(List.of(new Syllable(1, 0, "buttons", "5")));
-        assertEquals(
-                List.of(
-                        "The part with the marks has grace notes (2): LilyPond 2.24 and older puts the marks behind them"
-                                + " under the wrong notes."),
-                warnings(marked));
-    }
-
-    @Test
     void ourFirstLineFollowsTheHighestNumber() throws DiagnosedException {
         String text =
                 marked(score("<lyric number='2'/>", "<lyric number=' 10 '/>")).text();

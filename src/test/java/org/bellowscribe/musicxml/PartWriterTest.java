@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.bellowscribe.annotation.LeftHandPart;
+import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.annotation.PartMeasure;
 import org.bellowscribe.annotation.PartNote;
 import org.bellowscribe.annotation.PartWords;
@@ -38,7 +38,7 @@ class PartWriterTest {
     /** Returns the score with the part, after checking the laws that hold for every score. */
     private static String added(String text, PartMeasure... measures) throws DiagnosedException {
         ScoreDocument score = TinyScore.decode(text);
-        LeftHandPart part = new LeftHandPart("P1", List.of(measures));
+        OwnPart part = new OwnPart("P1", List.of(measures));
         ScoreDocument with = score.withMarks(List.of(), part);
         assertEquals(score.text(), with.withoutMarks().text());
         assertEquals(with.text(), with.withMarks(List.of(), part).text());
@@ -141,11 +141,10 @@ class PartWriterTest {
         PartMeasure plain = measure(0, Fraction.of(2, 1), BASS);
         PartMeasure words =
                 new PartMeasure(plain.measure(), plain.notes(), List.of(new PartWords(Fraction.of(3, 2), "pull")));
-        String sheet = new String(
-                LeftHandSheet.write(TinyScore.decode(text), new LeftHandPart("P1", List.of(words)), "Two & two"),
-                java.nio.charset.StandardCharsets.UTF_8);
+        String sheet = OwnScore.write(TinyScore.decode(text), new OwnPart("P1", List.of(words)), "Two & two")
+                .text();
         assertEquals(List.of(), SchemaCheck.check(sheet));
-        assertTrue(sheet.contains("<work-title>Two &amp; two (left hand)</work-title>"), sheet);
+        assertTrue(sheet.contains("<work-title>Two &amp; two</work-title>"), sheet);
         assertTrue(sheet.contains("<segno/></direction-type></direction><note>"), sheet);
         assertTrue(sheet.contains(jump + "</measure>"), sheet);
         assertTrue(

@@ -54,7 +54,7 @@ class ScoreDocumentTest {
     void whatIsNoScoreIsRefused() {
         assertEquals("f: error [empty-file] The file is empty.", refusal(""));
         assertEquals(
-                "f: line 1, column 1: error [not-xml] The file holds no XML element.\n"
+                "f: line 1, column 1: error [not-xml] The file is no XML: it begins with \"The tune\", not with <.\n"
                         + "  Maybe export the score again from the program that wrote it.",
                 refusal("The tune\n"));
         assertEquals(

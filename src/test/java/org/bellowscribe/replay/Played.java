@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.bellowscribe.accompaniment.HarmonyOption;
 import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.cause.AirCauses;
+import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.decision.Steered;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.BellowsDirection;
@@ -20,7 +23,11 @@ import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Costs;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Solution;
+import org.bellowscribe.solver.SolverOptions;
 import org.bellowscribe.solver.Step;
+import org.bellowscribe.solver.Task;
+import org.bellowscribe.solver.Times;
+import org.bellowscribe.solver.manner.MannerLibrary;
 import org.bellowscribe.theory.ChordSymbol;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Pitch;
@@ -213,6 +220,13 @@ public final class Played {
     /** Returns the solution. */
     public Solution solution() {
         return new Solution(steps, again, Costs.of(total, lowerBound, new TreeMap<>(byRule)), List.of());
+    }
+
+    /** Returns the tune as decided so. */
+    public DecidedTune decided() {
+        SolverOptions options = new SolverOptions(MannerLibrary.of("learner"), Times.AGAIN, true, 1);
+        Task task = new Task(tune, BOX, List.of(), options, 0);
+        return new DecidedTune(task, tune, tune, false, solution(), Steered.NOT, AirCauses.of(task, solution()));
     }
 
     /** Returns the violations as words. */

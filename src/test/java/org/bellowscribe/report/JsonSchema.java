@@ -29,6 +29,7 @@ public final class JsonSchema {
             "minimum",
             "maximum",
             "exclusiveMinimum",
+            "allOf",
             "if",
             "then");
 
@@ -69,6 +70,14 @@ public final class JsonSchema {
         if (value instanceof Map<?, ?> map && !schema.containsKey("$ref")) {
             checkObject(schema, map, at);
         }
+        checkCondition(schema, value, at);
+        if (schema.get("allOf") instanceof List<?> all) {
+            all.forEach(each -> checkCondition((Map<?, ?>) each, value, at));
+        }
+    }
+
+    // Where all of several must hold, each is a condition.
+    private void checkCondition(Map<?, ?> schema, Object value, String at) {
         if (schema.containsKey("if") && new JsonSchema(root).accepts(schema.get("if"), value)) {
             checkRequired((Map<?, ?>) schema.get("then"), (Map<?, ?>) value, at);
         }

@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.bellowscribe.decision.DecidedTune;
-import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
@@ -22,10 +20,6 @@ import org.bellowscribe.replay.Played;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.TuneText;
 import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.SolverOptions;
-import org.bellowscribe.solver.Task;
-import org.bellowscribe.solver.Times;
-import org.bellowscribe.solver.manner.MannerLibrary;
 import org.junit.jupiter.api.Test;
 
 class RecordWriterTest {
@@ -45,12 +39,7 @@ class RecordWriterTest {
                 .left("0", "1", null, null)
                 .pull(3460)
                 .air(AirUse.FULL, 3460);
-        SolverOptions options = new SolverOptions(MannerLibrary.of("learner"), Times.AGAIN, true, 1);
-        Task task = new Task(TUNE, Played.BOX, List.of(), options, 0);
-        return new TuneRecord.Marked(
-                "two.musicxml",
-                new DecidedTune(task, TUNE, TUNE, false, played.solution(), Steered.NOT),
-                List.of(REMARK));
+        return new TuneRecord.Marked("two.musicxml", played.decided(), List.of(REMARK));
     }
 
     private static Object read(TuneRecord tuneRecord) throws IOException {

@@ -63,10 +63,11 @@ final class LeftHandReading {
 
     // Of a text that goes on alike only what is written is read.
     private @Nullable List<String> sounds(List<Slot> slots, String letters) {
-        if (!letters.endsWith(LeftHandLabels.AND_SO_ON)) {
+        if (!letters.endsWith(labels.andSoOn())) {
             return parse(slots, 0, letters, Fraction.ZERO, true);
         }
-        String written = letters.substring(0, letters.length() - LeftHandLabels.AND_SO_ON.length());
+        String written =
+                letters.substring(0, letters.length() - labels.andSoOn().length());
         List<String> sounds = null;
         for (int told = 1; told <= slots.size() && sounds == null; told++) {
             sounds = parse(slots.subList(0, told), 0, written, Fraction.ZERO, true);

@@ -38,7 +38,7 @@ public final class MarkReading {
         this.task = task;
         this.style = style;
         this.found = List.copyOf(found);
-        words = new WordReading(style.words());
+        words = new WordReading(style.words(), style.practice());
         for (Event event : task.tune().events()) {
             event.noteIndices().forEach(note -> events.put(note, event));
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.MarkAspect;
 import org.bellowscribe.annotation.SignedMarks;
+import org.bellowscribe.annotation.style.PracticeLabels;
 import org.bellowscribe.annotation.style.RowNames;
 import org.bellowscribe.annotation.style.Template;
 import org.bellowscribe.annotation.style.WordLabels;
@@ -19,8 +20,10 @@ import org.jspecify.annotations.Nullable;
 final class WordReading {
 
     private final WordLabels labels;
+    private final PracticeLabels practice;
 
-    WordReading(WordLabels labels) {
+    WordReading(WordLabels labels, PracticeLabels practice) {
+        this.practice = practice;
         this.labels = labels;
     }
 
@@ -81,7 +84,7 @@ final class WordReading {
             }
         }
         for (AirUse use : List.of(AirUse.FULL, AirUse.LIGHT)) {
-            if (words.equals(labels.air(use))) {
+            if (words.equals(labels.air(use)) || practice.onCount(use).read(words) != null) {
                 return read(MarkAspect.AIR, words, signed, pin.air(use));
             }
         }
@@ -115,7 +118,13 @@ final class WordReading {
         RowNames rows = labels.rows();
         List<String> fixed = List.of(
                 labels.closed(), labels.fullyOpen(), labels.airBefore(), rows.outer(), rows.middle(), rows.inner(), "");
-        List<Template> open = List.of(labels.opening(), labels.sounding(), rows.other());
+        List<Template> open = List.of(
+                labels.opening(),
+                labels.sounding(),
+                rows.other(),
+                practice.tempo(),
+                practice.alsoFor(),
+                practice.anyStart());
         return fixed.contains(words) || open.stream().anyMatch(template -> template.read(words) != null);
     }
 }

@@ -7,7 +7,9 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.annotation.style.WordLabels;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Step;
 
@@ -54,15 +56,16 @@ public final class Air implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         WordLabels words = arrangement.style().words();
+        Wordings<Meaning> meanings = arrangement.style().legend();
         List<LegendEntry> entries = new ArrayList<>();
         if (isWritten(arrangement, words.airFull())) {
-            entries.add(new LegendEntry(words.airFull(), "press the air button as far as needed"));
+            entries.add(new LegendEntry(words.airFull(), meanings.say(Meaning.AIR_FULL)));
         }
         if (isWritten(arrangement, words.airLight()) && !words.airLight().equals(words.airFull())) {
-            entries.add(new LegendEntry(words.airLight(), "press the air button lightly"));
+            entries.add(new LegendEntry(words.airLight(), meanings.say(Meaning.AIR_LIGHT)));
         }
         if (isWritten(arrangement, words.airBefore())) {
-            entries.add(new LegendEntry(words.airBefore(), "press the air button in the pause before the note"));
+            entries.add(new LegendEntry(words.airBefore(), meanings.say(Meaning.AIR_BEFORE)));
         }
         return entries;
     }

@@ -3,10 +3,13 @@ package org.bellowscribe.annotation.mark;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.style.ButtonLabels;
+import org.bellowscribe.annotation.style.Meaning;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.solver.Step;
@@ -16,12 +19,14 @@ final class ButtonLegend {
 
     private final Arrangement arrangement;
     private final ButtonLabels labels;
+    private final Wordings<Meaning> meanings;
     private final RowUse rows;
     private final List<LegendEntry> entries = new ArrayList<>();
 
     private ButtonLegend(Arrangement arrangement) {
         this.arrangement = arrangement;
         this.labels = arrangement.style().buttons();
+        this.meanings = arrangement.style().legend();
         this.rows = RowUse.of(arrangement.solution(), arrangement.instrument());
     }
 
@@ -29,8 +34,8 @@ final class ButtonLegend {
     static List<LegendEntry> of(Arrangement arrangement) {
         ButtonLegend legend = new ButtonLegend(arrangement);
         legend.addRows();
-        legend.addDirection(BellowsDirection.PUSH, "pushed", "upper line: pushed");
-        legend.addDirection(BellowsDirection.PULL, "pulled", "lower line: pulled");
+        legend.addDirection(BellowsDirection.PUSH, Meaning.PUSHED, Meaning.PUSHED_LINE);
+        legend.addDirection(BellowsDirection.PULL, Meaning.PULLED, Meaning.PULLED_LINE);
         legend.addGroup();
         legend.addHeld();
         return legend.entries;
@@ -47,15 +52,17 @@ final class ButtonLegend {
                 .forEach(row -> {
                     Button example = firstOf(row);
                     String name = arrangement.style().words().rows().name(row, count);
-                    String meaning = "button " + example.number() + (name.isEmpty() ? "" : ", " + name);
+                    String meaning = name.isEmpty()
+                            ? meanings.say(Meaning.BUTTON, "button", example.number())
+                            : meanings.say(Meaning.BUTTON_OF, Map.of("button", example.number(), "row", name));
                     entries.add(new LegendEntry(rows.label(example, labels), meaning));
                 });
     }
 
-    private void addDirection(BellowsDirection direction, String oneLine, String twoLines) {
+    private void addDirection(BellowsDirection direction, Meaning oneLine, Meaning twoLines) {
         if (arrangement.pressed().stream().anyMatch(step -> step.direction() == direction)) {
             String sign = labels.direction(direction).with("buttons", example());
-            entries.add(new LegendEntry(sign, labels.twoLines() ? twoLines : oneLine));
+            entries.add(new LegendEntry(sign, meanings.say(labels.twoLines() ? twoLines : oneLine)));
         }
     }
 
@@ -65,7 +72,7 @@ final class ButtonLegend {
                 String sign = step.buttons().stream()
                         .map(button -> rows.label(button, labels))
                         .collect(Collectors.joining(labels.between()));
-                entries.add(new LegendEntry(sign, "buttons pressed together"));
+                entries.add(new LegendEntry(sign, meanings.say(Meaning.TOGETHER_BUTTONS)));
                 return;
             }
         }
@@ -74,7 +81,7 @@ final class ButtonLegend {
     private void addHeld() {
         if (new ButtonText(arrangement).holdsAny()) {
             String sign = labels.held().with("button", example());
-            entries.add(new LegendEntry(sign, "the button stays down while the bellows turn"));
+            entries.add(new LegendEntry(sign, meanings.say(Meaning.HELD)));
         }
     }
 

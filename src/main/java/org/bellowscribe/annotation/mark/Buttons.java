@@ -3,6 +3,7 @@ package org.bellowscribe.annotation.mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
@@ -11,6 +12,7 @@ import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.ButtonLabels;
 import org.bellowscribe.annotation.style.RowNames;
 import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.HomeKeys;
 import org.bellowscribe.solver.Step;
 
 /**
@@ -18,6 +20,9 @@ import org.bellowscribe.solver.Step;
  * exception has a sign: the pull, a row other than the one used most, a button that stays down through a reversal.
  */
 public final class Buttons implements Annotator {
+
+    // A line of fingers is told from one of buttons, which a hand may change.
+    private static final String FINGERS = "fingers";
 
     @Override
     public String id() {
@@ -44,15 +49,16 @@ public final class Buttons implements Annotator {
             for (BellowsDirection direction : BellowsDirection.values()) {
                 marks.addAll(line(
                         arrangement,
-                        direction.label(),
+                        labels.fingers() ? FINGERS + "-" + direction.label() : direction.label(),
                         step -> step.direction() == direction
                                 ? text.of(step)
                                 : arrangement.style().filler()));
             }
         } else {
-            marks.addAll(line(arrangement, id(), text::of));
+            marks.addAll(line(arrangement, labels.fingers() ? FINGERS : id(), text::of));
         }
         marks.addAll(rowName(arrangement));
+        marks.addAll(boxes(arrangement));
         return marks;
     }
 
@@ -67,6 +73,22 @@ public final class Buttons implements Annotator {
             marks.add(new Mark.Syllable(step.event().index(), name, text.apply(step)));
         }
         return marks;
+    }
+
+    /** Says once that fingers without numbers hold for other boxes in the same keys too. */
+    private static List<Mark> boxes(Arrangement arrangement) {
+        boolean holds = arrangement.style().buttons().fingers()
+                && !arrangement.instrument().alsoFor().isEmpty()
+                && !arrangement.pressed().isEmpty();
+        if (!holds) {
+            return List.of();
+        }
+        String keys = HomeKeys.of(arrangement.instrument()).values().stream()
+                .map(arrangement.style().leftHand()::name)
+                .collect(Collectors.joining("/"));
+        int first = arrangement.pressed().get(0).event().index();
+        return List.of(new Mark.Words(
+                first, Topic.ALSO_FOR, arrangement.style().practice().anyStart().with("keys", keys)));
     }
 
     /** Says once which row the bare numbers belong to. */

@@ -6,6 +6,7 @@ import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.style.Meaning;
 
 /** Chord symbols of what the left hand really sounds, for those who play along; a score that has some keeps its own. */
 public final class ChordSymbols implements Annotator {
@@ -48,7 +49,7 @@ public final class ChordSymbols implements Annotator {
         return marks(arrangement).stream()
                 .map(mark -> ((Mark.Symbol) mark).name())
                 .limit(1)
-                .map(name -> new LegendEntry(name, "what the left hand sounds, for others who play along"))
+                .map(name -> new LegendEntry(name, arrangement.style().legend().say(Meaning.CHORD_SYMBOL)))
                 .toList();
     }
 }

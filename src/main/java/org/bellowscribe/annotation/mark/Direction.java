@@ -53,6 +53,6 @@ public final class Direction implements Annotator {
 
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
-        return DirectionLegend.of(marks(arrangement), arrangement.style().words());
+        return DirectionLegend.of(marks(arrangement), arrangement.style());
     }
 }

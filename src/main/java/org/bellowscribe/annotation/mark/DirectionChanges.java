@@ -42,6 +42,6 @@ public final class DirectionChanges implements Annotator {
 
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
-        return DirectionLegend.of(marks(arrangement), arrangement.style().words());
+        return DirectionLegend.of(marks(arrangement), arrangement.style());
     }
 }

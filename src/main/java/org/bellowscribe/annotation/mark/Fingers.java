@@ -6,6 +6,7 @@ import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.solver.Step;
 
 /** The finger at every note head: 1 is the index finger, 4 the little finger. */
@@ -42,6 +43,7 @@ public final class Fingers implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.pressed().isEmpty()
                 ? List.of()
-                : List.of(new LegendEntry("1 2 3 4", "index, middle, ring and little finger"));
+                : List.of(
+                        new LegendEntry("1 2 3 4", arrangement.style().legend().say(Meaning.FINGERS)));
     }
 }

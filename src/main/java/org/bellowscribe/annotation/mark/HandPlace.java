@@ -4,12 +4,18 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.PlayNeighbors;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
+import org.bellowscribe.annotation.style.Template;
+import org.bellowscribe.instrument.OtherBox;
 import org.bellowscribe.solver.Step;
 
 /** The place of the hand along the rows: at the first note and wherever the hand has moved. Strapped hands stay. */
@@ -47,11 +53,30 @@ public final class HandPlace implements Annotator {
             if (marks.isEmpty() || moved || crept) {
                 told.clear();
                 told.put(step.isOnInnerRow(), step.handOn());
-                String words = arrangement.style().words().hand().with("button", step.handOn());
+                String words = text(arrangement, step);
                 marks.add(new Mark.Words(step.event().index(), Topic.HAND, words));
             }
         }
         return marks;
+    }
+
+    // By the number of the button, or by the note that it pushes: the note is the same on boxes whose numbers differ.
+    private static String text(Arrangement arrangement, Step step) {
+        String numbers = Stream.concat(
+                        Stream.of(0),
+                        arrangement.instrument().alsoFor().stream().map(OtherBox::shift))
+                .map(shift -> String.valueOf(step.handOn() + shift))
+                .distinct()
+                .collect(Collectors.joining("/"));
+        int row = step.buttons().get(0).row();
+        String note = arrangement.instrument().buttons().stream()
+                .filter(button -> button.row() == row && button.number() == step.handOn())
+                .map(button -> button.push() == null ? button.pull() : button.push())
+                .filter(Objects::nonNull)
+                .map(pitch -> arrangement.style().leftHand().name(pitch.pitchClass()))
+                .findFirst()
+                .orElse(numbers);
+        return new Template(arrangement.style().words().hand().with("button", numbers)).with("note", note);
     }
 
     @Override
@@ -59,8 +84,8 @@ public final class HandPlace implements Annotator {
         return arrangement.pressed().stream()
                 .limit(arrangement.instrument().grip().strapped() ? 0 : 1)
                 .map(first -> new LegendEntry(
-                        arrangement.style().words().hand().with("button", first.handOn()),
-                        "the index finger lies at button " + first.handOn()))
+                        text(arrangement, first),
+                        arrangement.style().legend().say(Meaning.HAND, "button", first.handOn())))
                 .toList();
     }
 }

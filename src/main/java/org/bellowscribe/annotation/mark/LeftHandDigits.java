@@ -7,6 +7,7 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.MarkLines;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.lefthand.LeftHandFingers;
 
 /** The fingers of the left hand, below its letters. */
@@ -46,6 +47,7 @@ public final class LeftHandDigits implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return marks(arrangement).isEmpty()
                 ? List.of()
-                : List.of(new LegendEntry("2 3 4 5", "left hand: index, middle, ring and little finger"));
+                : List.of(
+                        new LegendEntry("2 3 4 5", arrangement.style().legend().say(Meaning.LEFT_HAND_FINGERS)));
     }
 }

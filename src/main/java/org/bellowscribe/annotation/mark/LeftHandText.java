@@ -56,10 +56,10 @@ final class LeftHandText {
             return toString();
         }
         int kept = pieces.size() - 1;
-        while (kept > different() && text(kept).length() + LeftHandLabels.AND_SO_ON.length() > longest) {
+        while (kept > different() && text(kept).length() + signs.andSoOn().length() > longest) {
             kept--;
         }
-        String cut = text(kept) + LeftHandLabels.AND_SO_ON;
+        String cut = text(kept) + signs.andSoOn();
         return kept >= different() && cut.length() < toString().length() ? cut : toString();
     }
 

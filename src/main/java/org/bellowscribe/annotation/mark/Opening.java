@@ -6,6 +6,7 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.solver.Step;
 
 /** How far the bellows are open before they first move, as the nearest fraction that a player can judge by eye. */
@@ -39,7 +40,8 @@ public final class Opening implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         return marks(arrangement).stream()
-                .map(mark -> new LegendEntry(((Mark.Words) mark).text(), "how far the bellows are open at the start"))
+                .map(mark -> new LegendEntry(
+                        ((Mark.Words) mark).text(), arrangement.style().legend().say(Meaning.OPENING)))
                 .toList();
     }
 }

@@ -11,6 +11,7 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.solver.Step;
 
 /**
@@ -65,7 +66,7 @@ public final class OpeningAtRepeat implements Annotator {
         return marks(arrangement).stream()
                 .map(mark -> ((Mark.Words) mark).text())
                 .distinct()
-                .map(text -> new LegendEntry(text, "how far the bellows are open, each time round"))
+                .map(text -> new LegendEntry(text, arrangement.style().legend().say(Meaning.OPENING_AGAIN)))
                 .toList();
     }
 }

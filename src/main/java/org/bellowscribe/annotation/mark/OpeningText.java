@@ -1,42 +1,32 @@
 package org.bellowscribe.annotation.mark;
 
 import org.bellowscribe.annotation.Arrangement;
+import org.bellowscribe.annotation.OpeningPart;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.solver.Step;
 
 /** Says in a few words how far the bellows are open. */
-final class OpeningText {
-
-    /** Openings in twelfths of the capacity. */
-    private static final int[] TWELFTHS = {0, 3, 4, 6, 8, 9, 12};
+public final class OpeningText {
 
     private OpeningText() {}
 
     /** Returns the words for the opening before a step. */
-    static String before(Step step, Arrangement arrangement) {
-        double capacity = 1000 * arrangement.instrument().bellows().capacity();
-        return text(
-                nearest(12 * step.openingBefore() / capacity),
-                arrangement.style().words());
+    public static String before(Step step, Arrangement arrangement) {
+        return of(step.openingBefore(), arrangement);
     }
 
-    /** Returns the nearest of the openings; of two equally near the smaller. */
-    private static int nearest(double twelfths) {
-        int nearest = 0;
-        for (int candidate : TWELFTHS) {
-            if (Math.abs(candidate - twelfths) < Math.abs(nearest - twelfths)) {
-                nearest = candidate;
-            }
-        }
-        return nearest;
+    /** Returns the words for the opening after a step. */
+    public static String after(Step step, Arrangement arrangement) {
+        return of(step.openingAfter(), arrangement);
     }
 
-    private static String text(int twelfths, WordLabels words) {
-        return switch (twelfths) {
-            case 0 -> words.closed();
-            case 12 -> words.fullyOpen();
-            case 6 -> words.opening().with("part", "1/2");
-            default -> words.opening().with("part", twelfths % 4 == 0 ? twelfths / 4 + "/3" : twelfths / 3 + "/4");
+    private static String of(int opening, Arrangement arrangement) {
+        WordLabels words = arrangement.style().words();
+        OpeningPart part = OpeningPart.nearest(opening, arrangement.instrument().bellows());
+        return switch (part) {
+            case CLOSED -> words.closed();
+            case WIDE -> words.fullyOpen();
+            default -> words.opening().with("part", part.fraction());
         };
     }
 }

@@ -84,7 +84,11 @@ public final class RowUse {
         if (numbers != null) {
             return String.valueOf(numbers.of(button));
         }
-        String number = String.valueOf(button.number());
-        return button.row() == main ? number : labels.otherRow(others.indexOf(button.row()), number);
+        return label(button.row(), String.valueOf(button.number()), labels);
+    }
+
+    /** Returns a number of any sort with the sign of a row. */
+    String label(int row, String number, ButtonLabels labels) {
+        return row == main ? number : labels.otherRow(others.indexOf(row), number);
     }
 }

@@ -6,6 +6,7 @@ import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.solver.Step;
 
 /** The key that sounds, where a sheet keeps its notes but is played in another key. */
@@ -44,7 +45,7 @@ public final class SoundingKey implements Annotator {
     public List<LegendEntry> legend(Arrangement arrangement) {
         return marks(arrangement).stream()
                 .map(mark -> new LegendEntry(
-                        ((Mark.Words) mark).text(), "the key that sounds, in semitones from the key of the sheet"))
+                        ((Mark.Words) mark).text(), arrangement.style().legend().say(Meaning.SOUNDING)))
                 .toList();
     }
 }

@@ -7,6 +7,7 @@ import org.bellowscribe.instrument.BellowsDirection;
  * How buttons are written.
  *
  * @param twoLines true if pushed and pulled notes have a lyric line each, false if they share one
+ * @param fingers true if fingers stand in place of numbers: for boxes whose numbers differ
  * @param push what is written at a pushed note; place {@code {buttons}}
  * @param pull what is written at a pulled note; place {@code {buttons}}
  * @param held a button that stays down through a reversal; place {@code {button}}
@@ -15,7 +16,13 @@ import org.bellowscribe.instrument.BellowsDirection;
  * @param between what stands between two buttons of one note group
  */
 public record ButtonLabels(
-        boolean twoLines, Template push, Template pull, Template held, List<Template> otherRows, String between) {
+        boolean twoLines,
+        boolean fingers,
+        Template push,
+        Template pull,
+        Template held,
+        List<Template> otherRows,
+        String between) {
 
     /** Copies the rows. */
     public ButtonLabels {

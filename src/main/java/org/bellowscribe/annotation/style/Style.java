@@ -1,14 +1,39 @@
 package org.bellowscribe.annotation.style;
 
+import java.util.List;
+
 /**
  * The labels and signs of all marks.
  *
  * @param id short id in kebab-case
+ * @param language language of its words, such as {@code de}
  * @param name one line for people about how it looks
  * @param filler what stands in a lyric line at a note that has nothing to say there but must not be empty
  * @param buttons how buttons are written
  * @param leftHand how the left hand is written
  * @param words words above the staff
+ * @param spoken what is said in words, for those who do not read signs
+ * @param legend what the legend says about the signs
+ * @param lines ids of the marks whose lines stand below the notes in this order, before those that are not named
+ * @param fonts fonts, sizes and colors
+ * @param practice words and counts of sheets for practice
  */
 public record Style(
-        String id, String name, String filler, ButtonLabels buttons, LeftHandLabels leftHand, WordLabels words) {}
+        String id,
+        String language,
+        String name,
+        String filler,
+        ButtonLabels buttons,
+        LeftHandLabels leftHand,
+        WordLabels words,
+        Wordings<Phrase> spoken,
+        Wordings<Meaning> legend,
+        List<String> lines,
+        Fonts fonts,
+        PracticeLabels practice) {
+
+    /** Copies the list. */
+    public Style {
+        lines = List.copyOf(lines);
+    }
+}

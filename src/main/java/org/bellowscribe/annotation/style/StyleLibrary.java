@@ -22,7 +22,18 @@ public final class StyleLibrary {
     private static final String FOLDER = "/org/bellowscribe/shared/styles/";
 
     /** Styles of the library in the order of {@link #all()}; a style may be based on one before it. */
-    private static final List<String> IDS = List.of(DEFAULT_ID, "two-lines");
+    private static final List<String> IDS = List.of(
+            DEFAULT_ID,
+            "two-lines",
+            "fingers",
+            "apart",
+            "german",
+            "french",
+            "italian",
+            "spanish",
+            "dutch",
+            "swedish",
+            "catalan");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("style.xsd");
     private static final Map<String, DefinitionElement> ROOTS = Collections.unmodifiableMap(load());
@@ -53,6 +64,22 @@ public final class StyleLibrary {
      */
     public static Style find(String idOrFile) throws DiagnosedException {
         return LIBRARY.find(idOrFile);
+    }
+
+    /**
+     * Returns what a style does not say itself, nor the style that it is based on, so that it is as in the default style, in
+     * English: for each element its name and the attributes, such as {@code words: hand, opening}.
+     *
+     * @param idOrFile an id of the library or the path of a style file
+     * @throws DiagnosedException if it is neither, or the file is wrong
+     */
+    public static List<String> inherited(String idOrFile) throws DiagnosedException {
+        DefinitionElement root = IDS.contains(idOrFile) ? root(idOrFile) : LIBRARY.read(idOrFile, SCHEMA::read);
+        String base = root.attribute("base");
+        DefinitionElement own = base == null || base.equals(DEFAULT_ID) || !IDS.contains(base)
+                ? root
+                : StyleReader.onBase(root, root(base));
+        return StyleReader.missing(own, Objects.requireNonNull(ROOTS.get(DEFAULT_ID)));
     }
 
     private static Style read(InputStream stream) throws DiagnosedException, IOException {

@@ -1,7 +1,9 @@
 package org.bellowscribe.annotation.style;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,7 +15,8 @@ import org.bellowscribe.theory.PitchClass;
 final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
-    private static final Set<String> SINGLE = Set.of("buttons", "left-hand", "words", "rows");
+    private static final Set<String> SINGLE =
+            Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend", "practice");
 
     private StyleReader() {}
 
@@ -37,6 +40,24 @@ final class StyleReader {
         return new DefinitionElement(own.name(), attributes, children, own.text(), own.place());
     }
 
+    /** Returns for each element that stands once, and for the root, the attributes that only the whole has. */
+    static List<String> missing(DefinitionElement own, DefinitionElement whole) {
+        List<String> missing = new ArrayList<>();
+        List<String> absent = whole.attributes().keySet().stream()
+                .filter(name -> own.attribute(name) == null)
+                .toList();
+        if (!absent.isEmpty()) {
+            missing.add("%s: %s".formatted(whole.name(), String.join(", ", absent)));
+        }
+        for (DefinitionElement part : whole.children()) {
+            if (SINGLE.contains(part.name())) {
+                DefinitionElement ours = own.child(part.name());
+                missing.addAll(ours == null ? List.of(part.name() + ": all") : missing(ours, part));
+            }
+        }
+        return missing;
+    }
+
     /**
      * Returns the style.
      *
@@ -45,16 +66,41 @@ final class StyleReader {
     static Style style(DefinitionElement root) {
         return new Style(
                 root.required("id"),
+                root.required("language"),
                 root.required("name"),
                 root.required("filler"),
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),
-                words(part(root, "words"), rows(part(root, "rows"))));
+                words(part(root, "words"), rows(part(root, "rows"))),
+                wordings(Phrase.class, part(root, "spoken")),
+                wordings(Meaning.class, part(root, "legend")),
+                List.of(root.required("lines").split(" ")),
+                fonts(root),
+                practice(part(root, "practice")));
+    }
+
+    private static PracticeLabels practice(DefinitionElement practice) {
+        return new PracticeLabels(
+                template(practice, "tempo"),
+                practice.required("air-held"),
+                template(practice, "air-on"),
+                template(practice, "air-lightly-on"),
+                template(practice, "also-for"),
+                template(practice, "any-start"),
+                template(practice, "exercise"),
+                practice.required("blocked"),
+                practice.required("mixed"),
+                practice.required("half"),
+                practice.required("quarter"),
+                practice.required("last-quarter"),
+                practice.required("third"),
+                practice.required("last-third"));
     }
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
         return new ButtonLabels(
                 buttons.required("lines").equals("two"),
+                buttons.required("numbers").equals("fingers"),
                 template(buttons, "push"),
                 template(buttons, "pull"),
                 template(buttons, "held"),
@@ -75,6 +121,9 @@ final class StyleReader {
                 leftHand.required("then"),
                 leftHand.required("together"),
                 pulledTwin == null ? "" : pulledTwin,
+                template(leftHand, "bass"),
+                template(leftHand, "chord"),
+                leftHand.required("and-so-on"),
                 names);
     }
 
@@ -93,12 +142,36 @@ final class StyleReader {
                 words.required("closed"),
                 words.required("fully-open"),
                 rows,
-                words.required("between"));
+                words.required("between"),
+                words.required("place").equals("above"));
     }
 
     private static RowNames rows(DefinitionElement rows) {
         return new RowNames(
                 rows.required("outer"), rows.required("middle"), rows.required("inner"), template(rows, "other"));
+    }
+
+    private static <K extends Enum<K> & Wording> Wordings<K> wordings(Class<K> keys, DefinitionElement element) {
+        Map<K, Template> texts = new EnumMap<>(keys);
+        for (K key : keys.getEnumConstants()) {
+            texts.put(key, template(element, key.id()));
+        }
+        return new Wordings<>(keys, texts);
+    }
+
+    private static Fonts fonts(DefinitionElement root) {
+        SortedMap<String, SortedMap<String, String>> fonts = new TreeMap<>();
+        DefinitionElement all = root.child("fonts");
+        for (DefinitionElement font : all == null ? List.<DefinitionElement>of() : all.children("font")) {
+            SortedMap<String, String> attributes = new TreeMap<>();
+            font.attributes().forEach((name, value) -> {
+                if (!name.equals("of")) {
+                    attributes.put(name.equals("color") ? name : "font-" + name, value);
+                }
+            });
+            fonts.put(font.required("of"), attributes);
+        }
+        return new Fonts(fonts);
     }
 
     private static Template template(DefinitionElement element, String attribute) {

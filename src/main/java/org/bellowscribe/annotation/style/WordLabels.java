@@ -4,7 +4,7 @@ import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.solver.AirUse;
 
 /**
- * Words above the staff.
+ * Words beside the staff, usually above it.
  *
  * @param push the bellows close
  * @param pull the bellows open
@@ -20,6 +20,7 @@ import org.bellowscribe.solver.AirUse;
  * @param fullyOpen the bellows are fully open
  * @param rows names of the rows
  * @param between what stands between words of several topics
+ * @param above true if they stand above the staff, false below
  */
 public record WordLabels(
         String push,
@@ -35,7 +36,8 @@ public record WordLabels(
         String closed,
         String fullyOpen,
         RowNames rows,
-        String between) {
+        String between,
+        boolean above) {
 
     /** Returns the word for a direction. */
     public String direction(BellowsDirection direction) {

@@ -29,7 +29,7 @@ public record CommandOption<T>(String name, String argument, String description,
     }
 
     /** Returns true if it takes a value. */
-    boolean hasValue() {
+    public boolean hasValue() {
         return !argument.isEmpty();
     }
 

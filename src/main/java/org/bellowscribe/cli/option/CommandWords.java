@@ -18,10 +18,12 @@ import org.jspecify.annotations.Nullable;
 public final class CommandWords {
 
     private final List<String> rest;
+    private final Map<String, String> texts;
     private final Map<String, Object> values;
 
-    private CommandWords(List<String> rest, Map<String, Object> values) {
+    private CommandWords(List<String> rest, Map<String, String> texts, Map<String, Object> values) {
         this.rest = List.copyOf(rest);
+        this.texts = texts;
         this.values = values;
     }
 
@@ -58,7 +60,36 @@ public final class CommandWords {
                     "An empty name stands among the words of %s.%n  Maybe a variable of the shell is not set."
                             .formatted(command));
         }
-        return new CommandWords(line.getArgList(), values);
+        return new CommandWords(line.getArgList(), texts, values);
+    }
+
+    /**
+     * Returns these words, and under them others for the options that are not given here.
+     *
+     * @param options the options that the others are of
+     * @param others values by the names of options; of one without a value any
+     * @throws UsageException if a value is not taken
+     */
+    public CommandWords over(List<CommandOption<?>> options, Map<String, String> others) throws UsageException {
+        Map<String, String> allTexts = new LinkedHashMap<>(texts);
+        Map<String, Object> allValues = new LinkedHashMap<>(values);
+        for (CommandOption<?> option : options) {
+            String text = others.get(option.name());
+            if (text != null && !texts.containsKey(option.name())) {
+                allTexts.put(option.name(), option.hasValue() ? text : "");
+                allValues.put(option.name(), read(option, text));
+            }
+        }
+        return new CommandWords(rest, allTexts, allValues);
+    }
+
+    /**
+     * Returns words that do not come from a command line.
+     *
+     * @param values what each option's reader has made of its text, by the name of the option
+     */
+    public static CommandWords of(Map<String, Object> values) {
+        return new CommandWords(List.of(), Map.of(), new LinkedHashMap<>(values));
     }
 
     private static Object read(CommandOption<?> option, String text) throws UsageException {
@@ -97,6 +128,16 @@ public final class CommandWords {
         return new UsageException("The command %s has no option %s.%s".formatted(command, word, advice));
     }
 
+    /**
+     * Reads the values of these words once more: files that they name may have changed.
+     *
+     * @param options the options of the command
+     * @throws UsageException if a value is no longer taken
+     */
+    public CommandWords again(List<CommandOption<?>> options) throws UsageException {
+        return new CommandWords(rest, Map.of(), Map.of()).over(options, texts);
+    }
+
     /** Returns the words that are no options. */
     public List<String> rest() {
         return rest;
@@ -105,6 +146,11 @@ public final class CommandWords {
     /** Returns true if an option is given. */
     public boolean has(CommandOption<?> option) {
         return values.containsKey(option.name());
+    }
+
+    /** Returns the value of an option as it was written, empty if it takes none; null if it is not given. */
+    public @Nullable String text(CommandOption<?> option) {
+        return texts.get(option.name());
     }
 
     /** Returns the value of an option, or null if it is not given. */

@@ -1,5 +1,8 @@
 package org.bellowscribe.cli.option;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
 import org.bellowscribe.definition.Library;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -23,6 +26,25 @@ public final class LibraryName<T> implements ValueReader<T> {
         return find(library::find, option, text);
     }
 
+    @Override
+    public List<Path> files(String text) {
+        return isFile(text) ? List.of(Path.of(text)) : List.of();
+    }
+
+    @Override
+    public String fromFolder(Path folder, String text) {
+        return isFile(text) ? folder.resolve(text).toString() : text;
+    }
+
+    // What else has no ending and no folder is a misspelled id, and is said to be one.
+    private boolean isFile(String text) {
+        try {
+            return !library.ids().contains(text) && (Path.of(text).getNameCount() > 1 || text.endsWith(".xml"));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
     /**
      * A look-up by name that explains itself when it fails.
      *
@@ -44,7 +66,7 @@ public final class LibraryName<T> implements ValueReader<T> {
             for (Diagnostic diagnostic : e.diagnostics()) {
                 lines.append(lines.isEmpty() ? "" : "\n").append(diagnostic.print("--" + option + " " + name));
             }
-            throw new UsageException(lines.toString());
+            throw new UsageException(lines.toString(), e.diagnostics());
         }
     }
 }

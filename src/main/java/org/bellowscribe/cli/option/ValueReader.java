@@ -1,5 +1,8 @@
 package org.bellowscribe.cli.option;
 
+import java.nio.file.Path;
+import java.util.List;
+
 /**
  * Reads the value of an option.
  *
@@ -15,6 +18,21 @@ public interface ValueReader<T> {
      * @throws UsageException if it is not taken; says what is
      */
     T read(String option, String text) throws UsageException;
+
+    /** Returns the files that a value names and that are read for it; none unless a reader says otherwise. */
+    default List<Path> files(String text) {
+        return List.of();
+    }
+
+    /**
+     * Returns a value as it is written from the current folder.
+     *
+     * @param folder the folder from which paths in the value go
+     * @param text the value as it stands there
+     */
+    default String fromFolder(Path folder, String text) {
+        return text;
+    }
 
     /** Returns words that go on after "takes": the limits or the choice; empty if the name of the argument says it all. */
     default String takes() {

@@ -86,7 +86,8 @@ public final class ScoreReader {
                     "The score has no title; it is called \"%s\".".formatted(title)));
         }
         String headWords = title + "\n" + TitleReader.headWords(score) + "\n" + firstWords(parts.get(line.part()));
-        return new TuneBuilder(parts, line, road, remarks).build(title, new TempoFinder(tempos, headWords));
+        return new TuneBuilder(parts, line, road, remarks)
+                .build(title, new TempoFinder(tempos, headWords, options.quartersPerMinute()));
     }
 
     private static String firstWords(PartContent part) {

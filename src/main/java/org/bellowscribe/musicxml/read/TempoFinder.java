@@ -7,25 +7,32 @@ import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.score.DanceTempo;
 import org.bellowscribe.score.Tempo;
 import org.bellowscribe.score.TimeSignature;
+import org.jspecify.annotations.Nullable;
 
 /** The tempo of the tune: the first that the score states and a player may mean, else the usual one of the dance. */
 final class TempoFinder {
 
     private final TempoMarks marks;
     private final String headWords;
+    private final @Nullable Integer asked;
 
     /**
      * Creates a finder.
      *
      * @param marks tempos that the score states
      * @param headWords title and other words that may name the dance
+     * @param asked the tempo that somebody asked for, in quarters a minute; null for that of the score
      */
-    TempoFinder(TempoMarks marks, String headWords) {
+    TempoFinder(TempoMarks marks, String headWords, @Nullable Integer asked) {
+        this.asked = asked;
         this.marks = marks;
         this.headWords = headWords;
     }
 
     Tempo tempo(TimeSignature time, List<Diagnostic> remarks) {
+        if (asked != null) {
+            return new Tempo(asked, true);
+        }
         Double stated = marks.first();
         if (stated != null) {
             remarkChanges(stated, remarks);

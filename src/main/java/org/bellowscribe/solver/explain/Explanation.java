@@ -62,17 +62,28 @@ public record Explanation(Step step, List<Candidate> candidates) {
      */
     public static Explanation of(Task task, Solution solution, int event) {
         Step step = solution.steps().get(event);
-        // What is marked for one time through is compared with what can be played one time through.
-        Task bounded = task.with(
-                task.options().withCellLimit(Math.min(CELLS, task.options().cellLimit())));
-        Task alike = solution.again() ? bounded : bounded.with(bounded.options().with(Times.ONCE));
         List<Candidate> candidates = new ArrayList<>();
         for (Pin pin : Candidates.of(task, step)) {
-            candidates.add(candidate(alike, solution, pin));
+            candidates.add(instead(task, solution, pin));
         }
         // Stable: of equal price in the order of the candidates.
         candidates.sort(Comparator.comparingInt(Explanation::order));
         return new Explanation(step, candidates);
+    }
+
+    /**
+     * Returns what something else would cost. One solve.
+     *
+     * @param task the task, with its pins
+     * @param solution its solution
+     * @param pin what is fixed besides
+     */
+    public static Candidate instead(Task task, Solution solution, Pin pin) {
+        // What is marked for one time through is compared with what can be played one time through.
+        Task bounded = task.with(
+                task.options().withCellLimit(Math.min(CELLS, task.options().cellLimit())));
+        return candidate(
+                solution.again() ? bounded : bounded.with(bounded.options().with(Times.ONCE)), solution, pin);
     }
 
     private static int order(Candidate candidate) {

@@ -17,7 +17,8 @@ public final class MannerLibrary {
     private static final String FOLDER = "/org/bellowscribe/shared/manners/";
 
     /** Manners of the library in the order of {@link #all()}; a manner may be based on one before it. */
-    private static final List<String> IDS = List.of(DEFAULT_ID, "across-the-rows", "chords-first", "learner");
+    private static final List<String> IDS =
+            List.of(DEFAULT_ID, "across-the-rows", "chords-first", "learner", "air-study");
 
     private static final Library<Manner> LIBRARY =
             new Library<>("manner", IDS, MannerLibrary::known, MannerReader::read);

@@ -63,24 +63,36 @@ public final class Model {
         order = tune.eventOrder();
         edges = edges(order);
         int closing = closing(tune, order);
-        Sections sections = new Sections(tune);
         Choices hand = new Choices(instrument);
         beside = new Actions(instrument, rules, tune.tempo(), options.airButton());
         tune.events().forEach(event -> wanted.add(new ArrayList<>()));
         sounds.forEach(sound -> wanted.get(sound.event()).add(sound));
-        RowOfKey home = new RowOfKey(instrument);
-        Pitch lowest = lowest(tune);
+        moments.addAll(moments(closing));
         for (Event event : tune.events()) {
-            int row = home.of(tune.measureOf(event).key());
-            boolean closes = event.index() == closing || sections.closes(event);
-            Moment moment = new Moment(event, tune.seconds(event), closes, row, isLowest(event, lowest));
-            moments.add(moment);
             add(
-                    moment,
-                    hand.of(moment),
+                    moments.get(event.index()),
+                    hand.of(moments.get(event.index())),
                     wanted.get(event.index()),
                     options.pins().at(event.index()));
         }
+    }
+
+    private List<Moment> moments(int closing) {
+        Sections sections = new Sections(tune);
+        RowOfKey home = new RowOfKey(instrument);
+        ChordWays ways = new ChordWays(instrument);
+        Pitch lowest = lowest(tune);
+        List<Moment> all = new ArrayList<>();
+        for (Event event : tune.events()) {
+            all.add(new Moment(
+                    event,
+                    tune.seconds(event),
+                    event.index() == closing || sections.closes(event),
+                    home.of(tune.measureOf(event).key()),
+                    isLowest(event, lowest),
+                    ways.next(event.measure(), wanted.get(event.index()))));
+        }
+        return all;
     }
 
     // On a diatonic box a note and its upper neighbor lie on one button.

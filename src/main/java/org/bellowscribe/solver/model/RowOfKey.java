@@ -16,7 +16,7 @@ import org.bellowscribe.theory.Key;
  * over both rows. Of three rows a fourth apart the middle key has its own. A single row is home or not, which changes
  * nothing. Rows of accidentals have no key. On a concertina a row goes through both hands.
  */
-final class RowOfKey {
+public final class RowOfKey {
 
     private static final int OCTAVE = 12;
 
@@ -25,12 +25,13 @@ final class RowOfKey {
 
     private final SortedMap<Integer, Integer> fifths = new TreeMap<>();
 
-    RowOfKey(Instrument instrument) {
+    /** Looks at the rows of an instrument. */
+    public RowOfKey(Instrument instrument) {
         HomeKeys.of(instrument).forEach((row, tonic) -> fifths.put(row, FIFTH * tonic.semitone()));
     }
 
     /** Returns the row that is home in a key, from 1, or {@link Moment#NO_ROW}. */
-    int of(Key key) {
+    public int of(Key key) {
         for (int away = 0; away <= 1; away++) {
             int row = only(key, away);
             if (row != Moment.NO_ROW) {

@@ -88,7 +88,7 @@ final class WaysOut {
         Bellows bellows = box.bellows();
         Bellows larger = new Bellows(
                 bellows.capacity() * times, bellows.reserve(), bellows.lightAirFlow(), bellows.fullAirFlow());
-        return new Instrument(box.id(), box.name(), box.buttons(), box.leftHand(), larger, box.air());
+        return new Instrument(box.id(), box.name(), box.buttons(), box.leftHand(), larger, box.air(), box.alsoFor());
     }
 
     // What cannot last by arithmetic alone is not searched.

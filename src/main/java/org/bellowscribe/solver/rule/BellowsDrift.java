@@ -14,6 +14,8 @@ import org.bellowscribe.solver.Points;
 public final class BellowsDrift implements OpeningRule {
 
     private static final int NEAR_THE_END = 10;
+    private static final int MIDDLE_FROM = 25;
+    private static final String SECOND_OFF_THE_MIDDLE = "second-off-the-middle";
     private static final String SECOND = "second";
     private static final String SECOND_NEAR_THE_END = "second-near-the-end";
 
@@ -24,21 +26,24 @@ public final class BellowsDrift implements OpeningRule {
 
     @Override
     public String summary() {
-        return "Bellows less than a fifth open, or more than four fifths, cost by time, and more within a tenth of an end.";
+        return "Bellows less than a fifth open, or more than four fifths, cost by time, more within a tenth of an end, less within a quarter.";
     }
 
     @Override
     public List<String> cases() {
-        return List.of(SECOND, SECOND_NEAR_THE_END);
+        return List.of(SECOND_OFF_THE_MIDDLE, SECOND, SECOND_NEAR_THE_END);
     }
 
     @Override
     public int points(Moment moment, int percent, Points points) {
-        if (percent >= COMFORTABLE_FROM && percent <= COMFORTABLE_TO) {
-            return 0;
-        }
-        boolean near = percent < NEAR_THE_END || percent > 100 - NEAR_THE_END;
-        return of(moment, points.of(near ? SECOND_NEAR_THE_END : SECOND));
+        int fromTheEnd = Math.min(percent, 100 - percent);
+        return fromTheEnd >= MIDDLE_FROM ? 0 : of(moment, points.of(band(fromTheEnd)));
+    }
+
+    private static String band(int fromTheEnd) {
+        return fromTheEnd < NEAR_THE_END
+                ? SECOND_NEAR_THE_END
+                : fromTheEnd < COMFORTABLE_FROM ? SECOND : SECOND_OFF_THE_MIDDLE;
     }
 
     // Whole points, rounded at the beats of the measure: many short notes together cost what their time does.

@@ -27,7 +27,18 @@ class StyleLibraryTest {
     @Test
     void theDefaultStyleComesFirst() {
         assertEquals(
-                List.of("parentheses", "two-lines"),
+                List.of(
+                        "parentheses",
+                        "two-lines",
+                        "fingers",
+                        "apart",
+                        "german",
+                        "french",
+                        "italian",
+                        "spanish",
+                        "dutch",
+                        "swedish",
+                        "catalan"),
                 StyleLibrary.all().stream().map(Style::id).toList());
         assertEquals("parentheses", StyleLibrary.DEFAULT_ID);
     }
@@ -109,6 +120,16 @@ class StyleLibraryTest {
         assertTrue(problems("<style id='mine' name='Mine'><words push='\ue8cb'/></style>")
                 .get(0)
                 .contains(" of push in <words> is not allowed."));
+    }
+
+    @Test
+    void wordsDoNotEndInTheSignThatFixesAMark() throws IOException {
+        assertEquals(
+                List.of(
+                        "style.xml: line 1, column 54: error [bad-definition] The value \"air!\" of air-full in <words> is"
+                                + " not allowed.\n  Maybe write 1 to 24 characters without braces, such as air; the last one is no"
+                                + " !, which fixes a mark."),
+                problems("<style id='mine' name='Mine'><words air-full='air!'/></style>"));
     }
 
     @Test

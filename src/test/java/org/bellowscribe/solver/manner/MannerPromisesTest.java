@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
@@ -17,11 +18,13 @@ import org.bellowscribe.accompaniment.LeftHandFit;
 import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.musicxml.read.ReadingOptions;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Manner;
 import org.bellowscribe.solver.Outcome;
@@ -37,6 +40,7 @@ import org.junit.jupiter.api.Test;
 class MannerPromisesTest {
 
     private static final long CELL_LIMIT = 60_000;
+    private static final double HALF_OPEN = halfOpen();
     private static final Map<String, Figures> FOUND = new TreeMap<>();
 
     /** Counts over all tunes in one manner, on the sheet, each event once. */
@@ -49,6 +53,10 @@ class MannerPromisesTest {
         private int silentFirstBeats;
         private int wanted;
         private int met;
+        private int onTheBox;
+        private int lightPresses;
+        private int fullPresses;
+        private int offTheMiddle;
 
         void add(Solution solution) {
             Set<String> used = new HashSet<>();
@@ -56,6 +64,9 @@ class MannerPromisesTest {
             for (Step step : solution.steps()) {
                 step.buttons().forEach(button -> used.add(button.id()));
                 step.leftHand().forEach(this::add);
+                lightPresses += step.air() == AirUse.LIGHT ? 1 : 0;
+                fullPresses += step.air() == AirUse.FULL ? 1 : 0;
+                offTheMiddle += Math.abs(step.openingAfter() - HALF_OPEN) > HALF_OPEN / 2 ? 1 : 0;
                 if (before != null) {
                     reversals += before.direction() == step.direction() ? 0 : 1;
                     shifts += before.handOn() == step.handOn() ? 0 : 1;
@@ -77,7 +88,20 @@ class MannerPromisesTest {
             silentFirstBeats += play.wanted().firstBeat() && play.sound() == null ? 1 : 0;
             wanted++;
             met += play.fit() == LeftHandFit.EXACT || play.fit() == LeftHandFit.PLAIN_ROOT ? 1 : 0;
+            onTheBox += isOnTheBox(play) ? 1 : 0;
         }
+    }
+
+    // On either side of the bellows.
+    private static boolean isOnTheBox(LeftHandPlay play) {
+        List<LeftHandSound> sounds =
+                InstrumentLibrary.library().of(InstrumentLibrary.DEFAULT_ID).instrument().leftHand().stream()
+                        .flatMap(button -> Stream.of(button.push(), button.pull()))
+                        .filter(Objects::nonNull)
+                        .toList();
+        return play.wanted().harmonies().stream()
+                .anyMatch(harmony -> sounds.stream()
+                        .anyMatch(sound -> LeftHandFit.of(play.wanted(), harmony.chord(), sound) == LeftHandFit.EXACT));
     }
 
     @BeforeAll
@@ -100,6 +124,16 @@ class MannerPromisesTest {
                 }
             }
         }
+    }
+
+    // Thousandths of a liter, as openings are.
+    private static double halfOpen() {
+        return InstrumentLibrary.library()
+                        .of(InstrumentLibrary.DEFAULT_ID)
+                        .instrument()
+                        .bellows()
+                        .capacity()
+                * 500;
     }
 
     private static Figures of(String manner) {
@@ -136,7 +170,28 @@ class MannerPromisesTest {
     }
 
     @Test
+    void chordsFirstHasNearlyAllWantedSoundsThatTheBoxHas() {
+        assertTrue(of("chords-first").met >= 0.98 * of("chords-first").onTheBox);
+    }
+
+    @Test
     void acrossTheRowsHasTheFewestReversals() {
         assertLeast("across-the-rows", "reversals", figures -> figures.reversals);
+    }
+
+    @Test
+    void airStudyIsSomewhereElseThanInTheMiddleHalfOfTheBellowsLeastOften() {
+        assertLeast("air-study", "notes off the middle half", figures -> figures.offTheMiddle);
+    }
+
+    @Test
+    void airStudyPressesAtTheSamePlaceOfEqualMeasures() {
+        assertEquals(0, of("air-study").unlike);
+    }
+
+    @Test
+    void airStudyPressesLightly() {
+        assertEquals(0, of("air-study").fullPresses);
+        assertTrue(of("air-study").lightPresses > 0);
     }
 }

@@ -29,6 +29,14 @@ class BellowsDriftTest {
     }
 
     @Test
+    void aMannerMayAskForTheMiddleHalf() {
+        Points middle = Scene.points("second-off-the-middle", 3);
+        assertEquals(0, rule.points(Scene.note("E4", 1), 25, middle));
+        assertEquals(3, rule.points(Scene.note("E4", 1), 24, middle));
+        assertEquals(3, rule.points(Scene.note("E4", 1), 76, middle));
+    }
+
+    @Test
     void timeNearAnEndCostsMore() {
         assertEquals(4, rule.points(Scene.note("E4", 1), 10, points));
         assertEquals(8, rule.points(Scene.note("E4", 1), 9, points));

@@ -2,6 +2,7 @@ package org.bellowscribe.solver.rule;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Set;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.solver.Moment;
 import org.bellowscribe.solver.Points;
@@ -11,7 +12,7 @@ class HomeRowTest {
 
     private final HomeRow rule = new HomeRow();
 
-    private final Points points = Scene.points("each", 4);
+    private final Points points = Scene.points("each", 4, "with-chord", 1);
 
     private static Moment atHomeOn(int row) {
         Moment moment = Scene.note("D4", 1);
@@ -32,6 +33,14 @@ class HomeRowTest {
     @Test
     void whereNoRowIsHomeAllAreFree() {
         assertEquals(0, rule.points(atHomeOn(0), Scene.push(3, 1, 3), points));
+    }
+
+    @Test
+    void chordOnThatSideOnlyMakesItCheaper() {
+        Moment home = atHomeOn(2);
+        Moment pulledChord = new Moment(home.event(), home.seconds(), false, 2, false, Set.of(BellowsDirection.PULL));
+        assertEquals(1, rule.points(pulledChord, Scene.pull(3, 1, 3), points));
+        assertEquals(4, rule.points(pulledChord, Scene.push(3, 1, 3), points));
     }
 
     @Test

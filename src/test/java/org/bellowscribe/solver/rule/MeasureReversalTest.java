@@ -12,7 +12,7 @@ class MeasureReversalTest {
 
     private final MeasureReversal rule = new MeasureReversal();
 
-    private final Points points = Scene.points("each", 3);
+    private final Points points = Scene.points("slow", 3, "quick", 8);
 
     private int points(Moment before, Choice from, Moment after, Choice to) {
         return rule.points(before, from, after, to, points);
@@ -22,6 +22,11 @@ class MeasureReversalTest {
     void reversalInsideAMeasureCosts() {
         assertEquals(
                 3, points(Scene.noteInMeasure(4), Scene.push(3, 1, 3), Scene.noteInMeasure(4), Scene.pull(3, 1, 3)));
+    }
+
+    @Test
+    void lessTimeCostsMore() {
+        assertEquals(8, points(Scene.note("D4", 0.2), Scene.push(3, 1, 3), Scene.note("E4", 1), Scene.pull(3, 1, 3)));
     }
 
     @Test

@@ -3,16 +3,22 @@ package org.bellowscribe.annotation;
 import java.util.List;
 
 /**
- * What the left hand plays, written out as a part of its own, in the key of the sheet.
+ * A part of ours, written out in the key of the sheet.
  *
+ * @param look what it looks like
  * @param melody id of the part with the melody, whose measures and bar lines it has
  * @param measures one for each measure of that part
  */
-public record LeftHandPart(String melody, List<PartMeasure> measures) {
+public record OwnPart(PartLook look, String melody, List<PartMeasure> measures) {
 
     /** Copies the measures. */
-    public LeftHandPart {
+    public OwnPart {
         measures = List.copyOf(measures);
+    }
+
+    /** Creates a part for the left hand. */
+    public OwnPart(String melody, List<PartMeasure> measures) {
+        this(PartLook.LEFT_HAND, melody, measures);
     }
 
     /** Returns true if nothing is ever struck. */

@@ -1,0 +1,130 @@
+package org.bellowscribe.cli;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A headless Chromium of this computer; a test that wants one is skipped, and says so, where there is none. */
+final class Browser implements AutoCloseable {
+
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    private final ChromeDriver driver;
+
+    Browser() {
+        Path browser = program("chromium", "chromium-browser", "google-chrome");
+        Path helper = program("chromedriver");
+        assumeTrue(browser != null && helper != null, "chromium and chromedriver must be on the path");
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        logs.enable(LogType.PERFORMANCE, Level.ALL);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(browser.toString());
+        options.setCapability("goog:loggingPrefs", logs);
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--autoplay-policy=no-user-gesture-required");
+        driver = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(helper.toFile())
+                        .build(),
+                options);
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
+    }
+
+    private static Path program(String... names) {
+        return Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                .flatMap(folder -> Stream.of(names).map(name -> Path.of(folder, name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Opens a page from disk. */
+    void open(Path page) {
+        driver.get(page.toUri().toString());
+    }
+
+    /** Opens the page of a tune and waits until its score is engraved. */
+    void openTune(Path page) {
+        open(page);
+        new WebDriverWait(driver, PATIENCE).until(now -> Boolean.TRUE.equals(ask("return 'ready' in document.documentElement.dataset")));
+    }
+
+    /** Shows pages in a width, light or dark. */
+    void look(int width, String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", width < 500));
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /** Runs a script in the page and returns what it returns. */
+    Object ask(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    /** Runs a script that ends later, and tells its result to the function that is its last argument. */
+    Object await(String script, Object... arguments) {
+        return driver.executeAsyncScript(script, arguments);
+    }
+
+    /** Clicks on the middle of an element. */
+    void click(String selector) {
+        WebElement element = (WebElement) ask(
+                "const e = document.querySelector(arguments[0]); e.scrollIntoView({block: 'center', behavior: 'instant'}); return e", selector);
+        new Actions(driver).moveToElement(element).click().perform();
+    }
+
+    /** Gives an element the keyboard and presses keys. */
+    void keys(String selector, CharSequence... keys) {
+        ask("document.querySelector(arguments[0]).focus({preventScroll: true})", selector);
+        new Actions(driver).sendKeys(keys).perform();
+    }
+
+    /** Returns what the console has told since it was asked last. */
+    List<String> console() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    /** Returns what was asked of a network since it was asked last: all but files and what a page itself holds. */
+    List<String> requests() {
+        return driver.manage().logs().get(LogType.PERFORMANCE).getAll().stream()
+                .map(LogEntry::getMessage)
+                .filter(message -> message.contains("\"Network.requestWillBeSent\""))
+                .filter(message -> message.matches("(?s).*\"url\":\"(https?|wss?):.*"))
+                .toList();
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

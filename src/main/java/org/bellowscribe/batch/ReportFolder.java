@@ -1,0 +1,145 @@
+package org.bellowscribe.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.diagnostic.DiagnosticCode;
+import org.bellowscribe.diagnostic.Obstacle;
+import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.difficulty.grading.Grading;
+import org.bellowscribe.marking.MarkedTune;
+import org.bellowscribe.marking.Reasons;
+import org.bellowscribe.musicxml.NamedNotes;
+import org.bellowscribe.page.IndexLine;
+import org.bellowscribe.page.IndexPage;
+import org.bellowscribe.page.NoteIds;
+import org.bellowscribe.page.SharedFiles;
+import org.bellowscribe.page.TunePage;
+import org.bellowscribe.page.TunePages;
+
+/**
+ * The folder of a report: {@code index.html}, the pages of the tunes below {@code tunes}, and what they share. Nothing in it
+ * that is not ours is ever written over.
+ */
+public final class ReportFolder {
+
+    private static final String INDEX = "index.html";
+    private static final String TUNES = "tunes/";
+    private static final String PAGE = ".html";
+
+    private final Path folder;
+    private final Choice choice;
+    private final Map<Source, String> places = new HashMap<>();
+    private final Map<Source, Integer> grades = new ConcurrentHashMap<>();
+
+    /**
+     * What to tell on the pages.
+     *
+     * @param reasons of how many notes of each tune to price every other way
+     * @param style the style of the marks
+     * @param grading how difficulty is weighed
+     */
+    public record Choice(int reasons, Style style, Grading grading) {}
+
+    /**
+     * Creates the report of a run; nothing is written yet.
+     *
+     * @param folder where it goes
+     * @param sources all files of the run
+     * @param choice what to tell
+     */
+    public ReportFolder(Path folder, List<Source> sources, Choice choice) {
+        this.folder = folder;
+        this.choice = choice;
+        places.putAll(ReportPlaces.of(sources));
+    }
+
+    /**
+     * Writes what all pages share.
+     *
+     * @throws DiagnosedException if the folder cannot be written, or holds an index that is not ours
+     */
+    public void begin() throws DiagnosedException {
+        requireOurs(folder.resolve(INDEX));
+        for (Map.Entry<String, byte[]> file : SharedFiles.all().entrySet()) {
+            AtomicFile.write(folder.resolve(file.getKey()), file.getValue());
+        }
+    }
+
+    /** Writes the page of a tune. */
+    void write(Source source, MarkedTune marked, List<Diagnostic> remarks) throws DiagnosedException {
+        String place = TUNES + places.get(source);
+        Path page = folder.resolve(place + PAGE);
+        requireOurs(page);
+        byte[] score =
+                NamedNotes.compressed(marked.score(), NoteIds.of(marked.tune().tune()));
+        Difficulty difficulty = Difficulty.of(marked.tune(), choice.grading());
+        grades.put(source, difficulty.grade().number());
+        TunePage shown = new TunePage(
+                marked.tune(), remarks, Reasons.of(marked.tune(), choice.reasons()), choice.style(), difficulty, score);
+        String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
+        write(page.resolveSibling(script), TunePages.script(shown));
+        write(page, TunePages.html(shown, root(place), script));
+    }
+
+    /**
+     * Writes the index.
+     *
+     * @param results what became of every file, in their order
+     * @param name what to name the report after, such as the instrument
+     * @return where the index is
+     */
+    public Path finish(List<Result> results, String name) throws DiagnosedException {
+        List<IndexLine> lines = new ArrayList<>();
+        for (Result result : results) {
+            Diagnostic error = result.firstError();
+            String title = result.title().isEmpty() ? result.source().name() : result.title();
+            boolean done = result.outcome() == Result.Outcome.DONE && result.summary() != null;
+            lines.add(new IndexLine(
+                    title,
+                    done ? TUNES + places.get(result.source()) + PAGE : null,
+                    done ? result.summary() : null,
+                    grades.getOrDefault(result.source(), 0),
+                    error == null ? "" : error.text()));
+        }
+        Path index = folder.resolve(INDEX);
+        write(index, IndexPage.of(lines, name));
+        return index;
+    }
+
+    private static String root(String place) {
+        return "../".repeat((int) place.chars().filter(sign -> sign == '/').count());
+    }
+
+    private static void write(Path file, String text) throws DiagnosedException {
+        AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void requireOurs(Path page) throws DiagnosedException {
+        try {
+            if (Files.isRegularFile(page) && !Files.readString(page).contains(TunePages.OURS)) {
+                throw new DiagnosedException(Diagnostic.error(
+                        DiagnosticCode.UNWRITABLE,
+                        Place.FILE,
+                        "The report would take the place of %s, which is not ours.".formatted(page),
+                        "Maybe name another folder with --report."));
+            }
+        } catch (IOException e) {
+            throw new DiagnosedException(Diagnostic.error(
+                    DiagnosticCode.UNWRITABLE,
+                    Place.FILE,
+                    "%s cannot be read (%s).".formatted(page, Obstacle.of(e)),
+                    "Maybe name another folder with --report."));
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package org.bellowscribe.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.FilePath;
+import org.bellowscribe.cli.option.UsageException;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.NearestNames;
+import org.bellowscribe.instrument.file.LibraryEntry;
+
+/** Begins and checks book files. */
+final class BookCommand implements Command {
+
+    static final CommandOption<List<LibraryEntry>> INSTRUMENT = new CommandOption<>(
+            "instrument",
+            "LIST|all",
+            "With new: instruments to choose from (ids or files) with commas between; all if not given.",
+            new InstrumentNames());
+    static final CommandOption<Path> OUT = new CommandOption<>(
+            "out",
+            "FILE",
+            "With new: write into this file, which must not be there yet, instead of the terminal.",
+            new FilePath());
+
+    private static final String NEW = "new";
+    private static final String CHECK = "check";
+
+    @Override
+    public String name() {
+        return "book";
+    }
+
+    @Override
+    public String summary() {
+        return "new proposes a book file for a folder of scores: titles, keys, and the instrument that plays most of it."
+                + " check says what is wrong in a book file. The command mark makes the editions of a book file.";
+    }
+
+    @Override
+    public String usage() {
+        return "new FOLDER [--out FILE] | check FILE";
+    }
+
+    @Override
+    public List<CommandOption<?>> options() {
+        List<CommandOption<?>> options = new ArrayList<>(List.of(INSTRUMENT, OUT));
+        options.addAll(FileOptions.READING);
+        return options;
+    }
+
+    @Override
+    public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
+        List<String> rest = words.rest();
+        String asked = rest.isEmpty() ? "" : rest.get(0);
+        if (!asked.equals(NEW) && !asked.equals(CHECK)) {
+            List<String> near = NearestNames.of(asked, List.of(NEW, CHECK));
+            throw new UsageException("book does not know %s.%n  Maybe %s is meant."
+                    .formatted(
+                            asked.isEmpty() ? "what to do" : asked,
+                            String.join(" or ", near.isEmpty() ? List.of(NEW, CHECK) : near)));
+        }
+        if (rest.size() != 2) {
+            throw new UsageException("%s takes one %s, but %d are given."
+                    .formatted(asked, asked.equals(NEW) ? "folder of scores" : "book file", rest.size() - 1));
+        }
+        return asked.equals(NEW) ? propose(rest.get(1), words, terminal) : check(rest.get(1), words, terminal);
+    }
+
+    private static ExitCode propose(String folder, CommandWords words, Terminal terminal) throws UsageException {
+        if (!Files.isDirectory(FilePath.of(folder))) {
+            throw new UsageException("There is no folder %s.".formatted(folder));
+        }
+        Path out = words.get(OUT);
+        if (out != null && Files.exists(out)) {
+            throw new UsageException(
+                    "%s is there already, and a proposal never takes the place of what you wrote.%n  Maybe name another file."
+                            .formatted(out));
+        }
+        return new ProposalRun(FilePath.of(folder), out, words, terminal).run();
+    }
+
+    private static ExitCode check(String file, CommandWords words, Terminal terminal) throws UsageException {
+        for (CommandOption<?> option : List.of(INSTRUMENT, OUT)) {
+            if (words.has(option)) {
+                throw new UsageException("--%s goes with new, not with check.".formatted(option.name()));
+            }
+        }
+        try {
+            LoadedBook loaded = LoadedBook.of(FilePath.of(file), false);
+            terminal.out()
+                    .printf(
+                            "%s: %s can be used; %d tunes.%n",
+                            file, loaded.book().title(), loaded.book().tunes().size());
+            loaded.editions()
+                    .forEach(edition -> terminal.out()
+                            .printf(
+                                    "  %s: %s, %d tunes%n",
+                                    edition.entry().folder(),
+                                    edition.instrument().name(),
+                                    edition.tunes().size()));
+            return ExitCode.ALL_DONE;
+        } catch (DiagnosedException e) {
+            e.diagnostics().forEach(remark -> terminal.err().println(remark.print(file)));
+            return ExitCode.SOME_FAILED;
+        }
+    }
+}

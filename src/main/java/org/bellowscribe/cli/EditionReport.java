@@ -1,0 +1,94 @@
+package org.bellowscribe.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.batch.AtomicFile;
+import org.bellowscribe.batch.Result;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.edition.Edition;
+import org.bellowscribe.edition.FrontHtml;
+import org.bellowscribe.edition.FrontPage;
+import org.bellowscribe.edition.FrontText;
+import org.bellowscribe.edition.IndexCsv;
+import org.bellowscribe.edition.IndexHtml;
+import org.bellowscribe.edition.IndexText;
+
+/** Reports the tunes of an edition, and writes what stands around them once all of them are written. */
+final class EditionReport implements Report {
+
+    private static final String FRONT = "front-page";
+    private static final String INDEX = "index";
+    private static final String BUTTONS = "buttons";
+
+    /** What the files around the sheets are called, without their endings. */
+    static final List<String> NAMES = List.of(FRONT, INDEX, BUTTONS);
+
+    private final EditionRun run;
+    private final Path folder;
+    private final Report tunes;
+    private boolean written;
+
+    /**
+     * Creates a report.
+     *
+     * @param folder the folder of the edition
+     * @param tunes the report on single tunes
+     */
+    EditionReport(EditionRun run, Path folder, Report tunes) {
+        this.run = run;
+        this.folder = folder;
+        this.tunes = tunes;
+    }
+
+    /** Tells whether index and front page were written. */
+    boolean isWritten() {
+        return written;
+    }
+
+    @Override
+    public void begin(Terminal terminal) {
+        tunes.begin(terminal);
+    }
+
+    @Override
+    public void each(Result result, Terminal terminal) {
+        tunes.each(result, terminal);
+    }
+
+    @Override
+    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
+        tunes.end(results, refusals, terminal);
+        Edition edition = run.edition(results);
+        if (edition.tunes().isEmpty()) {
+            terminal.out().println("No edition was written: it would be empty.");
+            return;
+        }
+        terminal.out().println(edition.order());
+        try {
+            for (Map.Entry<String, String> file : files(edition).entrySet()) {
+                AtomicFile.write(folder.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
+            }
+            written = true;
+            terminal.out()
+                    .println("Front page: %s, index: %s"
+                            .formatted(folder.resolve(FRONT + ".html"), folder.resolve(INDEX + ".html")));
+        } catch (DiagnosedException e) {
+            e.diagnostics().forEach(remark -> terminal.err().println(remark.print(folder.toString())));
+        }
+    }
+
+    private static Map<String, String> files(Edition edition) throws DiagnosedException {
+        FrontPage front = new FrontPage(edition);
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(FRONT + ".html", FrontHtml.of(front));
+        files.put(FRONT + ".txt", FrontText.of(front));
+        files.put(BUTTONS + ".svg", front.svg());
+        files.put(INDEX + ".csv", IndexCsv.of(edition));
+        files.put(INDEX + ".txt", IndexText.of(edition));
+        files.put(INDEX + ".html", IndexHtml.of(edition));
+        return files;
+    }
+}

@@ -1,0 +1,57 @@
+package org.bellowscribe.cli;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.bellowscribe.batch.ledger.ContentHash;
+
+/** Which tool this is, by the contents of all that Java has loaded it from: libraries and plug-ins count. */
+final class ToolVersion {
+
+    private static final int BLOCK = 1 << 16;
+
+    private ToolVersion() {}
+
+    /** Returns a hash that another build, another library or another plug-in changes. */
+    static String hash() {
+        StringBuilder hashes = new StringBuilder();
+        for (String place : System.getProperty("java.class.path", "").split(File.pathSeparator)) {
+            hashes.append(hash(Path.of(place))).append(' ');
+        }
+        return ContentHash.of(hashes.toString());
+    }
+
+    private static String hash(Path place) {
+        ContentHash hash = new ContentHash();
+        try {
+            for (Path file : files(place)) {
+                add(file, hash);
+            }
+        } catch (IOException e) {
+            // What is not there cannot be loaded either.
+        }
+        return hash.text();
+    }
+
+    private static List<Path> files(Path place) throws IOException {
+        if (!Files.isDirectory(place)) {
+            return Files.exists(place) ? List.of(place) : List.of();
+        }
+        try (Stream<Path> below = Files.walk(place)) {
+            return below.filter(Files::isRegularFile).sorted().toList();
+        }
+    }
+
+    private static void add(Path file, ContentHash hash) throws IOException {
+        byte[] block = new byte[BLOCK];
+        try (InputStream in = Files.newInputStream(file)) {
+            for (int count = in.read(block); count >= 0; count = in.read(block)) {
+                hash.add(block, count);
+            }
+        }
+    }
+}

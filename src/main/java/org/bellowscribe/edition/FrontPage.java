@@ -1,0 +1,102 @@
+package org.bellowscribe.edition;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bellowscribe.annotation.Annotator;
+import org.bellowscribe.annotation.Annotators;
+import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.instrument.Instrument;
+import org.bellowscribe.instrument.KeyboardDrawing;
+
+/**
+ * What stands before the tunes: the texts of the book, what the signs mean that occur in it, the buttons that it uses, and
+ * cautions. All of it is made from the tunes as they are marked, so it agrees with them.
+ */
+public final class FrontPage {
+
+    /** What stands above the parts. */
+    static final String SIGNS = "What the signs mean";
+
+    static final String BUTTONS = "The buttons of this book";
+    static final String CAUTIONS = "Take care of yourself and of the box";
+
+    private final Edition edition;
+    private final List<LegendEntry> legend;
+    private final Instrument used;
+
+    /**
+     * Collects what occurs in an edition.
+     *
+     * @throws DiagnosedException if a mark is not known
+     */
+    public FrontPage(Edition edition) throws DiagnosedException {
+        this.edition = edition;
+        this.used = UsedButtons.of(edition);
+        // A sign is explained once, at the first tune in which it occurs.
+        Map<String, LegendEntry> bySign = new LinkedHashMap<>();
+        for (Annotator annotator : Annotators.all()) {
+            for (EditionTune tune : edition.tunes()) {
+                if (tune.marks().contains(annotator.id())) {
+                    legend(tune, List.of(annotator.id())).forEach(entry -> bySign.putIfAbsent(kind(entry), entry));
+                }
+            }
+        }
+        legend = new ArrayList<>(bySign.values());
+    }
+
+    /**
+     * Returns what the signs on the sheet of a tune mean, only those that occur.
+     *
+     * @throws DiagnosedException if a mark is not known
+     */
+    public static List<LegendEntry> legend(EditionTune tune) throws DiagnosedException {
+        return legend(tune, tune.marks());
+    }
+
+    private static List<LegendEntry> legend(EditionTune tune, List<String> marks) throws DiagnosedException {
+        return Annotators.legend(
+                tune.tune().tune(), tune.tune().instrument(), tune.tune().solution(), tune.style(), marks);
+    }
+
+    // The same meaning at another number or note is no news.
+    private static String kind(LegendEntry entry) {
+        return entry.meaning().replaceAll("\\d+", "N").replaceAll("\\b[A-G](#|b)?( minor)?\\b", "X$2");
+    }
+
+    /** Returns the texts of the book. */
+    List<Edition.Paragraph> paragraphs() {
+        return edition.paragraphs();
+    }
+
+    /** Returns the signs that occur. */
+    List<LegendEntry> legend() {
+        return legend;
+    }
+
+    /** Returns the edition. */
+    Edition edition() {
+        return edition;
+    }
+
+    /** Returns the drawing of the box with the notes that the book uses, in plain text. */
+    String drawing() {
+        return KeyboardDrawing.text(edition.instrument(), used);
+    }
+
+    /** Returns the drawing of the box with the notes that the book uses, as an SVG page. */
+    public String svg() {
+        return KeyboardDrawing.svg(edition.instrument(), used);
+    }
+
+    /** Returns how many notes of the box the book uses. */
+    String buttonsInWords() {
+        long notes = used.buttons().stream()
+                .mapToLong(button -> (button.push() == null ? 0 : 1) + (button.pull() == null ? 0 : 1))
+                .sum();
+        return "Only the notes that occur in this book are written in: %d of the melody. Upper half pushed, lower half pulled."
+                .formatted(notes);
+    }
+}

@@ -1,0 +1,97 @@
+package org.bellowscribe.edition;
+
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bellowscribe.edition.IndexColumn.IndexEntry;
+
+/** The index as a page: a row of figures for each tune, below it what is new and what there is to say. */
+public final class IndexHtml {
+
+    private static final List<IndexColumn> FIGURES = List.of(
+            IndexColumn.KEY,
+            IndexColumn.TIME,
+            IndexColumn.GRADE,
+            IndexColumn.NEW_COUNT,
+            IndexColumn.REVERSALS,
+            IndexColumn.AIR,
+            IndexColumn.OPENING,
+            IndexColumn.PAGE);
+
+    private static final List<IndexColumn> WORDS =
+            List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
+
+    private final HtmlPage page;
+
+    private IndexHtml(Edition edition) {
+        page = new HtmlPage("%s: index".formatted(edition.title()), "64em");
+    }
+
+    /** Returns the page. */
+    public static String of(Edition edition) {
+        IndexHtml index = new IndexHtml(edition);
+        index.page.element("h1", edition.title());
+        index.page.element(
+                "p",
+                "Index of the edition for %s.".formatted(edition.instrument().name()));
+        index.page.element("p", edition.order());
+        index.table(edition);
+        if (!edition.refused().isEmpty()) {
+            index.page.element("h2", "Not in this edition");
+            index.page.list(edition.refused().stream()
+                    .map(refused -> "%s (%s): %s".formatted(refused.title(), refused.file(), refused.reason()))
+                    .toList());
+        }
+        return index.page.close();
+    }
+
+    private void table(Edition edition) {
+        page.markup(
+                "<div class=\"wide\">\n<table>\n<thead>\n<tr><th scope=\"col\">no.</th><th scope=\"col\">tune</th>");
+        FIGURES.forEach(column -> page.markup("<th scope=\"col\">" + column.heading() + "</th>"));
+        page.markup("</tr>\n</thead>\n");
+        for (int i = 0; i < edition.tunes().size(); i++) {
+            tune(i + 1, IndexEntry.of(edition.tunes().get(i)));
+        }
+        page.markup("</table>\n</div>\n");
+    }
+
+    private void tune(int number, IndexEntry entry) {
+        page.markup(
+                "<tbody>\n<tr class=\"main\"><td class=\"number\">%d</td><th scope=\"row\"><a href=\"%s\">%s</a></th>"
+                        .formatted(number, link(entry.tune().file()), HtmlPage.escaped(entry.title())));
+        for (IndexColumn column : FIGURES) {
+            String type = column == IndexColumn.PAGE ? " class=\"page\"" : "";
+            page.markup("<td" + type + ">" + HtmlPage.escaped(column.of(entry)) + "</td>");
+        }
+        page.markup("</tr>\n<tr class=\"words\"><td colspan=\"%d\">".formatted(2 + FIGURES.size()));
+        WORDS.stream()
+                .filter(column -> !column.of(entry).isEmpty())
+                .forEach(column -> page.markup(
+                        "<div><b>%s:</b> %s</div>".formatted(column.heading(), HtmlPage.escaped(column.of(entry)))));
+        sheets(entry.tune());
+        page.markup("</td></tr>\n</tbody>\n");
+    }
+
+    private void sheets(EditionTune tune) {
+        if (tune.further().isEmpty()) {
+            return;
+        }
+        page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(IndexColumn.FURTHER.heading()));
+        page.markup(tune.further().stream()
+                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(file)))
+                .collect(Collectors.joining(", ")));
+        page.markup("</div>");
+    }
+
+    // A path of its own, so that a colon in the name begins no scheme.
+    private static String link(String file) {
+        try {
+            String path = new URI(null, null, "/./" + file, null).toASCIIString();
+            return HtmlPage.escaped(path.substring(1));
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("Every path can be written as an address.", e);
+        }
+    }
+}

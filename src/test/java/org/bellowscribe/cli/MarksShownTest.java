@@ -1,0 +1,196 @@
+package org.bellowscribe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.sound.midi.InvalidMidiDataException;
+import org.bellowscribe.Shared;
+import org.bellowscribe.cli.Renderers.Shown;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whether five engraving programs show each mark at its note: nothing missing, at another note or doubled, and hardly
+ * any text over another. Tables: {@code target/renderers/NAME.txt}.
+ */
+class MarksShownTest {
+
+    private static final Path BOOK = Path.of("samples", "book");
+    private static final int TUNES = 60;
+    private static final int PROGRAMS = 5;
+
+    /** Options under which the marks are looked at: those of a first run, all marks, two lines, left hand written out. */
+    private static final List<List<String>> OPTIONS = List.of(
+            List.of(),
+            List.of(
+                    "--marks",
+                    "direction,direction-changes,air,opening,opening-at-repeat,hand,fingers,buttons,left-hand,bellows-signs"),
+            List.of("--style", "two-lines", "--marks", "direction,air,opening,hand,buttons,left-hand,fingers"),
+            List.of("--written-left-hand", "part", "--marks", "direction,air,buttons,left-hand,left-hand-fingers"));
+
+    /** Each tune of the book under one of the four sets of options, and a few shared tunes: what every build can afford. */
+    @Tag("marks-shown")
+    @Test
+    void eachProgramShowsEveryMarkAtItsNote() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("some");
+        List<Path> scores = new ArrayList<>(scores(BOOK));
+        scores.addAll(everyFew(15));
+        for (int i = 0; i < scores.size(); i++) {
+            mark(scores.get(i), i % OPTIONS.size(), folder, i);
+        }
+        assertShown("some", Renderers.show(folder, false));
+    }
+
+    /** The book and sixty shared tunes under all four sets of options. */
+    @Tag("marks-shown-all")
+    @Test
+    void eachProgramShowsEveryMarkUnderAllOptions() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("all");
+        List<Path> scores = new ArrayList<>(scores(BOOK));
+        scores.addAll(everyFew(TUNES));
+        for (int i = 0; i < scores.size(); i++) {
+            for (int set = 0; set < OPTIONS.size(); set++) {
+                mark(scores.get(i), set, folder, i);
+            }
+        }
+        assertShown("all", Renderers.show(folder, false));
+    }
+
+    /** The book under all four sets of options as pictures, to be looked at: {@code target/renderers/gallery/gallery.html}. */
+    @Tag("gallery")
+    @Test
+    void thePicturesOfTheBookCanBeLookedAt() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("gallery");
+        List<Path> scores = scores(BOOK);
+        for (int i = 0; i < scores.size(); i++) {
+            for (int set = 0; set < OPTIONS.size(); set++) {
+                mark(scores.get(i), set, folder, i);
+            }
+        }
+        assertEquals(
+                scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
+    }
+
+    /** Marks are silent: a program that plays a marked score plays the notes of the score. */
+    @Tag("marks-shown")
+    @Test
+    void playbackStaysTheSame() throws IOException, InterruptedException, InvalidMidiDataException {
+        Renderers.require();
+        Path folder = fresh("playback");
+        for (Path score : scores(BOOK)) {
+            mark(score, 1, folder, 0);
+            Path marked = scores(folder).get(0);
+            assertEquals(Renderers.played(score), Renderers.played(marked), score.toString());
+            Files.delete(marked);
+        }
+    }
+
+    private static Path fresh(String name) throws IOException {
+        Path folder = Path.of("target", "renderers", name);
+        if (Files.exists(folder)) {
+            try (Stream<Path> old = Files.walk(folder)) {
+                for (Path each : old.sorted((a, b) -> b.compareTo(a)).toList()) {
+                    Files.delete(each);
+                }
+            }
+        }
+        return Files.createDirectories(folder);
+    }
+
+    private static List<Path> scores(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".musicxml"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static List<Path> everyFew(int count) {
+        List<Path> all = Shared.scores("corpus/tunes");
+        return IntStream.range(0, count)
+                .mapToObj(i -> all.get(i * all.size() / count))
+                .toList();
+    }
+
+    /** Marks one score; a tune that cannot be played leaves nothing. */
+    private static void mark(Path score, int set, Path folder, int number) throws IOException {
+        Path out = Files.createTempDirectory(folder.getParent(), "marked");
+        List<String> words =
+                new ArrayList<>(List.of("mark", score.toString(), "--transpose", "auto", "--out", out.toString()));
+        words.addAll(OPTIONS.get(set));
+        CommandRun.of(words.toArray(String[]::new));
+        for (Path marked : scores(out)) {
+            String name = String.format(
+                    Locale.ROOT,
+                    "%03d-%d-%s",
+                    number,
+                    set,
+                    marked.getFileName().toString().replaceAll("[^A-Za-z0-9.-]", "-"));
+            Files.move(marked, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void assertShown(String name, List<Shown> shown) throws IOException {
+        String table = table(shown);
+        Files.writeString(Path.of("target", "renderers", name + ".txt"), table);
+        assertEquals("", faults(shown), table);
+        int written = sum(shown, Shown::written);
+        int overlapping = sum(shown, Shown::overlapping);
+        assertTrue(overlapping * 1000L <= written, table);
+    }
+
+    private static String faults(List<Shown> shown) {
+        return shown.stream()
+                .filter(each -> each.written() < 0 || each.missing() + each.wrong() + each.doubled() > 0)
+                .map(each -> each.score() + " in " + each.program() + ": " + each.places() + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private static int sum(List<Shown> shown, ToIntFunction<Shown> count) {
+        return shown.stream().mapToInt(count).filter(each -> each > 0).sum();
+    }
+
+    private static String table(List<Shown> shown) {
+        StringBuilder table = new StringBuilder("program, version, scores, written, missing, wrong note, doubled,"
+                + " overlapping, scores that failed\n");
+        Map<String, List<Shown>> programs =
+                shown.stream().collect(Collectors.groupingBy(Shown::program, TreeMap::new, Collectors.toList()));
+        programs.forEach((program, rows) -> table.append(String.format(
+                Locale.ROOT,
+                "%s, %s, %d, %d, %d, %d, %d, %d, %d%n",
+                program,
+                rows.stream()
+                        .map(Shown::version)
+                        .filter(v -> !v.isEmpty())
+                        .findFirst()
+                        .orElse("?"),
+                rows.size(),
+                sum(rows, Shown::written),
+                sum(rows, Shown::missing),
+                sum(rows, Shown::wrong),
+                sum(rows, Shown::doubled),
+                sum(rows, Shown::overlapping),
+                rows.stream().filter(row -> row.written() < 0).count())));
+        shown.stream()
+                .filter(each ->
+                        each.written() < 0 || each.missing() + each.wrong() + each.doubled() + each.overlapping() > 0)
+                .forEach(each -> table.append(each.score() + " | " + each.program() + " | " + each.places() + "\n"));
+        return table.toString();
+    }
+}

@@ -1,0 +1,81 @@
+package org.bellowscribe.edition;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.bellowscribe.annotation.Sketch;
+import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.annotation.style.StyleLibrary;
+import org.bellowscribe.syllabus.Thing;
+import org.bellowscribe.syllabus.Thing.Kind;
+import org.junit.jupiter.api.Test;
+
+class NewWordsTest {
+
+    private static final Style STYLE = Sketch.style(StyleLibrary.DEFAULT_ID);
+
+    private static SortedSet<Thing> things(Thing... things) {
+        return new TreeSet<>(List.of(things));
+    }
+
+    private static Thing button(int row, int number) {
+        return new Thing(Kind.BUTTON, row, number, "push");
+    }
+
+    @Test
+    void buttonsAreNamedRowByRow() {
+        assertEquals(
+                "buttons outer 3 push, 4 push, inner 5 push",
+                NewWords.all(things(button(2, 5), button(1, 4), button(1, 3)), STYLE, 2));
+    }
+
+    @Test
+    void aBoxOfOneRowNeedsNoNamesOfRows() {
+        assertEquals("button 3 push", NewWords.all(things(button(1, 3)), STYLE, 1));
+    }
+
+    @Test
+    void kindsStandInTheirOrder() {
+        assertEquals(
+                "row change outer to inner; place of the hand 5; key G",
+                NewWords.all(
+                        things(
+                                new Thing(Kind.KEY, 0, 0, "G"),
+                                new Thing(Kind.HAND_PLACE, 0, 5, ""),
+                                new Thing(Kind.ROW_CHANGE, 1, 2, "")),
+                        STYLE,
+                        2));
+    }
+
+    @Test
+    void nothingNewIsNoLine() {
+        assertEquals(List.of(), NewWords.lines(things(), STYLE, 2));
+    }
+
+    @Test
+    void whatTakesTooMuchRoomIsCounted() {
+        SortedSet<Thing> many = new TreeSet<>();
+        for (int number = 1; number <= 11; number++) {
+            many.add(button(1, number));
+            many.add(new Thing(Kind.BUTTON, 1, number, "pull"));
+            many.add(new Thing(Kind.RHYTHM, 0, 0, number + " of a quarter and a rest"));
+        }
+        many.add(new Thing(Kind.KEY, 0, 0, "G"));
+        List<String> lines = NewWords.lines(many, STYLE, 2);
+        assertEquals(List.of("New: 22 buttons; key G; 11 rhythms"), lines);
+    }
+
+    @Test
+    void linesAreShortAndFew() {
+        SortedSet<Thing> some = new TreeSet<>();
+        for (int number = 1; number <= 11; number++) {
+            some.add(button(1, number));
+        }
+        List<String> lines = NewWords.lines(some, STYLE, 2);
+        assertTrue(
+                lines.size() <= 3 && lines.stream().allMatch(line -> line.length() <= NewWords.LINE), lines.toString());
+    }
+}
