@@ -1,5 +1,7 @@
 package org.bellowscribe.solver.search;
 
+import java.util.Arrays;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -120,14 +122,22 @@ final class AirPass {
     private void event(int e) {
         int contexts = heads.contexts(e);
         int options = problem.options().get(e).size();
-        ahead[e] = new StepFunction[contexts][options];
-        after[e] = new StepFunction[contexts][options];
+        @Nullable StepFunction[] nothing = new StepFunction[options];
+        ahead[e] = new StepFunction[contexts][];
+        after[e] = new StepFunction[contexts][];
+        Arrays.fill(ahead[e], nothing);
+        Arrays.fill(after[e], nothing);
         boolean @Nullable [] allowed = node.allowed(e);
         boolean isHead = heads.of(e) == e;
         charge[e] = frame.charge(e);
         begin = frame.begin(e);
         end = frame.end(e);
         for (int x = 0; x < contexts; x++) {
+            if (!ceiling.allowsAny(e, x)) {
+                continue;
+            }
+            ahead[e][x] = new StepFunction[options];
+            after[e][x] = new StepFunction[options];
             for (int c = 0; c < options; c++) {
                 boolean possible = (allowed == null || allowed[c]) && !(isHead && x != c);
                 if (possible && ceiling.allows(e, x, c, limit)) {
@@ -172,9 +182,10 @@ final class AirPass {
             return StepFunction.constant(end[0], end[1], cost);
         }
         StepFunction sum = null;
-        for (int f : graph.children.get(e)) {
+        List<Integer> children = graph.children.get(e);
+        for (int f : children) {
             StepFunction next = following(e, f, x, c);
-            sum = sum == null ? next : StepFunction.sum(sum, next);
+            sum = sum != null ? StepFunction.sum(sum, next) : children.size() > 1 ? next.trimmed() : next;
             if (sum.isEmpty()) {
                 return null;
             }
@@ -230,6 +241,7 @@ final class AirPass {
         return sum.raised(Math.min(Problem.NEVER, cost));
     }
 
+    // What is returned holds until the next function is made.
     private StepFunction following(int e, int f, int x, int c) {
         int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
         double spare = ceiling.spare(e, f, x, c, limit);
@@ -241,7 +253,7 @@ final class AirPass {
                 lowest.add(next, pair[j]);
             }
         }
-        return lowest.copy();
+        return lowest.function();
     }
 
     // A move is cut to what can be part of an answer before it is merged: of most moves nothing is left.

@@ -151,14 +151,9 @@ final class Bounds {
         }
     }
 
-    /** Returns the least from an event's child on, pair cost included, if the event takes an option. */
-    double leastOnward(int e, int f, int x, int c) {
-        double least = Surroundings.NEVER;
-        int[] pair = problem.pairs().get(graph.treeEdge[f])[c];
-        for (int j = 0; j < pair.length; j++) {
-            least = Math.min(least, pair[j] + ahead[f][heads.context(f, x, j)][j]);
-        }
-        return least;
+    /** Returns the least from an event on, pair cost included, if the event before takes an option. */
+    double leastOnward(int f, int x, int c) {
+        return onward[f][x][c];
     }
 
     /** Returns the bound of the whole, or of one stretch alone, before what the constraints give back. */

@@ -7,6 +7,11 @@ package org.bellowscribe.solver.search;
  */
 interface Ceiling {
 
+    /** Returns false if an event may take no option in a context; it need not be known. */
+    default boolean allowsAny(int e, int x) {
+        return true;
+    }
+
     /** Returns true if an event may take an option within the limit. */
     boolean allows(int e, int x, int c, int limit);
 

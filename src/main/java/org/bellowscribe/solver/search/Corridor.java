@@ -19,6 +19,8 @@ final class Corridor implements Ceiling {
     /** Cost of all but what follows by the opening at an event's end, which is not charged yet. */
     private final @Nullable StepFunction[][][] end;
 
+    /** Whether an event has anything left in a context. */
+    private final boolean[][] any;
     /** Openings, first and last, of the anchor from which they are counted; null if a pass counts them in the same way. */
     private final int @Nullable [] widest;
     /** What was widened last. */
@@ -37,6 +39,7 @@ final class Corridor implements Ceiling {
         this.limit = limit;
         begin = new StepFunction[graph.size][][];
         end = new StepFunction[graph.size][][];
+        any = new boolean[graph.size][];
         widest = null;
         for (int e : graph.visit) {
             event(e);
@@ -51,6 +54,7 @@ final class Corridor implements Ceiling {
         this.limit = other.limit;
         begin = other.begin;
         end = other.end;
+        any = other.any;
         widest = new int[] {low, high};
     }
 
@@ -65,6 +69,7 @@ final class Corridor implements Ceiling {
         int options = problem.options().get(e).size();
         begin[e] = new StepFunction[contexts][options];
         end[e] = new StepFunction[contexts][options];
+        any[e] = new boolean[contexts];
         if (graph.parent[e] < 0) {
             start(e);
         } else {
@@ -76,6 +81,7 @@ final class Corridor implements Ceiling {
                 if (beginning != null) {
                     StepFunction ending = ending(e, x, c, beginning);
                     end[e][x][c] = ending.isEmpty() ? null : ending;
+                    any[e][x] |= !ending.isEmpty();
                 }
             }
         }
@@ -108,17 +114,27 @@ final class Corridor implements Ceiling {
             }
         }
         for (int x = 0; x < begin[e].length; x++) {
+            // Inside a loop the context stays.
+            boolean stays = heads.of(e) >= 0 && heads.of(e) != e;
             for (int c = 0; c < begin[e][x].length; c++) {
-                lowest.clear();
-                for (int y = 0; y < leaving.length && pass.ahead[e][x][c] != null; y++) {
-                    for (int i = 0; i < pair.length; i++) {
-                        StepFunction from = leaving[y][i];
-                        if (from != null && heads.context(e, y, c) == x) {
-                            lowest.add(from, pair[i][c]);
-                        }
+                StepFunction ahead = pass.ahead[e][x][c];
+                if (ahead != null) {
+                    lowest.clear();
+                    int room = limit - ahead.least();
+                    for (int y = stays ? x : 0; y < (stays ? x + 1 : leaving.length); y++) {
+                        add(leaving[y], pair, c, room);
                     }
+                    keep(e, x, c, lowest.function());
                 }
-                keep(e, x, c, lowest.copy());
+            }
+        }
+    }
+
+    private void add(@Nullable StepFunction[] leaving, int[][] pair, int c, int room) {
+        for (int i = 0; i < leaving.length; i++) {
+            StepFunction from = leaving[i];
+            if (from != null && from.least() + pair[i][c] <= room) {
+                lowest.add(from, pair[i][c]);
             }
         }
     }
@@ -141,6 +157,11 @@ final class Corridor implements Ceiling {
             }
         }
         return lowest.copy();
+    }
+
+    @Override
+    public boolean allowsAny(int e, int x) {
+        return any[e][x];
     }
 
     @Override

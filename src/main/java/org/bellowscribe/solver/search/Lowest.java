@@ -18,10 +18,19 @@ final class Lowest {
 
     /** Takes in a function that is raised by some points. */
     void add(StepFunction function, int raise) {
+        if (sum.isEmpty()) {
+            sum.setRaised(function, raise);
+            return;
+        }
         next.setLowest(sum, function, raise);
         StepFunction kept = sum;
         sum = next;
         next = kept;
+    }
+
+    /** Returns what was taken in, which holds until something else is. */
+    StepFunction function() {
+        return sum;
     }
 
     /** Returns a copy of what was taken in. */

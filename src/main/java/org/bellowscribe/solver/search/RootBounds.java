@@ -70,7 +70,7 @@ final class RootBounds implements Surroundings {
     @Override
     public double spare(int e, int f, int x, int c, int limit) {
         double inTune = whole.ahead[e][x][c] + whole.rest[e][x][c] - prices.refund[graph.visit[0]];
-        return limit + SLACK - inTune + whole.leastOnward(e, f, x, c);
+        return limit + SLACK - inTune + whole.leastOnward(f, x, c);
     }
 
     @Override

@@ -11,6 +11,8 @@ final class RootPass {
 
     // A limit raised beyond this is raised to the end.
     private static final int LARGE = 20_000;
+    // Where so little may be added to the bound, one pass tells more than the stretches do.
+    private static final int NEAR = 32;
     // How much dearer than the least the ways into a stretch are known: what is missed adds up over the stretches.
     private static final int LEAST_ROOM = 4;
     private static final int MOST_ROOM = 24;
@@ -33,8 +35,12 @@ final class RootPass {
         int bound = bounds.bound();
         Ceiling ceiling = bounds.ceiling();
         AirPass pass = bound < work.best() ? work.pass(root, ceiling, bound) : null;
-        if (pass != null || bound + 1 >= work.best() || (setting.graph().firsts.size() > 1 && !proveStretches())) {
+        if (pass != null || bound + 1 >= work.best()) {
             return pass;
+        }
+        boolean far = work.best() - bound > NEAR;
+        if (far && setting.graph().firsts.size() > 1 && !proveStretches()) {
+            return null;
         }
         return raise(Math.max(bound + 1, bounds.bound()), work.best(), limit -> work.pass(root, ceiling, limit));
     }

@@ -109,33 +109,64 @@ final class StepFunction {
     /** Makes this the pointwise minimum of a function and another one that is raised by some points. */
     void setLowest(StepFunction a, StepFunction b, int raise) {
         clear();
+        reserve(2 * (a.size + b.size) + 1);
         int i = 0;
         int j = 0;
         int x = Integer.MIN_VALUE;
-        while (i < a.size || j < b.size) {
-            int startA = i < a.size ? Math.max(a.from[i], x) : Integer.MAX_VALUE;
-            int startB = j < b.size ? Math.max(b.from[j], x) : Integer.MAX_VALUE;
-            int start = Math.min(startA, startB);
-            int end;
-            int cost;
-            if (startA == start && startB == start) {
-                end = Math.min(a.to[i], b.to[j]);
-                cost = Math.min(a.value[i], b.value[j] + raise);
-            } else if (startA == start) {
-                end = Math.min(a.to[i], startB - 1);
-                cost = a.value[i];
+        while (i < a.size && j < b.size) {
+            int startA = Math.max(a.from[i], x);
+            int startB = Math.max(b.from[j], x);
+            int endA = a.to[i];
+            int endB = b.to[j];
+            if (startA < startB) {
+                x = Math.min(endA, startB - 1);
+                join(startA, x, a.value[i]);
+            } else if (startB < startA) {
+                x = Math.min(endB, startA - 1);
+                join(startB, x, b.value[j] + raise);
             } else {
-                end = Math.min(b.to[j], startA - 1);
-                cost = b.value[j] + raise;
+                x = Math.min(endA, endB);
+                join(startA, x, Math.min(a.value[i], b.value[j] + raise));
             }
-            append(start, end, cost);
-            x = end + 1;
-            if (i < a.size && a.to[i] < x) {
-                i++;
-            }
-            if (j < b.size && b.to[j] < x) {
-                j++;
-            }
+            i += endA <= x ? 1 : 0;
+            j += endB <= x ? 1 : 0;
+            x++;
+        }
+        for (; i < a.size; i++) {
+            join(Math.max(a.from[i], x), a.to[i], a.value[i]);
+        }
+        for (; j < b.size; j++) {
+            join(Math.max(b.from[j], x), b.to[j], b.value[j] + raise);
+        }
+    }
+
+    private void reserve(int capacity) {
+        if (capacity > from.length) {
+            from = new int[capacity];
+            to = new int[capacity];
+            value = new int[capacity];
+        }
+    }
+
+    // Like append, where there is room.
+    private void join(int start, int end, int cost) {
+        if (size > 0 && value[size - 1] == cost && to[size - 1] + 1 == start) {
+            to[size - 1] = end;
+        } else {
+            from[size] = start;
+            to[size] = end;
+            value[size++] = cost;
+        }
+    }
+
+    /** Makes this a copy of a function that is raised by some points. */
+    void setRaised(StepFunction a, int raise) {
+        reserve(a.size);
+        size = a.size;
+        System.arraycopy(a.from, 0, from, 0, size);
+        System.arraycopy(a.to, 0, to, 0, size);
+        for (int i = 0; i < size; i++) {
+            value[i] = a.value[i] + raise;
         }
     }
 
@@ -178,7 +209,7 @@ final class StepFunction {
         for (int i = 0; i < size && points != 0; i++) {
             value[i] += points;
         }
-        least = -1;
+        least = least < 0 || size == 0 ? -1 : least + points;
     }
 
     /** Keeps only openings between two. */

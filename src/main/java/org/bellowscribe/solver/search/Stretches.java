@@ -66,7 +66,7 @@ final class Stretches implements Surroundings {
 
     @Override
     public double spare(int e, int f, int x, int c, int limit) {
-        return limit + Surroundings.SLACK - through(e, x, c) + bounds.leastOnward(e, f, x, c);
+        return limit + Surroundings.SLACK - through(e, x, c) + bounds.leastOnward(f, x, c);
     }
 
     @Override

@@ -55,7 +55,7 @@
  *
  * <p>At the root ({@link org.bellowscribe.solver.search.RootPass}) {@link org.bellowscribe.solver.search.Prices} give a lower
  * bound that knows of the bellows by pricing air at the loops' ends (Lagrangian relaxation), and a pass drops whatever that
- * bound shuts out. Where nothing is found at that bound, {@link org.bellowscribe.solver.search.Stretches} looks at the
+ * bound shuts out. Where nothing is found at that bound, and the limit is not near it, {@link org.bellowscribe.solver.search.Stretches} looks at the
  * stretches from the last to the first, each charged with what it costs to go on
  * ({@link org.bellowscribe.solver.search.Beyond}), so that a long tune is hardly more than the sum of its parts.
  *
@@ -68,6 +68,14 @@
  * With one anchor a given start is a single exact pass: after two rounds five starts are tried
  * ({@link org.bellowscribe.solver.search.Starts}), and the best of them becomes the limit. Work is bounded in expanded
  * states; where the bound strikes without an answer, given starts are tried.
+ *
+ * <p>A pass counts openings in one of two ways ({@link org.bellowscribe.solver.search.Frame}). From the last anchor: loops
+ * close exactly, but the ends of the bellows and what an opening costs are known only as far as the anchor's interval is
+ * narrow. Or as they are: those are exact, and a loop comes back to its anchor's interval only. With one anchor and one
+ * stretch the root is looked at in both ways and its parts in the better one; with one anchor and several stretches a part
+ * takes openings as they are once its interval is narrow; with more anchors they are counted from the anchors. A corridor
+ * of the first kind is widened by the interval for a pass of the second. Where the bellows drift this takes the place of
+ * many halvings of the start.
  *
  * <p>What an opening costs is part of all this: a pass adds the charge at the end of each event, once (the corridor leaves an
  * event's own charge out of the cost at its end and hands it on), and a node is closed only when its marks have openings
