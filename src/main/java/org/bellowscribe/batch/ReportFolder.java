@@ -39,8 +39,9 @@ public final class ReportFolder {
 
     private final Path folder;
     private final Choice choice;
-    private final Map<Source, String> places = new HashMap<>();
-    private final Map<Source, Integer> grades = new ConcurrentHashMap<>();
+    // By the score: a source also says how its files are written.
+    private final Map<Path, String> places = new HashMap<>();
+    private final Map<Path, Integer> grades = new ConcurrentHashMap<>();
 
     /**
      * What to tell on the pages.
@@ -61,7 +62,7 @@ public final class ReportFolder {
     public ReportFolder(Path folder, List<Source> sources, Choice choice) {
         this.folder = folder;
         this.choice = choice;
-        places.putAll(ReportPlaces.of(sources));
+        ReportPlaces.of(sources).forEach((source, place) -> places.put(source.file(), place));
     }
 
     /**
@@ -78,13 +79,13 @@ public final class ReportFolder {
 
     /** Writes the page of a tune. */
     void write(Source source, MarkedTune marked, List<Diagnostic> remarks) throws DiagnosedException {
-        String place = TUNES + places.get(source);
+        String place = TUNES + places.get(source.file());
         Path page = folder.resolve(place + PAGE);
         requireOurs(page);
         byte[] score =
                 NamedNotes.compressed(marked.score(), NoteIds.of(marked.tune().tune()));
         Difficulty difficulty = Difficulty.of(marked.tune(), choice.grading());
-        grades.put(source, difficulty.grade().number());
+        grades.put(source.file(), difficulty.grade().number());
         TunePage shown = new TunePage(
                 marked.tune(), remarks, Reasons.of(marked.tune(), choice.reasons()), choice.style(), difficulty, score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
@@ -107,9 +108,9 @@ public final class ReportFolder {
             boolean done = result.outcome() == Result.Outcome.DONE && result.summary() != null;
             lines.add(new IndexLine(
                     title,
-                    done ? TUNES + places.get(result.source()) + PAGE : null,
+                    done ? TUNES + places.get(result.source().file()) + PAGE : null,
                     done ? result.summary() : null,
-                    grades.getOrDefault(result.source(), 0),
+                    grades.getOrDefault(result.source().file(), 0),
                     error == null ? "" : error.text()));
         }
         Path index = folder.resolve(INDEX);

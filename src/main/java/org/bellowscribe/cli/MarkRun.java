@@ -75,7 +75,8 @@ record MarkRun(
 
     /** Marks the tunes and reports. */
     ExitCode run(Keeping keeping, Report report, Terminal given) {
-        Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
+        boolean onlyAnswers = ReportOptions.writesNoScore(words) && !words.has(ReportOptions.REPORT);
+        Terminal terminal = onlyAnswers ? given : FileOptions.speaking(words, given);
         ExitCode code = new PagesRun(
                         pages,
                         plans.usual().settings().instrument().name(),
