@@ -128,7 +128,7 @@ class AnnotatorsTest {
         DiagnosedException e = assertThrows(
                 DiagnosedException.class, () -> annotate(new Sketch(1).push("1.3"), "buttons", "finger", "zzz"));
         String all =
-                "There are: direction, direction-changes, air, opening, opening-at-repeat, sounding-key, hand, fingers, buttons, left-hand, left-hand-fingers, chord-symbols, bellows-signs.";
+                "There are: direction, direction-changes, air, air-on-count, opening, opening-at-repeat, sounding-key, hand, fingers, buttons, also-buttons, direction-line, pull-line, left-hand, left-hand-fingers, chord-symbols, bellows-signs, counts.";
         assertEquals(
                 List.of(
                         "options: error [unknown-name] There are no marks called finger.\n  Maybe fingers.\n  " + all,

@@ -122,7 +122,7 @@ class StyleWordsTest {
     void whatAStyleLeavesInEnglishIsListed() throws DiagnosedException {
         assertEquals(
                 List.of(
-                        "buttons: between, lines, push",
+                        "buttons: between, lines, numbers, push",
                         "left-hand: and-so-on, bass, chord, minor, together",
                         "words: place"),
                 StyleLibrary.inherited("samples/styles/willow-lane.xml"));
