@@ -21,7 +21,11 @@ import org.jspecify.annotations.Nullable;
  * @param sources the tunes
  * @param pages where pages to look at go; null if none are wanted
  */
-record MarkRun(CommandWords words, MarkPlans plans, Sources sources, @Nullable ReportFolder pages) {
+record MarkRun(
+        CommandWords words,
+        MarkPlans plans,
+        Sources sources,
+        @Nullable ReportFolder pages) {
 
     /**
      * Reads settings and finds the scores.
@@ -35,7 +39,11 @@ record MarkRun(CommandWords words, MarkPlans plans, Sources sources, @Nullable R
         plans.require();
         SteeringOptions.requireOneTune(words, sources.found().size());
         return new MarkRun(
-                words, plans, sources, ReportOptions.folder(words, sources.found(), plans.usual().outputs().grades().grading()));
+                words,
+                plans,
+                sources,
+                ReportOptions.folder(
+                        words, sources.found(), plans.usual().outputs().grades().grading()));
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
@@ -69,7 +77,9 @@ record MarkRun(CommandWords words, MarkPlans plans, Sources sources, @Nullable R
     ExitCode run(Keeping keeping, Report report, Terminal given) {
         Terminal terminal = ReportOptions.writesNoScore(words) ? given : FileOptions.speaking(words, given);
         ExitCode code = new PagesRun(
-                        pages, plans.usual().settings().instrument().name(), words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal)
+                        pages,
+                        plans.usual().settings().instrument().name(),
+                        words.has(FileOptions.JSON) ? terminal.withoutOut() : terminal)
                 .run(
                         report,
                         told -> new BatchRun(words, sources, terminal)
