@@ -46,7 +46,7 @@ public final class AtomicFile {
             Path file = target.toAbsolutePath();
             Path folder = file.getParent();
             Files.createDirectories(folder);
-            temporary = folder.resolve(NAME + UUID.randomUUID() + ENDING);
+            temporary = file.resolveSibling(NAME + UUID.randomUUID() + ENDING);
             Files.write(temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             if (Files.exists(file)) {
                 copyPermissions(file, temporary);

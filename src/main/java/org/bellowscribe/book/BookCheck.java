@@ -37,7 +37,7 @@ final class BookCheck {
         for (BookInstrument instrument : book.instruments()) {
             problems.addAll(instrument.wishes().contradictions());
             once("instrument " + instrument.id(), instrument.id(), instrument.place(), ids);
-            if (ids.get(instrument.id()) == instrument.place()) {
+            if (instrument.place().equals(ids.get(instrument.id()))) {
                 String key = instrument.folder().toLowerCase(Locale.ROOT);
                 once("folder " + instrument.folder(), key, instrument.place(), folders);
             }

@@ -60,8 +60,8 @@ public record Wishes(NavigableMap<String, Wish> byName) {
     Wishes over(Wishes wider) {
         NavigableMap<String, Wish> all = new TreeMap<>(wider.byName);
         for (List<String> either : EITHER) {
-            if (either.stream().anyMatch(byName::containsKey)) {
-                either.forEach(all::remove);
+            if (either.stream().anyMatch(name -> byName.containsKey(name))) {
+                either.forEach(name -> all.remove(name));
             }
         }
         all.putAll(byName);

@@ -62,10 +62,11 @@ public final class AirCauses {
         double moved = times.get(0).airMoved();
         AirCause.RunsOut runsOut = runsOut(event);
         boolean repeated = times.size() > 1;
-        boolean inOnePlaying = runsOut != null && runsOut.playing() == 1;
-        if (inOnePlaying || repeated || solution.again()) {
-            String text = inOnePlaying ? words.runsOut(runsOut) : words.drifts(moved, repeated, runsOut);
-            return new AirCause(event, moved, runsOut, null, text);
+        if (runsOut != null && runsOut.playing() == 1) {
+            return new AirCause(event, moved, runsOut, null, words.runsOut(runsOut));
+        }
+        if (repeated || solution.again()) {
+            return new AirCause(event, moved, runsOut, null, words.drifts(moved, repeated, runsOut));
         }
         Explanation.Candidate instead =
                 Explanation.instead(task, solution, Pin.at(event).air(AirUse.NONE));

@@ -19,7 +19,7 @@ final class ToolVersion {
     /** Returns a hash that another build, another library or another plug-in changes. */
     static String hash() {
         StringBuilder hashes = new StringBuilder();
-        for (String place : System.getProperty("java.class.path", "").split(File.pathSeparator)) {
+        for (String place : System.getProperty("java.class.path", "").split(File.pathSeparator, -1)) {
             hashes.append(hash(Path.of(place))).append(' ');
         }
         return ContentHash.of(hashes.toString());

@@ -1,7 +1,6 @@
 package org.bellowscribe.edition;
 
 import java.util.List;
-import java.util.Locale;
 import org.bellowscribe.diagnostic.PlainText;
 
 /**
@@ -17,19 +16,19 @@ final class HtmlPage {
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="color-scheme" content="light dark">
-            <title>%s</title>
+            <title>TITLE</title>
             <style>
             :root { color-scheme: light dark; --ink: #1a1a1a; --paper: #ffffff; --line: #767676; }
             @media (prefers-color-scheme: dark) { :root { --ink: #ececec; --paper: #161616; --line: #8f8f8f; } }
             body { font-family: Georgia, "Times New Roman", serif; line-height: 1.45; color: var(--ink);
-              background: var(--paper); max-width: %s; margin: 2em auto; padding: 0 1em; }
+              background: var(--paper); max-width: WIDTH; margin: 2em auto; padding: 0 1em; }
             h1 { font-size: 1.8em; margin-bottom: 0.1em; } h2 { font-size: 1.25em; margin-top: 1.6em; }
-            table { border-collapse: collapse; width: 100%%; } caption { text-align: left; padding: 0.4em 0; }
+            table { border-collapse: collapse; width: 100%; } caption { text-align: left; padding: 0.4em 0; }
             th, td { text-align: left; vertical-align: top; padding: 0.3em 0.5em; border-bottom: 1px solid var(--line); }
             td.number { text-align: right; } td.page { min-width: 3em; } tr.words td { padding-left: 2.5em; }
             tr.main td, tr.main th { border-bottom: none; } dt { font-weight: bold; } .sign { white-space: nowrap; }
             a { color: inherit; } a:focus-visible { outline: 3px solid; } .wide { overflow-x: auto; }
-            figure { margin: 1em 0; } figure svg { max-width: 100%%; height: auto; background: #ffffff; }
+            figure { margin: 1em 0; } figure svg { max-width: 100%; height: auto; background: #ffffff; }
             @media print { :root { --ink: #000000; --paper: #ffffff; }
               body { max-width: none; margin: 0; padding: 0; font-size: 10pt; } .wide { overflow: visible; }
               .screen { display: none; } h2.page { break-before: page; }
@@ -51,7 +50,7 @@ final class HtmlPage {
      * @param width how wide its text is at most, such as {@code 46em}
      */
     HtmlPage(String title, String width) {
-        html.append(String.format(Locale.ROOT, BEGINNING, escaped(title), width));
+        html.append(BEGINNING.replace("WIDTH", width).replace("TITLE", escaped(title)));
     }
 
     /** Writes an element with a text. */

@@ -9,6 +9,7 @@ import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 
 /** The columns of an index, the same in every format. */
+@SuppressWarnings("ImmutableEnumChecker") // What makes a value of a column keeps nothing.
 enum IndexColumn {
     /** Title of the tune. */
     TUNE("tune", IndexEntry::title),
@@ -44,6 +45,8 @@ enum IndexColumn {
     FURTHER("further sheets", entry -> String.join(", ", entry.tune().further()));
 
     private final String heading;
+    // Functions without state.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Function<IndexEntry, String> value;
 
     IndexColumn(String heading, Function<IndexEntry, String> value) {

@@ -11,6 +11,7 @@ import java.math.RoundingMode;
 import java.util.Base64;
 import java.util.List;
 import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
@@ -18,6 +19,7 @@ import org.bellowscribe.lefthand.Voicing;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
+import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Step;
 import org.bellowscribe.theory.Fraction;
@@ -116,7 +118,7 @@ final class TuneScript {
         json.writeNumber(step.event().measure());
         json.writeNumber(plain(step.event().onset()));
         json.writeNumber(plain(step.event().duration()));
-        json.writeNumber(step.direction().ordinal());
+        json.writeNumber(step.direction() == BellowsDirection.PUSH ? 0 : 1);
         json.writeStartArray();
         // A melody that is not played has no buttons, and nothing sounds.
         for (Pitch pitch :
@@ -129,7 +131,7 @@ final class TuneScript {
             json.writeString(button.id());
         }
         json.writeEndArray();
-        json.writeNumber(step.air().ordinal());
+        json.writeNumber(amount(step.air()));
         json.writeStartArray();
         for (LeftHandPlay play : step.leftHand()) {
             writeStroke(play);
@@ -155,6 +157,14 @@ final class TuneScript {
         json.writeEndArray();
         json.writeString(button.id());
         json.writeEndArray();
+    }
+
+    private static int amount(AirUse air) {
+        return switch (air) {
+            case NONE -> 0;
+            case LIGHT -> 1;
+            case FULL -> 2;
+        };
     }
 
     private static BigDecimal plain(Fraction time) {

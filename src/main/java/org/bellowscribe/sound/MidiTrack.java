@@ -43,7 +43,7 @@ final class MidiTrack {
 
     void tempo(double quartersPerMinute) {
         int quarter = (int) Math.max(1, Math.min(LONGEST_QUARTER, Math.round(MICROSECONDS / quartersPerMinute)));
-        meta(0, TEMPO, new byte[] {(byte) (quarter >> 2 * BYTE), (byte) (quarter >> BYTE), (byte) quarter});
+        meta(0, TEMPO, new byte[] {(byte) (quarter >> (2 * BYTE)), (byte) (quarter >> BYTE), (byte) quarter});
     }
 
     /** Writes a time signature: the lower number as a power of two. */

@@ -1,9 +1,9 @@
 package org.bellowscribe.syllabus;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -140,7 +140,7 @@ final class LayerSearch {
     }
 
     private static List<Integer> order(Node last) {
-        LinkedList<Integer> order = new LinkedList<>();
+        ArrayDeque<Integer> order = new ArrayDeque<>();
         for (Node node = last; node.before != null; node = node.before) {
             order.addFirst(node.last);
         }

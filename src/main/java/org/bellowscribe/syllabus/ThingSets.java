@@ -1,9 +1,8 @@
 package org.bellowscribe.syllabus;
 
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** The things of some tunes as bits, so that sets of them are compared fast. */
 final class ThingSets {
@@ -17,9 +16,8 @@ final class ThingSets {
      * @param tunes the things of each tune
      */
     ThingSets(List<? extends SortedSet<Thing>> tunes) {
-        SortedSet<Thing> all = new TreeSet<>();
-        tunes.forEach(all::addAll);
-        List<Thing> numbered = new ArrayList<>(all);
+        List<Thing> numbered =
+                tunes.stream().flatMap(Collection::stream).distinct().sorted().toList();
         words = (numbered.size() + Long.SIZE - 1) / Long.SIZE;
         bits = new long[tunes.size()][words];
         for (int tune = 0; tune < tunes.size(); tune++) {

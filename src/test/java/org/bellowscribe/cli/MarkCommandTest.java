@@ -37,7 +37,9 @@ class MarkCommandTest {
         Map<String, String> files = new TreeMap<>();
         List<Path> paths;
         try (Stream<Path> below = Files.walk(root)) {
-            paths = below.filter(Files::isRegularFile).toList();
+            paths = below.filter(Files::isRegularFile)
+                    .filter(path -> !path.getFileName().toString().startsWith("."))
+                    .toList();
         }
         for (Path path : paths) {
             files.put(
