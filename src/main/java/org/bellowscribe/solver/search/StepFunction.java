@@ -54,20 +54,24 @@ final class StepFunction {
 
     /** Appends an interval that lies after all others; joins it to the last one where it can. */
     void append(int start, int end, int cost) {
-        if (size > 0 && value[size - 1] == cost && to[size - 1] + 1 == start) {
-            to[size - 1] = end;
-            return;
-        }
         if (size == from.length) {
             int capacity = Math.max(8, 2 * size);
             from = Arrays.copyOf(from, capacity);
             to = Arrays.copyOf(to, capacity);
             value = Arrays.copyOf(value, capacity);
         }
-        from[size] = start;
-        to[size] = end;
-        value[size] = cost;
-        size++;
+        join(start, end, cost);
+    }
+
+    // Like append, where there is room.
+    private void join(int start, int end, int cost) {
+        if (size > 0 && value[size - 1] == cost && to[size - 1] + 1 == start) {
+            to[size - 1] = end;
+        } else {
+            from[size] = start;
+            to[size] = end;
+            value[size++] = cost;
+        }
     }
 
     /** Appends an interval whose start and end are not before those of the last one; keeps the lower value. */
@@ -116,20 +120,18 @@ final class StepFunction {
         while (i < a.size && j < b.size) {
             int startA = Math.max(a.from[i], x);
             int startB = Math.max(b.from[j], x);
-            int endA = a.to[i];
-            int endB = b.to[j];
             if (startA < startB) {
-                x = Math.min(endA, startB - 1);
+                x = Math.min(a.to[i], startB - 1);
                 join(startA, x, a.value[i]);
             } else if (startB < startA) {
-                x = Math.min(endB, startA - 1);
+                x = Math.min(b.to[j], startA - 1);
                 join(startB, x, b.value[j] + raise);
             } else {
-                x = Math.min(endA, endB);
+                x = Math.min(a.to[i], b.to[j]);
                 join(startA, x, Math.min(a.value[i], b.value[j] + raise));
             }
-            i += endA <= x ? 1 : 0;
-            j += endB <= x ? 1 : 0;
+            i += a.to[i] <= x ? 1 : 0;
+            j += b.to[j] <= x ? 1 : 0;
             x++;
         }
         for (; i < a.size; i++) {
@@ -145,17 +147,6 @@ final class StepFunction {
             from = new int[capacity];
             to = new int[capacity];
             value = new int[capacity];
-        }
-    }
-
-    // Like append, where there is room.
-    private void join(int start, int end, int cost) {
-        if (size > 0 && value[size - 1] == cost && to[size - 1] + 1 == start) {
-            to[size - 1] = end;
-        } else {
-            from[size] = start;
-            to[size] = end;
-            value[size++] = cost;
         }
     }
 
