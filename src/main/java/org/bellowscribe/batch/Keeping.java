@@ -41,7 +41,7 @@ public record Keeping(@Nullable Ledger ledger, Mode mode, boolean anew, boolean 
      * @return what to tell if something cannot be remembered; else null
      */
     public @Nullable Diagnostic tidy() {
-        byte[] tidied = ledger == null || !writes() ? null : ledger.tidied();
+        byte[] tidied = ledger == null || !writes() || !ledger.hasFolder() ? null : ledger.tidied();
         if (ledger == null || tidied == null) {
             return null;
         }

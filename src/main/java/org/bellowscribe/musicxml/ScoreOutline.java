@@ -49,7 +49,8 @@ record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
     // A text of another kind may have elements in it; what is wrong with their order is not what is wrong with it.
     private static void requireXml(String text) throws DiagnosedException {
         String begin = text.stripLeading();
-        if (!begin.isEmpty() && begin.charAt(0) != '<') {
+        // Text before an XML declaration is told as that.
+        if (!begin.isEmpty() && begin.charAt(0) != '<' && !begin.contains("<?xml")) {
             String line = begin.lines().findFirst().orElse("").strip();
             String shown = line.length() <= MOST_SHOWN ? line : line.substring(0, MOST_SHOWN) + "...";
             throw TextPlace.notXml(text, 0, "The file is no XML: it begins with \"%s\", not with <.".formatted(shown));

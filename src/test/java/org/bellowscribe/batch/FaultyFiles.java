@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
 import java.net.URI;
-import java.nio.ByteBuffer;
 import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AccessMode;
 import java.nio.file.CopyOption;
@@ -95,74 +94,10 @@ final class FaultyFiles extends FileSystemProvider {
             return real.newByteChannel(bare(path), options, attributes);
         }
         change("open", path);
-        return new Channel(path, real.newByteChannel(bare(path), options, attributes));
+        return new FaultyChannel(this::change, path, real.newByteChannel(bare(path), options, attributes));
     }
 
     /** A file that is written. */
-    private final class Channel implements SeekableByteChannel {
-
-        private final Path path;
-        private final SeekableByteChannel channel;
-
-        Channel(Path path, SeekableByteChannel channel) {
-            this.path = path;
-            this.channel = channel;
-        }
-
-        @Override
-        public int write(ByteBuffer bytes) throws IOException {
-            // A full disk takes the first half.
-            int half = bytes.remaining() / 2;
-            ByteBuffer first = bytes.duplicate();
-            first.limit(first.position() + half);
-            channel.write(first);
-            change("write", path);
-            bytes.position(bytes.position() + half);
-            return half + channel.write(bytes);
-        }
-
-        @Override
-        public void close() throws IOException {
-            boolean open = channel.isOpen();
-            channel.close();
-            if (open) {
-                change("close", path);
-            }
-        }
-
-        @Override
-        public int read(ByteBuffer bytes) throws IOException {
-            return channel.read(bytes);
-        }
-
-        @Override
-        public long position() throws IOException {
-            return channel.position();
-        }
-
-        @Override
-        public SeekableByteChannel position(long position) throws IOException {
-            channel.position(position);
-            return this;
-        }
-
-        @Override
-        public long size() throws IOException {
-            return channel.size();
-        }
-
-        @Override
-        public SeekableByteChannel truncate(long size) throws IOException {
-            channel.truncate(size);
-            return this;
-        }
-
-        @Override
-        public boolean isOpen() {
-            return channel.isOpen();
-        }
-    }
-
     @Override
     public void createDirectory(Path folder, FileAttribute<?>... attributes) throws IOException {
         change("folder", folder);

@@ -26,6 +26,7 @@ class DrawingOptionTest {
     private List<String> written(String name) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve(name))) {
             return files.map(file -> String.valueOf(file.getFileName()))
+                    .filter(file -> !file.startsWith("."))
                     .sorted()
                     .toList();
         }

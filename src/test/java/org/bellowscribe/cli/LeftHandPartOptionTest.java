@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A left hand that the score has in a part {@code L1} under two measures of melody. */
 class LeftHandPartOptionTest {
 
-    private static final String MELODY = "G4 B4 D5 B4 A4 F#4 D4 r";
+    private static final String MELODY = "G4 D5 D5 B4 A4 F#4 D4 r";
     private static final String SAMPLE = "samples/book/the-leaning-gate.musicxml";
 
     @TempDir

@@ -105,8 +105,11 @@ public final class Ledger {
         own.put(entry.place(), entry);
         // Behind a line that was cut short a new one begins all the same.
         byte[] line = ("\n" + entry.line() + "\n").getBytes(StandardCharsets.UTF_8);
+        if (!Files.isDirectory(folder)) {
+            // Only refusals so far: no folder is made for those alone, and the end of the run writes them beside results.
+            return;
+        }
         try {
-            Files.createDirectories(folder);
             Files.write(file, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND, LinkOption.NOFOLLOW_LINKS);
         } catch (IOException e) {
             // The end of the run writes it, or tells that it cannot.
@@ -116,6 +119,11 @@ public final class Ledger {
     /** Tells whether the file has a content already. */
     public boolean isTidy(byte[] content) {
         return ContentHash.of(content).equals(hash(file));
+    }
+
+    /** Tells whether there is a folder for results: refusals alone make none. */
+    public boolean hasFolder() {
+        return Files.isDirectory(folder);
     }
 
     /** Returns the file of this run. */

@@ -81,6 +81,7 @@ class LedgerTest {
         other.note(entry("b.mxl", "{}"));
         assertArrayEquals(tidied(one), tidied(other));
         assertFalse(other.isTidy(tidied(other)));
+        Files.createDirectories(other.file().getParent());
         Files.write(other.file(), tidied(other));
         assertEquals(1, Ledger.open(folder.resolve("other"), "").of("b.mxl").size());
     }
