@@ -108,7 +108,7 @@ final class Elsewhere {
                 .map(LibraryEntry::instrument)
                 .filter(each -> !each.id().equals(settings.instrument().id()))
                 .toList();
-        long cells = Math.min(FitOptions.CELL_LIMIT, settings.solver().cellLimit());
+        long cells = Math.min(TuneDecider.ADVICE_CELLS, settings.solver().cellLimit());
         FitOptions options = new FitOptions(
                 semitones, SOLVED, settings.solver().withPins(Pins.NONE).withCellLimit(cells));
         Trial first = Fitting.rank(tune, others, options).get(0);

@@ -19,7 +19,8 @@ import org.bellowscribe.theory.KeyName;
 /** The second step of marking: chooses the key, solves, has the result replayed, and answers what a teacher asked. */
 public final class TuneDecider {
 
-    private static final long ADVICE_CELLS = 20_000;
+    /** States to expand at most where it matters that a tune can be played, not that nothing costs less. */
+    static final long ADVICE_CELLS = 20_000;
 
     private final MarkSettings settings;
     private final Playing playing;
