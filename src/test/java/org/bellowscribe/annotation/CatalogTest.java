@@ -1,7 +1,6 @@
 package org.bellowscribe.annotation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -54,7 +53,8 @@ class CatalogTest {
                 .order(1, 2, 2)
                 .arrangement();
         Arrangement arrangement = new Arrangement(plain.tune(), plain.instrument(), plain.solution(), plain.style(), 2);
-        // Numbers for other boxes stand only where there are such boxes; signs by name alone are for programs, not readers.
+        // Numbers for other boxes stand only where there are such boxes; signs by name alone are for programs, not
+        // readers.
         for (Annotator annotator : Annotators.all()) {
             boolean forOthers = annotator.id().equals("also-buttons");
             assertEquals(forOthers, annotator.marks(arrangement).isEmpty(), annotator.id());

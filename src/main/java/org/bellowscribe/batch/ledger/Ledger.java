@@ -106,7 +106,8 @@ public final class Ledger {
         // Behind a line that was cut short a new one begins all the same.
         byte[] line = ("\n" + entry.line() + "\n").getBytes(StandardCharsets.UTF_8);
         if (!Files.isDirectory(folder)) {
-            // Only refusals so far: no folder is made for those alone, and the end of the run writes them beside results.
+            // Only refusals so far: no folder is made for those alone, and the end of the run writes them beside
+            // results.
             return;
         }
         try {

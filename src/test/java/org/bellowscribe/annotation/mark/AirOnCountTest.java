@@ -17,12 +17,19 @@ class AirOnCountTest {
     void thePressStandsWithItsCount() {
         assertEquals(
                 List.of("2: press on 2"),
-                words(new Sketch(1).push("1.3").push("1.4").push("1.5").air(AirUse.FULL).push("1.4")));
+                words(new Sketch(1)
+                        .push("1.3")
+                        .push("1.4")
+                        .push("1.5")
+                        .air(AirUse.FULL)
+                        .push("1.4")));
     }
 
     @Test
     void aLightPressSaysSo() {
-        assertEquals(List.of("1: light on &"), words(new Sketch(1).push("1.3").push("1.4").air(AirUse.LIGHT)));
+        assertEquals(
+                List.of("1: light on &"),
+                words(new Sketch(1).push("1.3").push("1.4").air(AirUse.LIGHT)));
     }
 
     @Test

@@ -11,6 +11,7 @@ class AlsoButtonsTest {
 
     @Test
     void withoutFurtherBoxesThereIsNothing() {
-        assertEquals(List.of(), new AlsoButtons().marks(new Sketch(1).push("1.3").arrangement()));
+        assertEquals(
+                List.of(), new AlsoButtons().marks(new Sketch(1).push("1.3").arrangement()));
     }
 }

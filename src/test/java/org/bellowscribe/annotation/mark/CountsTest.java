@@ -14,12 +14,21 @@ class CountsTest {
 
     @Test
     void quartersOfATwoTwoMeasureAreBeatsAndWhatIsBetween() {
-        assertEquals("1 & 2 &", counts(new Sketch(1).push("1.3").push("1.4").push("1.5").push("1.4")));
+        assertEquals(
+                "1 & 2 &",
+                counts(new Sketch(1).push("1.3").push("1.4").push("1.5").push("1.4")));
     }
 
     @Test
     void theNextMeasureBeginsAnew() {
-        assertEquals("1 & 1 &", counts(new Sketch(1).push("1.3").push("1.4").measure().push("1.5").push("1.4")));
+        assertEquals(
+                "1 & 1 &",
+                counts(new Sketch(1)
+                        .push("1.3")
+                        .push("1.4")
+                        .measure()
+                        .push("1.5")
+                        .push("1.4")));
     }
 
     @Test

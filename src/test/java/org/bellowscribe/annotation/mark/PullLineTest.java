@@ -17,7 +17,12 @@ class PullLineTest {
     void pulledNotesInARowHaveOneBracket() {
         assertEquals(
                 List.of(new Mark.Bracket(1, 2), new Mark.Bracket(4, 4)),
-                brackets(new Sketch(1).push("1.3").pull("1.4").pull("1.3").push("1.3").pull("1.4")));
+                brackets(new Sketch(1)
+                        .push("1.3")
+                        .pull("1.4")
+                        .pull("1.3")
+                        .push("1.3")
+                        .pull("1.4")));
     }
 
     @Test
