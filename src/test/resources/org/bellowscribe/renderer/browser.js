@@ -30,7 +30,6 @@ programs.verovio = async (xml, written) => {
           if (note.closest('g.graceGrp') || toolkit.getElementAttr(note.id).grace || note.parentElement.closest('g.chord')) continue;
           const column = written.ordinals.get([index, s, l, k++].join('|'));
           note.querySelectorAll('g.verse').forEach(verse => marks.push({ kind: 'lyric', text: verse.querySelector('text').textContent.replace(/\s+/g, ' ').trim(), staff: s, column }));
-          const head = note.querySelector('g.notehead');
           heads.push({ id: note.id, staff: s, column, measure: index });
           note.querySelectorAll('g.note').forEach(inner => heads.push({ id: inner.id, staff: s, column, measure: index }));
         }

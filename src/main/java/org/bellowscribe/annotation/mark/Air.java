@@ -10,8 +10,6 @@ import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.annotation.style.Wordings;
-import org.bellowscribe.solver.AirUse;
-import org.bellowscribe.solver.Step;
 
 /** Where the air button is pressed, and which way the bellows go if they turn there or no note tells. */
 public final class Air implements Annotator {
@@ -33,24 +31,7 @@ public final class Air implements Annotator {
 
     @Override
     public List<Mark> marks(Arrangement arrangement) {
-        WordLabels words = arrangement.style().words();
-        Reversals reversals = new Reversals(arrangement);
-        List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.solution().steps()) {
-            int event = step.event().index();
-            if (step.air() == AirUse.NONE) {
-                continue;
-            }
-            if (step.event().isGap()) {
-                marks.add(new Mark.Words(event, Topic.AIR, words.airBefore()));
-                continue;
-            }
-            if (step.event().isRest() || reversals.isReversal(step)) {
-                marks.add(new Mark.Words(event, Topic.DIRECTION, words.direction(step.direction())));
-            }
-            marks.add(new Mark.Words(event, Topic.AIR, words.air(step.air())));
-        }
-        return marks;
+        return AirPresses.marks(arrangement, step -> arrangement.style().words().air(step.air()));
     }
 
     @Override

@@ -1,14 +1,11 @@
 package org.bellowscribe.annotation.mark;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.Counting;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
-import org.bellowscribe.annotation.Topic;
-import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Step;
 
@@ -32,20 +29,7 @@ public final class AirOnCount implements Annotator {
 
     @Override
     public List<Mark> marks(Arrangement arrangement) {
-        WordLabels words = arrangement.style().words();
-        Reversals reversals = new Reversals(arrangement);
-        List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.solution().steps()) {
-            int event = step.event().index();
-            if (step.air() == AirUse.NONE) {
-                continue;
-            }
-            if (step.event().isRest() || reversals.isReversal(step)) {
-                marks.add(new Mark.Words(event, Topic.DIRECTION, words.direction(step.direction())));
-            }
-            marks.add(new Mark.Words(event, Topic.AIR, text(arrangement, step)));
-        }
-        return marks;
+        return AirPresses.marks(arrangement, step -> text(arrangement, step));
     }
 
     private static String text(Arrangement arrangement, Step step) {
@@ -60,7 +44,7 @@ public final class AirOnCount implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         return arrangement.solution().steps().stream()
-                .filter(step -> step.air() != AirUse.NONE)
+                .filter(step -> step.air() != AirUse.NONE && !step.event().isGap())
                 .limit(1)
                 .map(step -> new LegendEntry(text(arrangement, step), "press the air button on that count"))
                 .toList();
