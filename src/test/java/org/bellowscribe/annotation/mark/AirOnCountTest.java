@@ -1,5 +1,6 @@
 package org.bellowscribe.annotation.mark;
 
+import static org.bellowscribe.instrument.BellowsDirection.PUSH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -37,6 +38,18 @@ class AirOnCountTest {
         assertEquals(
                 List.of("1: pull", "1: press on &"),
                 words(new Sketch(1).push("1.3").pull("1.4").air(AirUse.FULL)));
+    }
+
+    @Test
+    void airInARestThatIsNotWrittenHasNoCount() {
+        assertEquals(
+                List.of("1: air before"),
+                words(new Sketch(1)
+                        .pull("1.3")
+                        .rest(PUSH)
+                        .air(AirUse.FULL)
+                        .unwritten()
+                        .push("1.3")));
     }
 
     @Test
