@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.accompaniment.Accompaniment;
 import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -19,6 +20,7 @@ import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Reach;
 import org.bellowscribe.solver.Solver;
 import org.bellowscribe.solver.SolverOptions;
+import org.bellowscribe.solver.Task;
 import org.bellowscribe.theory.Pitch;
 import org.bellowscribe.theory.PitchClass;
 import org.jspecify.annotations.Nullable;
@@ -52,7 +54,31 @@ public final class Fitting {
         return new Fitting(tune, options).rank(instruments);
     }
 
+    /**
+     * Returns the first that can be played of the trials that are the easiest at a glance; null if none of them can. What it
+     * costs is not looked at.
+     */
+    public static @Nullable Trial easiest(Tune tune, List<Instrument> instruments, FitOptions options) {
+        Fitting fitting = new Fitting(tune, options);
+        List<Trial> trials = fitting.atGlance(instruments);
+        return fitting.worthSolving(trials).stream()
+                .map(trials::get)
+                .filter(trial -> Solver.isPossible(fitting.task(trial)))
+                .findFirst()
+                .orElse(null);
+    }
+
     private List<Trial> rank(List<Instrument> instruments) {
+        List<Trial> trials = atGlance(instruments);
+        for (int index : worthSolving(trials)) {
+            trials.set(index, solve(trials.get(index)));
+        }
+        trials.sort(BEST_FIRST);
+        return List.copyOf(trials);
+    }
+
+    // The easiest first.
+    private List<Trial> atGlance(List<Instrument> instruments) {
         List<Trial> trials = new ArrayList<>();
         Glance glance = new Glance(tune);
         for (Instrument instrument : instruments) {
@@ -66,11 +92,7 @@ public final class Fitting {
             }
         }
         trials.sort(BEST_FIRST);
-        for (int index : worthSolving(trials)) {
-            trials.set(index, solve(trials.get(index)));
-        }
-        trials.sort(BEST_FIRST);
-        return List.copyOf(trials);
+        return trials;
     }
 
     /** Returns the places of the easiest trials: the best key of each instrument, then the second best, and so on. */
@@ -131,12 +153,17 @@ public final class Fitting {
         return PitchClass.of(midiNumber).toString() + (Math.floorDiv(midiNumber, 12) - 1);
     }
 
+    private Task task(Trial trial) {
+        Tune moved = Transposition.of(tune, trial.semitones());
+        SolverOptions solver = options.on(trial.instrument());
+        PatternChoice patterns = PatternLibrary.usual().inManner(solver.manner().patterns());
+        List<WantedSound> wanted = Accompaniment.plan(moved, trial.instrument(), patterns);
+        return new Task(moved, trial.instrument(), wanted, solver, trial.semitones());
+    }
+
     private Trial solve(Trial trial) {
         Instrument instrument = trial.instrument();
-        Tune moved = Transposition.of(tune, trial.semitones());
-        SolverOptions solver = options.on(instrument);
-        PatternChoice patterns = PatternLibrary.usual().inManner(solver.manner().patterns());
-        Outcome outcome = Solver.solve(moved, instrument, Accompaniment.plan(moved, instrument, patterns), solver);
+        Outcome outcome = Solver.solve(task(trial));
         if (outcome instanceof Outcome.Solved solved) {
             return new Trial(
                     instrument,

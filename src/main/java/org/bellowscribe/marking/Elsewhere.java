@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -14,6 +15,7 @@ import org.bellowscribe.fit.Trial;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.file.InstrumentLibrary;
 import org.bellowscribe.instrument.file.LibraryEntry;
+import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Pins;
 import org.bellowscribe.theory.Key;
@@ -26,22 +28,25 @@ import org.jspecify.annotations.Nullable;
 final class Elsewhere {
 
     private static final Set<DiagnosticCode> NOTES = EnumSet.of(DiagnosticCode.NO_BUTTON, DiagnosticCode.NO_REACH);
-    private static final int SOLVED = 2;
+    private static final int TRIED = 4;
     private static final int OCTAVE = 12;
 
     private final MarkSettings settings;
     private final Tune tune;
+    private final IntPredicate possible;
     private final KeySearch search;
 
     /**
      * Begins with a tune.
      *
      * @param tune the tune as it is written
+     * @param possible tells whether it can be played so many semitones higher
      * @param search plays it in other keys
      */
-    Elsewhere(MarkSettings settings, Tune tune, KeySearch search) {
+    Elsewhere(MarkSettings settings, Tune tune, IntPredicate possible, KeySearch search) {
         this.settings = settings;
         this.tune = tune;
+        this.possible = possible;
         this.search = search;
     }
 
@@ -67,17 +72,17 @@ final class Elsewhere {
                     instrument()));
             return all;
         }
-        KeySearch.InKey nearest = search.nearest();
-        return withAdvice(why, nearest.cost() == null ? instrument() : key(nearest));
+        Integer nearest = search.nearest(possible);
+        return withAdvice(why, nearest == null ? instrument() : key(nearest));
     }
 
-    private static String key(KeySearch.InKey found) {
-        if (found.semitones() == 0) {
+    private String key(int semitones) {
+        if (semitones == 0) {
             return "Maybe leave out --transpose or --key: as written the tune can be played.";
         }
-        Key key = found.tune().measures().get(0).key();
+        Key key = Transposition.of(tune, semitones).measures().get(0).key();
         return "Maybe --transpose %d: there the tune can be played%s."
-                .formatted(found.semitones(), key.hasManySigns() ? ", in a key of " + key.signs() : "");
+                .formatted(semitones, key.hasManySigns() ? ", in a key of " + key.signs() : "");
     }
 
     // The advice stands once, at the end of the list.
@@ -110,8 +115,7 @@ final class Elsewhere {
                 .toList();
         long cells = Math.min(TuneDecider.ADVICE_CELLS, settings.solver().cellLimit());
         FitOptions options = new FitOptions(
-                semitones, SOLVED, settings.solver().withPins(Pins.NONE).withCellLimit(cells));
-        Trial first = Fitting.rank(tune, others, options).get(0);
-        return first.verdict() == Trial.Verdict.FITS ? first : null;
+                semitones, TRIED, settings.solver().withPins(Pins.NONE).withCellLimit(cells));
+        return Fitting.easiest(tune, others, options);
     }
 }

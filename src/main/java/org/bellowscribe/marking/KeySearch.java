@@ -1,6 +1,7 @@
 package org.bellowscribe.marking;
 
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Place;
@@ -80,6 +81,27 @@ public final class KeySearch {
             }
         }
         return written;
+    }
+
+    /**
+     * Returns how far away the nearest key is in which the tune can be played, in semitones, within an octave; of two
+     * equally near the cheaper, else the higher one; null if there is none.
+     *
+     * @param possible tells whether the tune can be played so many semitones higher
+     */
+    @Nullable
+    Integer nearest(IntPredicate possible) {
+        for (int distance = 0; distance <= OCTAVE; distance++) {
+            boolean up = possible.test(distance);
+            boolean down = distance > 0 && possible.test(-distance);
+            if (up && down) {
+                return cheaper(by(distance), by(-distance)).semitones();
+            }
+            if (up || down) {
+                return up ? distance : -distance;
+            }
+        }
+        return null;
     }
 
     /**

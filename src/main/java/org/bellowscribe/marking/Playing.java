@@ -49,6 +49,11 @@ final class Playing {
         return Solver.solve(played(task));
     }
 
+    /** Returns true if a task can be played, whatever it costs. */
+    boolean isPossible(Task task) {
+        return Solver.isPossible(played(task));
+    }
+
     /** Returns how a task is played, or null if it cannot be: does not ask why. */
     @Nullable
     Solution attempt(Task task) {

@@ -10,6 +10,7 @@ import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.decision.Steered;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
+import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.Outcome;
 import org.bellowscribe.solver.Solution;
@@ -48,7 +49,7 @@ public final class TuneDecider {
         }
         List<Diagnostic> why = ((Outcome.Unplayable) inKey.outcome()).diagnostics();
         KeySearch elsewhere = new KeySearch(read.tune(), (tune, moved) -> lookAt(read, tune, moved));
-        remarks.addAll(new Elsewhere(settings, read.tune(), elsewhere).advise(why));
+        remarks.addAll(new Elsewhere(settings, read.tune(), moved -> isPossible(read, moved), elsewhere).advise(why));
         return new Decision.Refused(remarks);
     }
 
@@ -71,6 +72,20 @@ public final class TuneDecider {
             return found == null ? new Outcome.Unplayable(List.of()) : new Outcome.Solved(found, List.of());
         } catch (DiagnosedException e) {
             return new Outcome.Unplayable(e.diagnostics());
+        }
+    }
+
+    private boolean isPossible(ReadTune read, int moved) {
+        if (!Transposition.isPossible(read.tune(), moved)) {
+            return false;
+        }
+        try {
+            Tune tune = Transposition.of(read.tune(), moved);
+            Task task =
+                    read.fixes().in(settings.task(tune, moved, read.leftHand())).task();
+            return playing.isPossible(task.with(task.options().withCellLimit(ADVICE_CELLS)));
+        } catch (DiagnosedException e) {
+            return false;
         }
     }
 

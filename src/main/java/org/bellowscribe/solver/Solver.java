@@ -70,6 +70,11 @@ public final class Solver {
         return Attempt.solution(task);
     }
 
+    /** Returns true if a task can be played, whatever it costs: takes little more than reading it. */
+    public static boolean isPossible(Task task) {
+        return new MissingNotes(task.tune(), task.instrument()).diagnose().isEmpty() && Attempt.succeeds(task);
+    }
+
     /** Returns true if every event has something to play that the pins allow, whether the bellows last or not. */
     public static boolean hasChoices(Task task) {
         return new Model(task.tune(), task.instrument(), task.wanted(), task.options()).firstBlocked() < 0;

@@ -7,6 +7,7 @@ import org.bellowscribe.solver.equal.Alike;
 import org.bellowscribe.solver.equal.AlikeSearch;
 import org.bellowscribe.solver.equal.EqualGroups;
 import org.bellowscribe.solver.search.Answer;
+import org.bellowscribe.solver.search.Possibility;
 import org.bellowscribe.solver.search.Problem;
 import org.bellowscribe.solver.search.Search;
 import org.jspecify.annotations.Nullable;
@@ -28,15 +29,21 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
         long limit = task.options().cellLimit();
         boolean again = task.options().times() == Times.AGAIN;
         Problem problem = model.problem(again);
-        Answer first = Search.solve(problem, limit);
+        Answer first = solve(problem, limit);
         if (again && !first.isFound()) {
             Problem once = model.problem(false);
-            Answer answer = Search.solve(once, limit);
+            Answer answer = solve(once, limit);
             if (answer.isFound()) {
                 return new Attempt(model, once, answer, false, first);
             }
         }
         return new Attempt(model, problem, first, again, first);
+    }
+
+    // That there is no answer is found without costs, where nearly nothing is to be searched.
+    private static Answer solve(Problem problem, long limit) {
+        Possibility possibility = Possibility.of(problem, limit);
+        return possibility.isFound() || !possibility.isProved() ? Search.solve(problem, limit) : Answer.NONE;
     }
 
     /** Returns the marks of a task whose notes are all on the instrument; null if there are none. */
@@ -73,6 +80,12 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
     /** Returns true if a task can be played, whatever stands in the way of it. */
     public static boolean succeeds(Task task) {
         Model model = new Model(task.tune(), task.instrument(), task.wanted(), task.options());
-        return model.firstBlocked() < 0 && of(task, model).isFound();
+        return model.firstBlocked() < 0
+                && ((task.options().times() == Times.AGAIN && lasts(task, model, true)) || lasts(task, model, false));
+    }
+
+    // Without costs: what is not settled so is not found with them either.
+    private static boolean lasts(Task task, Model model, boolean again) {
+        return Possibility.of(model.problem(again), task.options().cellLimit()).isFound();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.solver.search.Move;
 import org.bellowscribe.solver.search.Option;
+import org.bellowscribe.solver.search.Possibility;
 import org.bellowscribe.solver.search.Problem;
 import org.jspecify.annotations.Nullable;
 
@@ -16,12 +17,7 @@ final class AirBudget {
     private final Problem problem;
 
     AirBudget(Problem problem) {
-        this.problem = problem;
-    }
-
-    /** Returns false if arithmetic alone shows that the bellows cannot last. */
-    boolean isPossible() {
-        return shortestDeadEnd() == null && openRepeat() == null;
+        this.problem = Possibility.withoutCosts(problem);
     }
 
     /** Events in play order, both ends included. */

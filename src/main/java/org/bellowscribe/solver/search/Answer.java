@@ -22,6 +22,9 @@ public record Answer(
         long cells,
         int nodes) {
 
+    /** It is proved that there is none. */
+    public static final Answer NONE = new Answer(null, null, null, Integer.MAX_VALUE, Integer.MAX_VALUE, 0, 0);
+
     /** Returns true if there is an answer. */
     public boolean isFound() {
         return option != null;
