@@ -32,12 +32,15 @@ public final class AlikeSearch {
     // Never nothing: a small tune takes hardly any.
     private static final int LEAST = 4_000;
     private static final int PARTS = 4;
+    // What it would cost to play one measure more like its equals is only told: it is worth no long search.
+    private static final int TOLD = 20_000;
 
     private final Problem problem;
     private final EqualGroups groups;
     private final Kinds kinds;
     private final Answer plain;
     private final Set<List<Integer>> tried = new HashSet<>();
+    private final Known known = new Known();
     private Answer best;
     private final long each;
     private final long until;
@@ -120,11 +123,8 @@ public final class AlikeSearch {
         Marks marks = Marks.of(best);
         for (int round = 0; round < rounds && !isEnough(bound); round++) {
             PatternProblem tune = relaxation.tune();
-            Answer apart = Search.solve(tune.stated(), allowance());
+            Answer apart = known.solve(tune, best, allowance());
             count(apart);
-            if (!apart.isFound()) {
-                return new Open(relaxation, apart.isProved() ? best.cost() : bound, marks);
-            }
             marks = tune.marks(apart);
             GroupMarks chosen = GroupMarks.none(problem.size());
             long exact = apart.lowerBound() - relaxation.shift() + relaxation.solveGroups(marks, chosen);
@@ -175,7 +175,8 @@ public final class AlikeSearch {
     // keeps it if it is the best so far.
     private int keep(int[][] patterns, List<int[]> bound, int below) {
         PatternProblem stated = new PatternProblem(problem, wanted(patterns, bound));
-        Answer answer = Search.solve(stated.stated(), allowance(), below);
+        long cellLimit = bound.isEmpty() ? allowance() : Math.min(TOLD, allowance());
+        Answer answer = Search.solve(stated.stated(), cellLimit, below);
         count(answer);
         if (!answer.isFound()) {
             return Integer.MAX_VALUE;

@@ -35,8 +35,11 @@ final class PatternProblem {
     /** For each event a number of the measure to which it belongs; 0 for one that may carry any marks. */
     private final int[] measureOf;
 
+    private final List<Wanted> measures;
+
     PatternProblem(Problem problem, List<Wanted> measures) {
         this.problem = problem;
+        this.measures = List.copyOf(measures);
         measureOf = new int[problem.size()];
         for (List<Option> own : problem.options()) {
             options.add(new ArrayList<>(own));
@@ -117,6 +120,42 @@ final class PatternProblem {
 
     private int option(int e, int c) {
         return isKept(e, c) ? kept(e, c).option() : c;
+    }
+
+    /**
+     * Returns marks of the given problem as the stated one numbers its options and moves; a measure that keeps to what it
+     * should carry does not pay.
+     */
+    Marks stated(Marks given) {
+        Marks stated = new Marks(given.option().clone(), given.move().clone());
+        for (Wanted measure : measures) {
+            List<int[]> keeping = new ArrayList<>();
+            for (int e : measure.events()) {
+                int[] one = keeping(e, given.option()[e], given.move()[e]);
+                if (one.length > 0) {
+                    keeping.add(one);
+                }
+            }
+            for (int i = 0; keeping.size() == measure.events().length && i < keeping.size(); i++) {
+                stated.option()[measure.events()[i]] = keeping.get(i)[0];
+                stated.move()[measure.events()[i]] = keeping.get(i)[1];
+            }
+        }
+        return stated;
+    }
+
+    // The option and the move that keep to the marks; nothing if the given ones do not.
+    private int[] keeping(int e, int c, int m) {
+        int own = problem.options().get(e).size();
+        for (int k = own; k < options.get(e).size(); k++) {
+            int[] moves = kept(e, k).moves();
+            for (int i = 0; kept(e, k).option() == c && i < options.get(e).get(k).moves().size(); i++) {
+                if (moves[i] == m) {
+                    return new int[] {k, i};
+                }
+            }
+        }
+        return new int[0];
     }
 
     /** Returns an answer that was found as the given problem numbers its options and moves. */
