@@ -16,20 +16,27 @@ import org.bellowscribe.solver.Step;
  * How often each button is struck in one playing of a tune. A note that only sounds on over a bar line is not struck.
  *
  * @param melody by id of the button
- * @param leftHand by id of the button
+ * @param leftHand by id of the button; one that is never struck is in neither
  */
-record ButtonUse(Map<String, Times> melody, Map<String, Times> leftHand) {
+public record ButtonUse(Map<String, Times> melody, Map<String, Times> leftHand) {
 
-    /** How often on the push and on the pull. */
-    record Times(int push, int pull) {
+    /**
+     * How often a button is struck.
+     *
+     * @param push on the push
+     * @param pull on the pull
+     */
+    public record Times(int push, int pull) {
 
-        static final Times NONE = new Times(0, 0);
+        /** Never. */
+        public static final Times NONE = new Times(0, 0);
 
         Times plus(BellowsDirection direction) {
             return direction == BellowsDirection.PUSH ? new Times(push + 1, pull) : new Times(push, pull + 1);
         }
 
-        int sum() {
+        /** Returns how often in all. */
+        public int sum() {
             return push + pull;
         }
 
@@ -39,7 +46,7 @@ record ButtonUse(Map<String, Times> melody, Map<String, Times> leftHand) {
     }
 
     /** Counts a tune. */
-    static ButtonUse of(DecidedTune tune) {
+    public static ButtonUse of(DecidedTune tune) {
         ButtonUse use = new ButtonUse(new TreeMap<>(), new TreeMap<>());
         List<Step> steps = tune.solution().steps();
         for (Sounding sounding : Performance.of(tune.tune(), tune.instrument(), tune.solution())) {

@@ -41,8 +41,8 @@ final class CurveLegend {
         double second = top + 34;
         double third = top + 54;
         sample(svg, first, "1.8", "none");
-        svg.words(CurveScale.LEFT + SAMPLE + 6, first, "opening: up is pulled, down is pushed");
-        double right = CurveScale.WIDTH / 2;
+        svg.words(CurvePaper.PRINT.left() + SAMPLE + 6, first, "opening: up is pulled, down is pushed");
+        double right = CurvePaper.PRINT.width() / 2;
         svg.line(
                 right + SAMPLE / 2,
                 first - 12,
@@ -54,13 +54,13 @@ final class CurveLegend {
                 4.5);
         svg.words(right + SAMPLE + 6, first, "by the air button");
         sample(svg, second, "0.7", COMFORTABLE);
-        svg.words(CurveScale.LEFT + SAMPLE + 6, second, "between these: comfortable");
+        svg.words(CurvePaper.PRINT.left() + SAMPLE + 6, second, "between these: comfortable");
         svg.rect(right, second - 10, SAMPLE, 12, "fill", HATCHED, "stroke", "currentColor", "stroke-width", "0.5");
         svg.words(right + SAMPLE + 6, second, "kept in reserve");
         sample(svg, third, "1.2", WITHOUT_AIR);
-        cross(svg, CurveScale.LEFT + SAMPLE, third - 4);
+        cross(svg, CurvePaper.PRINT.left() + SAMPLE, third - 4);
         svg.words(
-                CurveScale.LEFT + SAMPLE + 12,
+                CurvePaper.PRINT.left() + SAMPLE + 12,
                 third,
                 "without the air button, to where the bellows could be used no further");
         svg.end();
@@ -82,9 +82,9 @@ final class CurveLegend {
 
     private static void sample(Svg svg, double y, String width, String dashes) {
         svg.line(
-                CurveScale.LEFT,
+                CurvePaper.PRINT.left(),
                 y - 4,
-                CurveScale.LEFT + SAMPLE,
+                CurvePaper.PRINT.left() + SAMPLE,
                 y - 4,
                 "stroke",
                 "currentColor",

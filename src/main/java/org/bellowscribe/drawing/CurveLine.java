@@ -11,7 +11,8 @@ import org.bellowscribe.solver.Step;
 /** Draws the curve itself: a stroke for every note as it sounds, and what would be without the air button. */
 final class CurveLine {
 
-    private static final double WORD = 26;
+    // Half of the longest word, in letters.
+    private static final double WORD = 3.7;
 
     private final Svg svg;
     private final DecidedTune tune;
@@ -28,73 +29,107 @@ final class CurveLine {
         }
     }
 
-    /** Draws the places of a row. */
+    /** Draws the places of a row: what is pushed or pulled without a turn as one line. */
     void draw(CurveRows.Row row, CurveScale scale) {
         int first = row.first().first();
         int end = row.last().end();
-        svg.begin("g", "class", "opening", "stroke", "currentColor", "stroke-width", 1.8, "stroke-linecap", "round");
-        for (int place = first; place < end; place++) {
-            if (step(place).air() == AirUse.NONE) {
-                plain(place, scale);
-            } else {
-                pressed(place, scale);
-            }
+        svg.begin(
+                "g",
+                "class",
+                "opening",
+                "fill",
+                "none",
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                1.8,
+                "stroke-linejoin",
+                "round");
+        for (int place = first, next; place < end; place = next) {
+            next = turn(place, end);
+            stroke(place, next, scale);
         }
         svg.end();
         for (int place = first; place < end; place++) {
-            word(place, scale);
+            if (step(place).air() != AirUse.NONE) {
+                air(place, scale);
+            }
         }
     }
 
-    private void plain(int place, CurveScale scale) {
-        Sounding sounding = performance.get(place);
-        svg.line(
-                scale.x(times[place]),
-                scale.y(sounding.openingBefore()),
-                scale.x(times[place + 1]),
-                scale.y(sounding.openingAfter()),
-                "id",
-                BellowsDrawing.ID + "-" + place,
-                "class",
-                step(place).direction().label());
+    /** Returns the place after the last that is played in one direction with another. */
+    private int turn(int first, int end) {
+        int next = first + 1;
+        while (next < end && step(next).direction() == step(first).direction()) {
+            next++;
+        }
+        return next;
+    }
+
+    private void stroke(int first, int end, CurveScale scale) {
+        Way way = new Way(
+                scale.x(times[first]), scale.y(performance.get(first).openingBefore()));
+        for (int place = first; place < end; place++) {
+            if (step(place).air() != AirUse.NONE) {
+                way.to(scale.x(middle(place)), scale.y(beforeAir(place)));
+                way.to(scale.x(middle(place)), scale.y(afterAir(place)));
+            }
+            way.to(
+                    scale.x(times[place + 1]),
+                    scale.y(performance.get(place).openingAfter()));
+        }
+        svg.draw("path", "class", step(first).direction().label(), "d", way);
+    }
+
+    private double middle(int place) {
+        return (times[place] + times[place + 1]) / 2;
     }
 
     // The reeds take half of their air before the stroke of air and half after it.
-    private void pressed(int place, CurveScale scale) {
+    private double beforeAir(int place) {
+        return performance.get(place).openingBefore() + reeds(place) / 2;
+    }
+
+    private double afterAir(int place) {
+        return performance.get(place).openingAfter() - reeds(place) / 2;
+    }
+
+    private double reeds(int place) {
         Sounding sounding = performance.get(place);
-        double reeds = sounding.openingAfter() - sounding.openingBefore() - sounding.airMoved();
-        double middle = scale.x((times[place] + times[place + 1]) / 2);
-        double before = scale.y(sounding.openingBefore() + reeds / 2);
-        double after = scale.y(sounding.openingAfter() - reeds / 2);
-        svg.begin(
-                "g",
-                "id",
-                BellowsDrawing.ID + "-" + place,
+        return sounding.openingAfter() - sounding.openingBefore() - sounding.airMoved();
+    }
+
+    private void air(int place, CurveScale scale) {
+        double x = scale.x(middle(place));
+        svg.line(
+                x,
+                scale.y(beforeAir(place)),
+                x,
+                scale.y(afterAir(place)),
                 "class",
-                step(place).direction().label());
-        svg.line(scale.x(times[place]), scale.y(sounding.openingBefore()), middle, before);
-        svg.line(middle, before, middle, after, "class", "air", "stroke-width", 4.5, "stroke-linecap", "butt");
-        svg.line(middle, after, scale.x(times[place + 1]), scale.y(sounding.openingAfter()));
-        svg.end();
+                "air",
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                4.5);
+        word(place, scale);
     }
 
     // At the end of the stroke where the curve does not go on; beside it where the frame is too near.
     private void word(int place, CurveScale scale) {
         Sounding sounding = performance.get(place);
-        AirUse air = step(place).air();
-        if (air == AirUse.NONE) {
-            return;
-        }
+        CurvePaper paper = scale.paper();
+        double word = WORD * paper.letter();
         double upper = scale.y(Math.max(sounding.openingBefore(), sounding.openingAfter()));
         double lower = scale.y(Math.min(sounding.openingBefore(), sounding.openingAfter()));
         double y = sounding.airMoved() > 0 ? upper - 6 : lower + 15;
-        double x = scale.x((times[place] + times[place + 1]) / 2);
+        double x = scale.x(middle(place));
         boolean beside = y < scale.top() + 12 || y > scale.bottom() - 4;
-        double within = Math.max(CurveScale.LEFT + WORD, Math.min(CurveScale.RIGHT - WORD, x));
+        double within = Math.max(paper.left() + word, Math.min(paper.right() - word, x));
         svg.words(
-                beside ? Math.max(CurveScale.LEFT + 2 * WORD, x - 5) : within,
+                beside ? Math.max(paper.left() + 2 * word, x - 5) : within,
                 beside ? (upper + lower) / 2 : y,
-                air == AirUse.FULL ? "air" : "light air",
+                step(place).air() == AirUse.FULL ? "air" : "light air",
                 "class",
                 "air",
                 "text-anchor",
@@ -108,20 +143,20 @@ final class CurveLine {
         if (first >= end) {
             return;
         }
-        StringBuilder points = new StringBuilder(point(times[first], opening(course, first), scale));
+        Way way = new Way(scale.x(times[first]), scale.y(opening(course, first)));
         boolean ends = end == course.last() + 1 && course.end() != WithoutAir.End.LASTS;
         for (int place = first; place < (ends ? end - 1 : end); place++) {
-            points.append(' ').append(point(times[place + 1], opening(course, place + 1), scale));
+            way.to(scale.x(times[place + 1]), scale.y(opening(course, place + 1)));
         }
         if (ends) {
-            points.append(' ').append(point(endTime(course), limit(course.end()), scale));
+            way.to(scale.x(endTime(course)), scale.y(limit(course.end())));
         }
         svg.draw(
-                "polyline",
+                "path",
                 "class",
                 "without-air",
-                "points",
-                points,
+                "d",
+                way,
                 "fill",
                 "none",
                 "stroke",
@@ -131,7 +166,7 @@ final class CurveLine {
                 "stroke-dasharray",
                 CurveLegend.WITHOUT_AIR);
         if (ends) {
-            cross(scale.x(endTime(course)), scale.y(limit(course.end())), course.end());
+            cross(scale.x(endTime(course)), course.end(), scale);
         }
     }
 
@@ -147,9 +182,10 @@ final class CurveLine {
         return end == WithoutAir.End.CLOSED ? bellows.lowest() : bellows.highest();
     }
 
-    private void cross(double x, double y, WithoutAir.End end) {
+    private void cross(double x, WithoutAir.End end, CurveScale scale) {
+        double y = scale.y(limit(end));
         CurveLegend.cross(svg, x, y);
-        boolean room = x + 3 * WORD < CurveScale.RIGHT;
+        boolean room = x + 3 * WORD * scale.paper().letter() < scale.paper().right();
         svg.words(
                 room ? x + 7 : x - 7,
                 end == WithoutAir.End.CLOSED ? y - 2 : y + 10,
@@ -166,10 +202,6 @@ final class CurveLine {
         return place == course.from()
                 ? performance.get(place).openingBefore()
                 : course.openings().get(place - course.from() - 1);
-    }
-
-    private String point(double time, double opening, CurveScale scale) {
-        return Svg.number(scale.x(time)) + "," + Svg.number(scale.y(opening));
     }
 
     private Step step(int place) {

@@ -2,14 +2,13 @@ package org.bellowscribe.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bellowscribe.replay.PlayedMeasure;
 
 /**
- * Parts one playing of a tune into rows of about sixteen measures that begin with a section wherever it fits, so that
+ * Parts one playing of a tune into rows of about so many measures that begin with a section wherever it fits, so that
  * sections that are repeated stand below each other.
  */
 final class CurveRows {
-
-    private static final int MEASURES = 16;
 
     // Room for a pick-up that belongs to no full measure.
     private static final double MORE = 0.5;
@@ -43,8 +42,12 @@ final class CurveRows {
         this.longest = longest;
     }
 
-    /** Returns the rows of some sections. */
-    static List<Row> of(List<List<PlayedMeasure>> sections) {
+    /**
+     * Returns the rows of some sections.
+     *
+     * @param measures so many measures of usual length have room in a row
+     */
+    static List<Row> of(List<List<PlayedMeasure>> sections, int measures) {
         double[] seconds = sections.stream()
                 .flatMap(List::stream)
                 .mapToDouble(PlayedMeasure::seconds)
@@ -52,7 +55,7 @@ final class CurveRows {
                 .sorted()
                 .toArray();
         double usual = seconds.length == 0 ? 1 : seconds[seconds.length / 2];
-        CurveRows rows = new CurveRows((MEASURES + MORE) * usual);
+        CurveRows rows = new CurveRows((measures + MORE) * usual);
         sections.forEach(rows::add);
         rows.turn();
         return rows.rows;

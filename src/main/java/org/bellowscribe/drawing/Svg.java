@@ -48,6 +48,26 @@ final class Svg {
                 "currentColor");
     }
 
+    /**
+     * Begins a picture in a page, as wide as the page lets it be.
+     *
+     * @param width width in units
+     * @param height height in units
+     * @param label what it shows, for those who cannot see it
+     */
+    Svg(double width, double height, String label) {
+        begin(
+                "svg",
+                "viewBox",
+                "0 0 %s %s".formatted(number(width), number(height)),
+                "role",
+                "img",
+                "aria-label",
+                PlainText.line(label),
+                "fill",
+                "currentColor");
+    }
+
     /** Says in words what the picture shows, for those who cannot see it. */
     void describe(String id, String title, String description) {
         leaf("title", title, "id", id + "-title");

@@ -3,38 +3,58 @@ package org.bellowscribe.page;
 import java.util.List;
 import org.bellowscribe.cause.AirCause;
 import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.drawing.BellowsRow;
+import org.bellowscribe.replay.AirLeftOut;
+import org.bellowscribe.replay.Performance;
+import org.bellowscribe.replay.PlayedMeasure;
+import org.bellowscribe.replay.Sounding;
+import org.bellowscribe.replay.WithoutAir;
 import org.bellowscribe.score.Whereabouts;
+import org.bellowscribe.solver.AirUse;
 
 /** The bellows through one playing of the tune, drawn and in words. */
 final class BellowsSection {
 
-    private final Openings openings;
-    private final List<AirCause> causes;
+    private static final String KEY =
+            "Falling: push. Rising: pull. Between the broken lines is comfortable; shaded at the ends is reserve.";
+    private static final String KEY_OF_AIR = " A thick upright stroke is air through the button; the dotted line is how it"
+            + " would go on without the button, up to a cross where the bellows would be at their end.";
+
+    private final DecidedTune tune;
+    private final List<Sounding> performance;
     private final List<PlayedMeasure> played;
     private final Whereabouts places;
+    private final double percent;
 
     BellowsSection(DecidedTune tune) {
-        openings = Openings.of(tune);
-        causes = tune.airCauses();
-        played = PlayedMeasure.of(tune.tune());
+        this.tune = tune;
+        performance = Performance.of(tune.tune(), tune.instrument(), tune.solution());
+        played = PlayedMeasure.of(tune.tune(), performance);
         places = new Whereabouts(tune.tune());
+        percent = 100 / tune.instrument().bellows().capacity();
     }
 
     /** Returns the section's content. */
     String html() {
         StringBuilder html = new StringBuilder();
         html.append("<p>").append(nearest()).append(' ').append(without()).append("</p>\n<div id=\"strips\">\n");
-        Strip.of(played).forEach(strip -> html.append(StripDrawing.of(openings, strip)));
+        BellowsRow.of(tune)
+                .forEach(row -> html.append("<figure class=\"strip\" data-a=\"%d\" data-z=\"%d\">%s</figure>\n"
+                        .formatted(row.first(), row.end(), row.svg())));
         return html.append("</div>\n<p class=\"key\">")
-                .append(key())
+                .append(usesAir() ? KEY + KEY_OF_AIR : KEY)
                 .append("</p>\n")
                 .append(why())
                 .toString();
     }
 
+    private boolean usesAir() {
+        return tune.solution().steps().stream().anyMatch(step -> step.air() != AirUse.NONE);
+    }
+
     private String why() {
         StringBuilder list = new StringBuilder();
-        for (AirCause cause : causes) {
+        for (AirCause cause : tune.airCauses()) {
             list.append("<li data-step=\"%d\"><a href=\"#s%d\">%s</a>: %s</li>\n"
                     .formatted(
                             cause.event(),
@@ -48,48 +68,47 @@ final class BellowsSection {
     }
 
     private String nearest() {
-        int low = openings.mostClosed();
-        int high = openings.mostOpen();
-        return "Nearest to closed: %d&nbsp;%% open after %s. Nearest to fully open: %d&nbsp;%% after %s."
-                .formatted(
-                        Math.round(openings.moments().get(low).after()),
-                        place(low),
-                        Math.round(openings.moments().get(high).after()),
-                        place(high));
+        int low = 0;
+        int high = 0;
+        for (int i = 1; i < performance.size(); i++) {
+            low = after(i) < after(low) ? i : low;
+            high = after(i) > after(high) ? i : high;
+        }
+        return performance.isEmpty()
+                ? "Nothing is played."
+                : "Nearest to closed: %d&nbsp;%% open after %s. Nearest to fully open: %d&nbsp;%% after %s."
+                        .formatted(Math.round(after(low)), place(low), Math.round(after(high)), place(high));
+    }
+
+    private double after(int place) {
+        return performance.get(place).openingAfter() * percent;
     }
 
     private String without() {
-        if (!openings.usesAir()) {
+        if (!usesAir()) {
             return "The air button is never pressed.";
         }
-        int out = openings.runsOut();
-        if (out < 0) {
-            List<Openings.Moment> all = openings.moments();
-            double off = all.get(all.size() - 1).withoutAfter() - all.get(0).before();
+        double start = performance.get(0).openingBefore();
+        WithoutAir course =
+                new AirLeftOut(performance, tune.instrument().bellows(), step -> true).follow(0, start);
+        if (course.end() == WithoutAir.End.LASTS) {
+            double off = (course.lastOpening() - start) * percent;
             return "Without the air button one playing would end %d&nbsp;%% %s open than it began, and the next would begin so."
                     .formatted(Math.round(Math.abs(off)), off < 0 ? "less" : "more");
         }
-        boolean closed = openings.moments().get(out).withoutAfter() < 50;
-        return "Without the air button they would be %s in %s.".formatted(closed ? "closed" : "fully open", place(out));
+        return "Without the air button they would be %s in %s."
+                .formatted(course.end() == WithoutAir.End.CLOSED ? "closed" : "wide open", place(course.last()));
     }
 
-    /** Returns the place of a moment of the performance as a link to its row. */
-    private String place(int moment) {
-        int step = openings.moments().get(moment).step();
+    /** Returns a place of the performance as a link to its row. */
+    private String place(int place) {
+        int step = performance.get(place).step();
         PlayedMeasure in = played.stream()
-                .filter(measure -> moment >= measure.first() && moment < measure.end())
+                .filter(measure -> place >= measure.first() && place < measure.end())
                 .findFirst()
                 .orElseThrow();
         String time = in.time().isEmpty() ? "" : " (" + in.time() + ")";
         return "<a href=\"#s%d\" data-play=\"%d\">%s</a>%s"
-                .formatted(step, moment, Html.text(places.name(step)), Html.text(time));
-    }
-
-    private String key() {
-        String steps =
-                "Falling: push. Rising: pull. The even band is the comfortable middle; beyond the thin lines is reserve.";
-        String air = " An upright step is air through the button; the broken line is the same playing without it"
-                + (openings.runsOut() < 0 ? "." : ", up to the cross where it would come to its end.");
-        return openings.usesAir() ? steps + air : steps;
+                .formatted(step, place, Html.text(places.name(step)), Html.text(time));
     }
 }

@@ -31,14 +31,6 @@ final class Html {
         return link.toString();
     }
 
-    /** Returns a length of a drawing: one decimal, without a needless zero. */
-    static String length(double value) {
-        long tenths = Math.round(value * 10);
-        String sign = tenths < 0 ? "-" : "";
-        long all = Math.abs(tenths);
-        return sign + all / 10 + (all % 10 == 0 ? "" : "." + all % 10);
-    }
-
     /** Returns a word with a capital letter. */
     static String capital(String word) {
         return word.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.bellowscribe.drawing.ButtonUse;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.ConcertinaNumbers;
@@ -21,10 +22,10 @@ import org.jspecify.annotations.Nullable;
 final class KeySection {
 
     private final Instrument instrument;
-    private final ButtonCount count;
+    private final ButtonUse count;
     private final ConcertinaNumbers concertina;
 
-    KeySection(Instrument instrument, ButtonCount count) {
+    KeySection(Instrument instrument, ButtonUse count) {
         this.instrument = instrument;
         this.count = count;
         concertina = new ConcertinaNumbers(instrument);
@@ -36,7 +37,7 @@ final class KeySection {
             int number,
             @Nullable Object push,
             @Nullable Object pull,
-            Map<String, int[]> times) {}
+            Map<String, ButtonUse.Times> times) {}
 
     /** Returns the section's content. */
     String html() {
@@ -64,7 +65,7 @@ final class KeySection {
                 put(
                         columns,
                         button.column(),
-                        new Key("l" + button.id(), button.number(), button.push(), button.pull(), count.basses()));
+                        new Key("l" + button.id(), button.number(), button.push(), button.pull(), count.leftHand()));
             }
         }
         if (rows.isEmpty() && columns.isEmpty()) {
@@ -115,11 +116,11 @@ final class KeySection {
         table.append(
                 "<thead><tr><td></td><th scope=\"col\">push</th><th scope=\"col\">pull</th></tr></thead><tbody>\n");
         for (Key key : keys.values()) {
-            int[] times = key.times().getOrDefault(key.id().substring(1), ButtonCount.NEVER);
+            ButtonUse.Times times = key.times().getOrDefault(key.id().substring(1), ButtonUse.Times.NONE);
             table.append("<tr%s data-key=\"%s\"><th scope=\"row\">%d</th>"
-                    .formatted(times[0] + times[1] == 0 ? " class=\"idle\"" : "", key.id(), key.number()));
-            table.append(half(BellowsDirection.PUSH, key.push(), times[0]));
-            table.append(half(BellowsDirection.PULL, key.pull(), times[1])).append("</tr>\n");
+                    .formatted(times.sum() == 0 ? " class=\"idle\"" : "", key.id(), key.number()));
+            table.append(half(BellowsDirection.PUSH, key.push(), times.push()));
+            table.append(half(BellowsDirection.PULL, key.pull(), times.pull())).append("</tr>\n");
         }
         return table.append("</tbody></table>\n").toString();
     }
@@ -140,7 +141,7 @@ final class KeySection {
                 : "%s, and %d of %d basses and chords."
                         .formatted(
                                 melody,
-                                count.basses().size(),
+                                count.leftHand().size(),
                                 instrument.leftHand().size());
     }
 }

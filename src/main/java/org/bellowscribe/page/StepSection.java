@@ -45,8 +45,9 @@ final class StepSection {
                 table.append("<tbody id=\"m%d\">\n".formatted(measure + 1));
             }
             place++;
+            // HTML lets cells and rows end where the next begin; there are many of them.
             table.append(
-                    "<tr id=\"s%d\"><th scope=\"row\"><a href=\"#s%d\">%s:%d</a></th><td>%s</td><td>%d&nbsp;%%</td></tr>\n"
+                    "<tr id=\"s%d\"><th scope=\"row\"><a href=\"#s%d\">%s:%d</a><td>%s<td>%d\u00A0%%\n"
                             .formatted(
                                     event.index(),
                                     event.index(),

@@ -3,6 +3,7 @@ package org.bellowscribe.page;
 import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.drawing.ButtonUse;
 import org.bellowscribe.report.TuneSummary;
 import org.bellowscribe.score.Tune;
 
@@ -40,7 +41,7 @@ public final class TunePages {
                 <div class="side">
                 <section id="now" aria-labelledby="h-now" hidden><h2 id="h-now">This note</h2><p id="where"></p><p id="what"></p><div id="why"></div></section>
                 """);
-        KeySection keys = new KeySection(tune.instrument(), ButtonCount.of(tune));
+        KeySection keys = new KeySection(tune.instrument(), ButtonUse.of(tune));
         body.append(section("buttons", "Buttons", "<p>%s</p>\n%s".formatted(keys.summary(), keys.html())));
         body.append("</div>\n<div class=\"rest\">\n");
         sections(page).forEach(body::append);

@@ -16,6 +16,8 @@ import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.lefthand.Voicing;
+import org.bellowscribe.replay.Performance;
+import org.bellowscribe.replay.PlayedMeasure;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
@@ -89,7 +91,8 @@ final class TuneScript {
     }
 
     private void writeMeasures() throws IOException {
-        List<PlayedMeasure> played = PlayedMeasure.of(tune);
+        List<PlayedMeasure> played = PlayedMeasure.of(
+                tune, Performance.of(tune, page.tune().instrument(), page.tune().solution()));
         List<String> numbers = new Whereabouts(tune).measures();
         json.writeArrayFieldStart("measures");
         for (Measure measure : tune.measures()) {

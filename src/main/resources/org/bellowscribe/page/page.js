@@ -54,14 +54,16 @@ function tune(data) {
   /* What is shown. */
   const rowOf = step => $("s" + step.id);
   const strips = all("figure.strip").map(figure => ({figure, svg: figure.querySelector("svg"), a: +figure.dataset.a, z: +figure.dataset.z}));
-  const [LEFT, RIGHT] = [30, 356];
   for (const strip of strips) {
+    const frame = strip.svg.querySelector(".frame rect"), size = name => +frame.getAttribute(name);
+    strip.left = size("x");
+    strip.wide = size("width");
     strip.mark = document.createElementNS("http://www.w3.org/2000/svg", "rect");
-    for (const [name, v] of [["class", "cursor"], ["y", 2], ["height", 88], ["width", 0]]) strip.mark.setAttribute(name, v);
+    for (const [name, v] of [["class", "cursor"], ["y", size("y")], ["height", size("height")], ["width", 0]]) strip.mark.setAttribute(name, v);
     strip.svg.append(strip.mark);
     strip.svg.addEventListener("click", event => {
       const box = strip.svg.getBoundingClientRect();
-      const share = ((event.clientX - box.left) * 360 / box.width - LEFT) / (RIGHT - LEFT);
+      const share = ((event.clientX - box.left) * strip.svg.viewBox.baseVal.width / box.width - strip.left) / strip.wide;
       const at = plays[strip.a].start + share * (plays[strip.z - 1].end - plays[strip.a].start);
       let k = strip.a;
       while (k + 1 < strip.z && plays[k + 1].start <= at) k++;
@@ -70,10 +72,10 @@ function tune(data) {
   }
 
   function showStrip(play) {
-    for (const {mark, a, z} of strips) {
+    for (const {mark, a, z, left, wide} of strips) {
       const here = play.k >= a && play.k < z;
-      const from = plays[a].start, scale = (RIGHT - LEFT) / (plays[z - 1].end - from);
-      mark.setAttribute("x", here ? LEFT + (play.start - from) * scale : 0);
+      const from = plays[a].start, scale = wide / (plays[z - 1].end - from);
+      mark.setAttribute("x", here ? left + (play.start - from) * scale : 0);
       mark.setAttribute("width", here ? Math.max(3, play.step.length * scale) : 0);
     }
   }

@@ -1,10 +1,12 @@
 package org.bellowscribe.drawing;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.bellowscribe.replay.Played;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.TuneText;
@@ -25,30 +27,42 @@ class BellowsDrawingTest {
         return new SvgText(BellowsDrawing.of(played.decided()));
     }
 
-    @Test
-    void everyPlaceOfThePerformanceIsDrawn() throws Exception {
-        SvgText svg = drawing(played());
-        assertEquals("push", svg.byId("bellows-0").getAttribute("class"));
-        assertEquals("pull", svg.byId("bellows-3").getAttribute("class"));
-        assertTrue(svg.elements("*").stream()
-                .noneMatch(each -> each.getAttribute("id").equals("bellows-4")));
+    /** Where a line begins and where it ends, x and y. */
+    private static double[][] ends(Element path) {
+        double[] all = Pattern.compile("-?[0-9.]+")
+                .matcher(path.getAttribute("d"))
+                .results()
+                .mapToDouble(number -> Double.parseDouble(number.group()))
+                .toArray();
+        double[] end = {all[0], all[1]};
+        for (int i = 2; i < all.length; i++) {
+            end[i % 2] += all[i];
+        }
+        return new double[][] {{all[0], all[1]}, end};
     }
 
     @Test
-    void pushGoesDownAndEachStrokeBeginsWhereTheOneBeforeEnded() throws Exception {
+    void everyTurnBeginsALineOfItsOwn() throws Exception {
         SvgText svg = drawing(played());
-        Element push = svg.byId("bellows-0");
-        assertTrue(SvgText.number(push, "y2") > SvgText.number(push, "y1"));
-        Element next =
-                (Element) svg.byId("bellows-1").getElementsByTagName("line").item(0);
-        assertEquals(push.getAttribute("x2"), next.getAttribute("x1"));
-        assertEquals(push.getAttribute("y2"), next.getAttribute("y1"));
+        assertEquals(2, svg.ofClass("push").size());
+        assertEquals(2, svg.ofClass("pull").size());
+    }
+
+    @Test
+    void pushGoesDownAndEachLineBeginsWhereTheOneBeforeEnded() throws Exception {
+        SvgText svg = drawing(played());
+        double[][] push = ends(svg.ofClass("push").get(0));
+        assertTrue(push[1][1] > push[0][1]);
+        assertArrayEquals(push[1], ends(svg.ofClass("pull").get(0))[0], 1e-9);
     }
 
     @Test
     void airIsAnUprightStrokeAsLongAsWhatItMoves() throws Exception {
         SvgText svg = drawing(played());
-        Element air = svg.ofClass("air").get(0);
+        Element air = svg.elements("line").stream()
+                .filter(line -> line.getAttribute("class").equals("air"))
+                .findFirst()
+                .orElseThrow();
         assertEquals(air.getAttribute("x1"), air.getAttribute("x2"));
         // A quarter of the 10 RU.s, and the curve is 118 units high.
         assertEquals(29.5, SvgText.number(air, "y1") - SvgText.number(air, "y2"), 0.11);
@@ -71,7 +85,7 @@ class BellowsDrawingTest {
     @Test
     void playingsAreToldApart() throws Exception {
         SvgText svg = drawing(played());
-        assertEquals(List.of("1-2, playing 1", "1-2, playing 2"), svg.words("section"));
+        assertEquals(List.of("1-2, 1st time", "1-2, 2nd time"), svg.words("section"));
         assertEquals(1, svg.ofClass("later-pass").size());
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bellowscribe.replay.PlayedMeasure;
 import org.junit.jupiter.api.Test;
 
 class CurveRowsTest {
@@ -19,14 +20,14 @@ class CurveRowsTest {
     }
 
     private PlayedMeasure measure(double seconds) {
-        PlayedMeasure measure = new PlayedMeasure(place, 1, place, place + 1, time, time + seconds);
+        PlayedMeasure measure = new PlayedMeasure(place, "1", 1, 1, place, place + 1, time, time + seconds);
         time += seconds;
         place++;
         return measure;
     }
 
     private static List<List<Integer>> sizes(List<List<PlayedMeasure>> sections) {
-        return CurveRows.of(sections).stream()
+        return CurveRows.of(sections, 16).stream()
                 .map(row -> row.sections().stream().map(List::size).toList())
                 .toList();
     }

@@ -20,12 +20,4 @@ class HtmlTest {
     void aLinkIsAPathWhateverTheNameHolds() {
         assertEquals("a/50%25%20%231%3F%20%C3%A9%22.html", Html.link("a/50% #1? é\".html"));
     }
-
-    @Test
-    void aLengthHasOneDecimalAtMost() {
-        assertEquals("12.3", Html.length(12.34));
-        assertEquals("12", Html.length(11.96));
-        assertEquals("-0.5", Html.length(-0.5));
-        assertEquals("0", Html.length(-0.01));
-    }
 }
