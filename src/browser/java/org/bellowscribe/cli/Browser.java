@@ -3,9 +3,11 @@ package org.bellowscribe.cli;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -84,6 +86,36 @@ final class Browser implements AutoCloseable {
                 Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
     }
 
+    /** Shows pages to somebody who wants no motion, or to anybody. */
+    void stillness(boolean wanted) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", wanted ? "reduce" : ""))));
+    }
+
+    /** Opens a page whose scripts may not run. */
+    void openWithoutScripts(Path page) {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        open(page);
+    }
+
+    /** Lets scripts run again in the pages that are opened next. */
+    void allowScripts() {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+    }
+
+    /** Prints the page, and returns how many sheets it takes. */
+    int sheets() {
+        Object data = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data");
+        String pdf = new String(Base64.getDecoder().decode((String) data), StandardCharsets.ISO_8859_1);
+        return pdf.split("/Type /Page\\b", -1).length - 1;
+    }
+
+    /** Presses keys where the keyboard is. */
+    void press(CharSequence... keys) {
+        new Actions(driver).sendKeys(keys).perform();
+    }
+
     /** Runs a script in the page and returns what it returns. */
     Object ask(String script, Object... arguments) {
         return driver.executeScript(script, arguments);
@@ -104,7 +136,7 @@ final class Browser implements AutoCloseable {
     /** Gives an element the keyboard and presses keys. */
     void keys(String selector, CharSequence... keys) {
         ask("document.querySelector(arguments[0]).focus({preventScroll: true})", selector);
-        new Actions(driver).sendKeys(keys).perform();
+        press(keys);
     }
 
     /** Returns what the console has told since it was asked last. */

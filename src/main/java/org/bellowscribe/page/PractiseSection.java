@@ -11,6 +11,9 @@ import org.bellowscribe.score.Whereabouts;
 /** How difficult a tune is, term by term, each with the measure where there is most of it: what to practise first. */
 final class PractiseSection {
 
+    // What would be shown as nothing is left out.
+    private static final double LEAST = 0.05;
+
     private final Tune tune;
     private final Difficulty difficulty;
     private final List<String> measures;
@@ -29,7 +32,7 @@ final class PractiseSection {
                 "<table class=\"costs\"><caption class=\"vh\">Terms of the difficulty</caption><thead><tr>"
                         + "<th scope=\"col\">term</th><th scope=\"col\">points</th><th scope=\"col\">hardest from</th></tr></thead><tbody>\n");
         for (TermPoints term : difficulty.terms()) {
-            if (term.points() > 0) {
+            if (term.points() >= LEAST) {
                 html.append("<tr><th scope=\"row\">%s <small>%s %s</small></th><td>%s</td><td>%s</td></tr>\n"
                         .formatted(
                                 Html.text(term.term().label()),

@@ -203,11 +203,11 @@ function tune(data) {
     const place = $("score"), room = paper === true ? 0 : place.clientWidth;
     if (!toolkit || Math.abs(room - width) < 20) return;
     width = room;
-    const scale = room < 500 ? 34 : 42;
+    const scale = paper === true ? 36 : room < 500 ? 34 : 42;
     toolkit.setOptions({
-      pageWidth: room ? Math.max(600, Math.round(room * 100 / scale)) : 2000, pageHeight: room ? 60000 : 2500, adjustPageHeight: true, scale,
+      pageWidth: room ? Math.max(600, Math.round(room * 100 / scale)) : 2450, pageHeight: room ? 60000 : 3200, adjustPageHeight: true, scale,
       pageMarginLeft: 20, pageMarginRight: 20, pageMarginTop: 30, pageMarginBottom: 30,
-      header: "none", footer: "none", breaks: "auto", svgViewBox: true, lyricSize: 4.2, lyricWordSpace: 2.2, spacingLinear: 0.3, spacingNonLinear: 0.58, spacingSystem: 6
+      header: "none", footer: "none", breaks: "auto", svgViewBox: true, lyricSize: 4.2, lyricWordSpace: 2.2, spacingLinear: 0.3, spacingNonLinear: 0.58, spacingSystem: room ? 6 : 3
     });
     if (!toolkit.loadZipDataBase64(data.score)) throw new Error("no score");
     place.innerHTML = "";
@@ -372,7 +372,7 @@ function tune(data) {
       return beats * pulse / this.rate;
     },
     fill() {
-      const until = this.context.currentTime + .3, hands = +$("hands").value, length = plays[this.z - 1].end - plays[this.a].start;
+      const until = this.context.currentTime + .5, hands = +$("hands").value, length = plays[this.z - 1].end - plays[this.a].start;
       for (;;) {
         if (this.next < this.list.length) {
           const each = this.list[this.next], at = this.timeOf(each.at);
