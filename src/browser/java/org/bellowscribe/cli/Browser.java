@@ -3,6 +3,8 @@ package org.bellowscribe.cli;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +27,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless Chromium of this computer; a test that wants one is skipped, and says so, where there is none. */
 final class Browser implements AutoCloseable {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final ChromeDriver driver;
 
@@ -73,7 +75,7 @@ final class Browser implements AutoCloseable {
     /** Opens the page of a tune and waits until its score is engraved. */
     void openTune(Path page) {
         open(page);
-        new WebDriverWait(driver, PATIENCE).until(now -> Boolean.TRUE.equals(ask("return 'ready' in document.documentElement.dataset")));
+        until("return 'ready' in document.documentElement.dataset");
     }
 
     /** Shows pages in a width, light or dark. */
@@ -137,6 +139,30 @@ final class Browser implements AutoCloseable {
     void keys(String selector, CharSequence... keys) {
         ask("document.querySelector(arguments[0]).focus({preventScroll: true})", selector);
         press(keys);
+    }
+
+    /** Returns what axe-core finds to stand in the way of people, in WCAG 2.2 AA and by good practice. */
+    Object obstacles() throws IOException {
+        try (InputStream in = Browser.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
+            ask(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        return await("""
+                const done = arguments[arguments.length - 1];
+                axe.run(document, {
+                  runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: {'target-size': {enabled: true}}
+                }).then(r => done(r.violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.target + ' ' + n.failureSummary).join('; '))), e => done(['' + e]));
+                """);
+    }
+
+    /** Says where files go that pages save. */
+    void saveInto(Path folder) {
+        driver.executeCdpCommand(
+                "Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", folder.toString()));
+    }
+
+    /** Waits until a script that is asked again and again returns true. */
+    void until(String script) {
+        new WebDriverWait(driver, PATIENCE).until(now -> Boolean.TRUE.equals(ask(script)));
     }
 
     /** Returns what the console has told since it was asked last. */

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -204,21 +202,9 @@ class ReportInBrowserTest {
             } else {
                 browser.open(page);
             }
-            assertEquals(List.of(), obstacles(), page + " " + width + " " + scheme);
+            assertEquals(List.of(), browser.obstacles(), page + " " + width + " " + scheme);
             assertEquals(true, browser.ask("return document.documentElement.scrollWidth <= innerWidth"), page + " scrolls sideways");
         }
-    }
-
-    private static Object obstacles() throws IOException {
-        try (InputStream in = ReportInBrowserTest.class.getResourceAsStream("/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js")) {
-            browser.ask(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        }
-        return browser.await("""
-                const done = arguments[arguments.length - 1];
-                axe.run(document, {
-                  runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: {'target-size': {enabled: true}}
-                }).then(r => done(r.violations.map(v => v.id + ': ' + v.nodes.slice(0, 3).map(n => n.target + ' ' + n.failureSummary).join('; '))), e => done(['' + e]));
-                """);
     }
 
     @Test

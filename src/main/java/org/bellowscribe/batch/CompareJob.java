@@ -1,6 +1,5 @@
 package org.bellowscribe.batch;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,15 +10,13 @@ import org.bellowscribe.compare.ComparedTune;
 import org.bellowscribe.compare.Lots;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.drawing.BellowsDrawing;
 import org.bellowscribe.marking.Way;
+import org.bellowscribe.musicxml.NamedNotes;
+import org.bellowscribe.page.NoteIds;
 import org.jspecify.annotations.Nullable;
 
-/** Plays tunes in two ways and writes the two sheets, each with its picture of the bellows. */
+/** Plays tunes in two ways and writes the two sheets. */
 public final class CompareJob implements Job {
-
-    /** How the names of the pictures end. */
-    public static final List<String> PICTURES = List.of(".A.bellows.svg", ".B.bellows.svg");
 
     private final Job safely = SafeJob.of(this::compare);
     private final Way first;
@@ -62,10 +59,11 @@ public final class CompareJob implements Job {
     private ComparedTune.Side side(Source source, String letter, Way way, Way.Played played) throws DiagnosedException {
         String name = source.name();
         Path score = source.beside("." + letter + name.substring(name.lastIndexOf('.')));
-        Path picture = source.beside("." + letter + ".bellows.svg");
         AtomicFile.write(score, played.score().encode());
-        AtomicFile.write(picture, BellowsDrawing.of(played.tune()).getBytes(StandardCharsets.UTF_8));
-        return new ComparedTune.Side(way.name(), played.tune(), link(score), link(picture));
+        String before = ComparedTune.before(link(source.target()), letter);
+        byte[] engraved = NamedNotes.compressed(
+                played.score(), NoteIds.of(played.tune().tune(), before));
+        return new ComparedTune.Side(way.name(), played.tune(), link(score), engraved);
     }
 
     private String link(Path file) {

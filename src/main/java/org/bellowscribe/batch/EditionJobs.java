@@ -21,6 +21,7 @@ public final class EditionJobs {
     private final Map<Source, Decision.Decided> decided = new ConcurrentHashMap<>();
     private final Map<Source, Result> refused = new ConcurrentHashMap<>();
     private final Map<Source, List<String>> beside = new ConcurrentHashMap<>();
+    private volatile @Nullable ReportFolder pages;
 
     /**
      * How to mark one tune.
@@ -93,8 +94,13 @@ public final class EditionJobs {
         return beside.getOrDefault(source, List.of());
     }
 
+    /** Has pages to look at written in the second round. */
+    public void show(ReportFolder folder) {
+        pages = folder;
+    }
+
     private MarkJob job(Source source) {
         Plan plan = plans.apply(source);
-        return new MarkJob(plan.settings(), plan.outputs());
+        return new MarkJob(plan.settings(), plan.outputs().with(pages));
     }
 }

@@ -97,7 +97,10 @@ final class MarkJob {
         }
         ReportFolder report = outputs.report();
         if (report != null) {
-            report.write(source, marked, remarks);
+            report.write(
+                    source,
+                    new ReportFolder.Shown(
+                            marked, remarks, settings.style(), outputs.grades().grading()));
         }
         // The record comes last: it stands only beside what was written.
         if (outputs.record()) {

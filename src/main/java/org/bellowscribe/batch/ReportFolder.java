@@ -9,7 +9,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.bellowscribe.annotation.style.Style;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -22,6 +24,7 @@ import org.bellowscribe.marking.Reasons;
 import org.bellowscribe.musicxml.NamedNotes;
 import org.bellowscribe.page.IndexLine;
 import org.bellowscribe.page.IndexPage;
+import org.bellowscribe.page.IndexPart;
 import org.bellowscribe.page.NoteIds;
 import org.bellowscribe.page.SharedFiles;
 import org.bellowscribe.page.TunePage;
@@ -47,10 +50,25 @@ public final class ReportFolder {
      * What to tell on the pages.
      *
      * @param reasons of how many notes of each tune to price every other way
-     * @param style the style of the marks
-     * @param grading how difficulty is weighed
+     * @param below folder below that of the pages for the tunes of this run, with a slash behind it; empty for none
+     * @param news what a pupil meets in a tune for the first time
      */
-    public record Choice(int reasons, Style style, Grading grading) {}
+    public record Choice(int reasons, String below, Function<Source, List<String>> news) {}
+
+    /**
+     * A tune for its page.
+     *
+     * @param marked what was decided and printed
+     * @param remarks what there is to say about it
+     * @param style the style of its marks
+     * @param grading how its difficulty is weighed
+     */
+    record Shown(MarkedTune marked, List<Diagnostic> remarks, Style style, Grading grading) {}
+
+    /** Returns the folder. */
+    public Path folder() {
+        return folder;
+    }
 
     /**
      * Creates the report of a run; nothing is written yet.
@@ -62,7 +80,7 @@ public final class ReportFolder {
     public ReportFolder(Path folder, List<Source> sources, Choice choice) {
         this.folder = folder;
         this.choice = choice;
-        ReportPlaces.of(sources).forEach((source, place) -> places.put(source.file(), place));
+        ReportPlaces.of(sources).forEach((source, place) -> places.put(source.file(), choice.below() + place));
     }
 
     /**
@@ -70,7 +88,7 @@ public final class ReportFolder {
      *
      * @throws DiagnosedException if the folder cannot be written, or holds an index that is not ours
      */
-    public void begin() throws DiagnosedException {
+    public static void begin(Path folder) throws DiagnosedException {
         requireOurs(folder.resolve(INDEX));
         for (Map.Entry<String, byte[]> file : SharedFiles.all().entrySet()) {
             AtomicFile.write(folder.resolve(file.getKey()), file.getValue());
@@ -78,29 +96,29 @@ public final class ReportFolder {
     }
 
     /** Writes the page of a tune. */
-    void write(Source source, MarkedTune marked, List<Diagnostic> remarks) throws DiagnosedException {
+    void write(Source source, Shown shown) throws DiagnosedException {
         String place = TUNES + places.get(source.file());
         Path page = folder.resolve(place + PAGE);
         requireOurs(page);
-        byte[] score =
-                NamedNotes.compressed(marked.score(), NoteIds.of(marked.tune().tune()));
-        Difficulty difficulty = Difficulty.of(marked.tune(), choice.grading());
+        DecidedTune tune = shown.marked().tune();
+        byte[] score = NamedNotes.compressed(shown.marked().score(), NoteIds.of(tune.tune()));
+        Difficulty difficulty = Difficulty.of(tune, shown.grading());
         grades.put(source.file(), difficulty.grade().number());
-        TunePage shown = new TunePage(
-                marked.tune(), remarks, Reasons.of(marked.tune(), choice.reasons()), choice.style(), difficulty, score);
+        TunePage content = new TunePage(
+                tune,
+                shown.remarks(),
+                Reasons.of(tune, choice.reasons()),
+                choice.news().apply(source),
+                shown.style(),
+                difficulty,
+                score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
-        write(page.resolveSibling(script), TunePages.script(shown));
-        write(page, TunePages.html(shown, root(place), script));
+        write(page.resolveSibling(script), TunePages.script(content));
+        write(page, TunePages.html(content, root(place), script));
     }
 
-    /**
-     * Writes the index.
-     *
-     * @param results what became of every file, in their order
-     * @param name what to name the report after, such as the instrument
-     * @return where the index is
-     */
-    public Path finish(List<Result> results, String name) throws DiagnosedException {
+    /** Returns the lines of the index for what became of the files, in that order. */
+    public List<IndexLine> lines(List<Result> results) {
         List<IndexLine> lines = new ArrayList<>();
         for (Result result : results) {
             Diagnostic error = result.firstError();
@@ -113,8 +131,19 @@ public final class ReportFolder {
                     grades.getOrDefault(result.source().file(), 0),
                     error == null ? "" : error.text()));
         }
+        return lines;
+    }
+
+    /**
+     * Writes the index.
+     *
+     * @param title what the report is called
+     * @param parts the tunes of each instrument
+     * @return where the index is
+     */
+    public static Path finish(Path folder, String title, List<IndexPart> parts) throws DiagnosedException {
         Path index = folder.resolve(INDEX);
-        write(index, IndexPage.of(lines, name));
+        write(index, IndexPage.of(title, parts));
         return index;
     }
 

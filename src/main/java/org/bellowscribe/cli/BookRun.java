@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.batch.Selection;
+import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
@@ -20,19 +21,30 @@ import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.edition.FrontPage;
 import org.bellowscribe.edition.NewWords;
 import org.bellowscribe.edition.TextLines;
+import org.bellowscribe.page.IndexPart;
+import org.jspecify.annotations.Nullable;
 
 /** Makes the editions of a book file. */
 final class BookRun {
 
     /** What a book file does not say. */
     private static final List<CommandOption<?>> TAKEN =
-            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
+            List.of(
+            FileOptions.OUT,
+            FileOptions.THREADS,
+            FileOptions.QUIET,
+            FileOptions.VERBOSE,
+            OutputOptions.RECORD,
+            ReportOptions.REPORT,
+            ReportOptions.REASONS);
 
     private static final int LINE = 72;
 
     private final CommandWords words;
     private final Terminal terminal;
     private final String name;
+    private final List<IndexPart> parts = new ArrayList<>();
+    private @Nullable Path pages;
 
     BookRun(CommandWords words, Terminal terminal) {
         this.words = words;
@@ -47,16 +59,25 @@ final class BookRun {
         if (out == null) {
             throw new UsageException("Where should the editions go?%n  Maybe add --out and a folder.".formatted());
         }
+        pages = ReportOptions.path(words);
         try {
             LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(OutputOptions.RECORD));
             List<Sources> all = sources(loaded, out);
             if (all.stream().anyMatch(sources -> !sources.problems().isEmpty())) {
                 return ExitCode.SOME_FAILED;
             }
+            if (pages != null) {
+                ReportFolder.begin(pages);
+            }
             ExitCode worst = ExitCode.ALL_DONE;
             for (int i = 0; i < all.size(); i++) {
                 ExitCode code = edition(loaded.book(), loaded.editions().get(i), all.get(i), out);
                 worst = code.code() > worst.code() ? code : worst;
+            }
+            if (pages != null) {
+                terminal.out()
+                        .println("%nOpen the report in a browser: %s"
+                                .formatted(ReportFolder.finish(pages, loaded.book().title(), parts)));
             }
             return worst;
         } catch (DiagnosedException e) {
@@ -110,10 +131,31 @@ final class BookRun {
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
+        ReportFolder shown = show(planned, ordered, run);
         EditionReport report = new EditionReport(
                 run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false, true));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
+        if (shown != null) {
+            parts.add(new IndexPart(planned.instrument().name(), shown.lines(report.results())));
+        }
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
+    }
+
+    private @Nullable ReportFolder show(LoadedBook.Planned planned, List<Source> ordered, EditionRun run) {
+        if (pages == null) {
+            return null;
+        }
+        ReportFolder.Choice choice =
+                ReportOptions.choice(words, planned.entry().folder() + "/", source -> news(run.marked(source)));
+        ReportFolder folder = new ReportFolder(pages, ordered, choice);
+        run.jobs().show(folder);
+        return folder;
+    }
+
+    private static List<String> news(EditionTune tune) {
+        String all = NewWords.all(
+                tune.news(), tune.style(), tune.tune().instrument().rows());
+        return all.isEmpty() ? List.of() : List.of(all.split("; "));
     }
 
     private static List<String> lines(EditionTune tune, Book book) {

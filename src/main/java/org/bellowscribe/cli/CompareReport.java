@@ -3,6 +3,7 @@ package org.bellowscribe.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.batch.CompareJob;
 import org.bellowscribe.batch.Result;
@@ -59,9 +60,10 @@ final class CompareReport implements Report {
             return;
         }
         try {
-            for (String name : ComparePage.BESIDE) {
-                AtomicFile.write(out.resolve(name), ComparePage.file(name));
+            for (Map.Entry<String, byte[]> file : ComparePage.shared().entrySet()) {
+                AtomicFile.write(out.resolve(file.getKey()), file.getValue());
             }
+            write(ComparePage.SCORES, ComparePage.scores(tunes));
             if (lots != null) {
                 write(KEY, CompareKey.of(tunes));
             }

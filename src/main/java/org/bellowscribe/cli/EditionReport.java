@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ final class EditionReport implements Report {
     private final EditionRun run;
     private final Path folder;
     private final Report tunes;
+    private final List<Result> results = new ArrayList<>();
     private boolean written;
 
     /**
@@ -41,6 +43,11 @@ final class EditionReport implements Report {
         this.run = run;
         this.folder = folder;
         this.tunes = tunes;
+    }
+
+    /** Returns what became of the tunes, in the order of the edition. */
+    List<Result> results() {
+        return results;
     }
 
     /** Tells whether index and front page were written. */
@@ -59,9 +66,10 @@ final class EditionReport implements Report {
     }
 
     @Override
-    public void end(List<Result> results, Refusals refusals, Terminal terminal) {
-        tunes.end(results, refusals, terminal);
-        Edition edition = run.edition(results);
+    public void end(List<Result> all, Refusals refusals, Terminal terminal) {
+        results.addAll(all);
+        tunes.end(all, refusals, terminal);
+        Edition edition = run.edition(all);
         if (edition.tunes().isEmpty()) {
             terminal.out().println("No edition was written: it would be empty.");
             return;

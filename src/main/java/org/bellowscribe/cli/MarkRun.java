@@ -42,8 +42,7 @@ record MarkRun(
                 words,
                 plans,
                 sources,
-                ReportOptions.folder(
-                        words, sources.found(), plans.usual().outputs().grades().grading()));
+                ReportOptions.folder(words, sources.found()));
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {

@@ -1,12 +1,15 @@
 package org.bellowscribe.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.page.IndexPart;
 import org.jspecify.annotations.Nullable;
 
 /** A run that also writes a report: what the pages share goes before it, their index behind it. */
@@ -40,15 +43,20 @@ final class PagesRun {
             return run.apply(lines);
         }
         try {
-            folder.begin();
+            ReportFolder.begin(folder.folder());
             Kept kept = new Kept(lines, new ArrayList<>());
             ExitCode code = run.apply(kept);
-            terminal.out().println("Open the report in a browser: " + folder.finish(kept.results(), name));
+            terminal.out().println("Open the report in a browser: " + index(kept));
             return code;
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print("--report")));
             return ExitCode.SOME_FAILED;
         }
+    }
+
+    private Path index(Kept kept) throws DiagnosedException {
+        List<IndexPart> parts = List.of(new IndexPart(name, Objects.requireNonNull(folder).lines(kept.results())));
+        return ReportFolder.finish(folder.folder(), "Marked tunes", parts);
     }
 
     /** Keeps the results for the index. */

@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.cli.option.CommandOption;
@@ -50,17 +51,23 @@ final class ReportOptions {
     }
 
     /** Returns the folder of the report; null if none is wanted. */
-    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources, Grading grading)
-            throws UsageException {
+    static @Nullable ReportFolder folder(CommandWords words, List<Source> sources) throws UsageException {
+        Path folder = path(words);
+        return folder == null ? null : new ReportFolder(folder, sources, choice(words, "", source -> List.of()));
+    }
+
+    /** Returns where the report of a line goes; null if none is wanted. */
+    static @Nullable Path path(CommandWords words) throws UsageException {
         Path folder = words.get(REPORT);
-        if (folder == null) {
-            if (words.has(REASONS)) {
-                throw new UsageException("--%s stands on the pages of a report.%n  Maybe add --%s and a folder."
-                        .formatted(REASONS.name(), REPORT.name()));
-            }
-            return null;
+        if (folder == null && words.has(REASONS)) {
+            throw new UsageException("--%s stands on the pages of a report.%n  Maybe add --%s and a folder."
+                    .formatted(REASONS.name(), REPORT.name()));
         }
-        return new ReportFolder(
-                folder, sources, new ReportFolder.Choice(words.get(REASONS, 0), MarkOptions.style(words), grading));
+        return folder;
+    }
+
+    /** Returns what a line wants on its pages. */
+    static ReportFolder.Choice choice(CommandWords words, String below, Function<Source, List<String>> news) {
+        return new ReportFolder.Choice(words.get(REASONS, 0), below, news);
     }
 }

@@ -3,8 +3,14 @@ package org.bellowscribe.compare;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import org.bellowscribe.page.PageFrame;
+import org.bellowscribe.page.SharedFiles;
 import org.jspecify.annotations.Nullable;
 
 /** The page on which two ways are compared, and the two files that it needs beside it. */
@@ -13,8 +19,12 @@ public final class ComparePage {
     /** What the page is called. */
     public static final String NAME = "compare.html";
 
-    /** What the script and the look of the page are called. */
-    public static final List<String> BESIDE = List.of("compare.js", "compare.css");
+    /** What the script with the scores is called. */
+    public static final String SCORES = "compare-scores.js";
+
+    private static final String TITLE = "Two ways to play";
+    private static final String SCRIPT = "shared/compare.js";
+    private static final String STYLE = "shared/compare.css";
 
     private ComparePage() {}
 
@@ -26,33 +36,53 @@ public final class ComparePage {
      *     does
      */
     public static String of(List<ComparedTune> tunes, @Nullable Lots lots) {
-        Html sections = new Html();
+        Elements sections = new Elements();
         TuneSection section = new TuneSection(sections, lots == null);
         for (int i = 0; i < tunes.size(); i++) {
             section.write(i + 1, tunes.get(i));
         }
-        Html html = new Html();
-        html.begin("html", "lang", "en").begin("head");
-        html.empty("meta", "charset", "utf-8");
-        html.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        html.leaf("title", "Two ways to play");
-        html.empty("link", "rel", "stylesheet", "href", "compare.css").end();
         // Choices are kept for this very page, not for another of the same name.
         String run = Integer.toHexString(sections.toString().hashCode());
-        html.begin("body", "data-seed", lots == null ? "" : lots.seed(), "data-run", run);
-        html.begin("main").leaf("h1", "Two ways to play");
+        Elements html = new Elements();
+        html.begin("body", "class", "compare", "data-seed", lots == null ? "" : lots.seed(), "data-run", run);
+        html.begin("header").leaf("h1", TITLE).end().begin("main");
+        html.begin("section");
         introduce(html, lots != null);
         contents(html, tunes);
-        html.begin("label").empty("input", "type", "checkbox", "id", "only-different");
-        html.words(" Note by note: only measures that differ").end();
+        html.begin("p").begin("label").empty("input", "type", "checkbox", "id", "only-different");
+        html.words(" Note by note: only measures that differ").end().end();
+        html.end();
         html.begin("form", "id", "choices", "autocomplete", "off").add(sections).end();
         save(html);
-        html.end();
-        html.leaf("script", "", "src", "compare.js").end().end();
-        return "<!DOCTYPE html>\n" + html;
+        html.end().end();
+        return PageFrame.around(TITLE, "", head(), html.toString());
     }
 
-    private static void introduce(Html html, boolean blind) {
+    private static String head() {
+        return "<link rel=\"stylesheet\" href=\"%s\">\n".formatted(STYLE)
+                + PageFrame.script(SCORES)
+                + PageFrame.script(SharedFiles.SCRIPT)
+                + PageFrame.script(SCRIPT)
+                + PageFrame.script(SharedFiles.ENGRAVER);
+    }
+
+    /** Returns the script with all scores, which hands them to that of the page. */
+    public static String scores(List<ComparedTune> tunes) {
+        List<String> scores = new ArrayList<>();
+        for (ComparedTune tune : tunes) {
+            scores.add(score(tune.file(), "A", tune.a()));
+            scores.add(score(tune.file(), "B", tune.b()));
+        }
+        return "window.bellowscribeScores={" + String.join(",\n", scores) + "};\n";
+    }
+
+    private static String score(String file, String letter, ComparedTune.Side side) {
+        return "\"%s\":\"%s\""
+                .formatted(
+                        ComparedTune.before(file, letter), Base64.getEncoder().encodeToString(side.engraved()));
+    }
+
+    private static void introduce(Elements html, boolean blind) {
         html.leaf(
                 "p",
                 "Every tune is played in two ways, A and B. Play both, or read them, and choose; a remark says why. Nothing"
@@ -69,7 +99,7 @@ public final class ComparePage {
                 .end();
     }
 
-    private static void contents(Html html, List<ComparedTune> tunes) {
+    private static void contents(Elements html, List<ComparedTune> tunes) {
         html.begin("nav", "aria-label", "Tunes").begin("ol");
         for (int i = 0; i < tunes.size(); i++) {
             html.begin("li")
@@ -79,7 +109,7 @@ public final class ComparePage {
         html.end().end();
     }
 
-    private static void save(Html html) {
+    private static void save(Elements html) {
         html.begin("div", "id", "save", "hidden", "");
         html.begin("label").words("Your name or a sign, if you like ");
         html.empty("input", "type", "text", "id", "judge", "maxlength", "200").end();
@@ -88,12 +118,15 @@ public final class ComparePage {
         html.end();
     }
 
-    /**
-     * Returns a file that the page needs.
-     *
-     * @param name one of {@link #BESIDE}
-     */
-    public static byte[] file(String name) {
+    /** Returns the bytes of each file that the page shares with others, by its place below the folder of the page. */
+    public static Map<String, byte[]> shared() {
+        Map<String, byte[]> files = new LinkedHashMap<>(SharedFiles.all());
+        files.put(SCRIPT, file("compare.js"));
+        files.put(STYLE, file("compare.css"));
+        return files;
+    }
+
+    private static byte[] file(String name) {
         try (InputStream stream = Objects.requireNonNull(ComparePage.class.getResourceAsStream(name), name)) {
             return stream.readAllBytes();
         } catch (IOException e) {

@@ -14,9 +14,9 @@ import org.bellowscribe.solver.Step;
  * @param notes notes of the melody, those struck together once, and rests
  * @param different how many of them differ in anything
  * @param byKind by what it is (such as {@code the button}) at how many; only what differs anywhere
- * @param measures 0-based indices of the measures in which they are
+ * @param events 0-based indices of their events
  */
-record Differences(int notes, int different, Map<String, Integer> byKind, Set<Integer> measures) {
+record Differences(int notes, int different, Map<String, Integer> byKind, Set<Integer> events) {
 
     private static final List<String> KINDS =
             List.of("the direction of the bellows", "the button", "the finger", "the left hand", "the air button");
@@ -26,7 +26,7 @@ record Differences(int notes, int different, Map<String, Integer> byKind, Set<In
         List<Step> b = tune.b().tune().solution().steps();
         Map<String, Integer> byKind = new LinkedHashMap<>();
         KINDS.forEach(kind -> byKind.put(kind, 0));
-        Set<Integer> measures = new LinkedHashSet<>();
+        Set<Integer> events = new LinkedHashSet<>();
         int different = 0;
         for (int i = 0; i < a.size(); i++) {
             Cell one = Cell.of(a.get(i));
@@ -37,11 +37,11 @@ record Differences(int notes, int different, Map<String, Integer> byKind, Set<In
             }
             if (!one.equals(other)) {
                 different++;
-                measures.add(a.get(i).event().measure());
+                events.add(a.get(i).event().index());
             }
         }
         byKind.values().removeIf(times -> times == 0);
-        return new Differences(a.size(), different, byKind, measures);
+        return new Differences(a.size(), different, byKind, events);
     }
 
     /** Returns one sentence. */

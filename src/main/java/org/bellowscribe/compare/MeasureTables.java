@@ -13,11 +13,11 @@ import org.bellowscribe.theory.Pitch;
 /** Two ways side by side, a small table for each measure: the notes, and under them what either way plays. */
 final class MeasureTables {
 
-    private final Html html;
+    private final Elements html;
     private final ComparedTune tune;
     private final List<String> names;
 
-    MeasureTables(Html html, ComparedTune tune) {
+    MeasureTables(Elements html, ComparedTune tune) {
         this.html = html;
         this.tune = tune;
         names = new Whereabouts(tune.a().tune().tune()).measures();

@@ -2,6 +2,8 @@ package org.bellowscribe.compare;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.bellowscribe.drawing.BellowsRow;
 import org.bellowscribe.report.TuneSummary;
 
 /** The part of the page about one tune. */
@@ -14,7 +16,7 @@ final class TuneSection {
             "neither", "neither is good");
     private static final List<String> ORDER = List.of("A", "B", "both", "neither");
 
-    private final Html html;
+    private final Elements html;
     private final boolean named;
 
     /**
@@ -22,7 +24,7 @@ final class TuneSection {
      *
      * @param named true if the page tells what the ways are called
      */
-    TuneSection(Html html, boolean named) {
+    TuneSection(Elements html, boolean named) {
         this.html = html;
         this.named = named;
     }
@@ -59,8 +61,11 @@ final class TuneSection {
 
     private void content(ComparedTune tune) {
         html.begin("div", "class", "ways");
-        way("A", tune.a());
-        way("B", tune.b());
+        String different = Differences.of(tune).events().stream()
+                .map(String::valueOf)
+                .collect(Collectors.joining(" "));
+        way("A", tune.a(), tune.file(), different);
+        way("B", tune.b(), tune.file(), different);
         html.end();
         html.begin("details").leaf("summary", "Note by note");
         html.leaf(
@@ -70,7 +75,7 @@ final class TuneSection {
         html.end();
     }
 
-    private void way(String letter, ComparedTune.Side side) {
+    private void way(String letter, ComparedTune.Side side, String file, String different) {
         TuneSummary summary = TuneSummary.of(side.tune());
         html.begin("div", "class", "way");
         html.leaf("h3", named ? "%s: %s".formatted(letter, side.name()) : letter);
@@ -78,7 +83,15 @@ final class TuneSection {
                 "p",
                 "Reversals of the bellows in one playing: %d. Air marks: %d. Open at the start: %d %%."
                         .formatted(summary.reversals(), summary.airMarks(), summary.startPercent()));
-        html.empty("img", "src", side.picture(), "alt", "What the bellows do, way " + letter, "loading", "lazy");
+        String before = ComparedTune.before(file, letter);
+        html.begin("div", "class", "engraved", "data-score", before, "data-other", different)
+                .leaf("p", "The score is engraved when it comes into view.")
+                .end();
+        html.begin("div", "class", "strips");
+        for (BellowsRow row : BellowsRow.of(side.tune())) {
+            html.begin("figure", "class", "strip").drawing(row.svg()).end();
+        }
+        html.end();
         html.begin("p")
                 .leaf("a", "Marked score, way " + letter, "href", side.score(), "download", "")
                 .end();
@@ -87,7 +100,7 @@ final class TuneSection {
 
     private void judgement(String id) {
         html.begin("fieldset").leaf("legend", "Which would you rather play, or teach?");
-        html.begin("div", "class", "choices");
+        html.begin("div", "class", "options");
         for (String choice : ORDER) {
             html.begin("label").empty("input", "type", "radio", "name", id, "value", choice);
             html.words(" " + CHOICES.get(choice)).end();

@@ -5,14 +5,14 @@ import java.util.Locale;
 import org.bellowscribe.diagnostic.PlainText;
 
 /** Text within HTML and SVG: what comes from scores and names is text there, whatever signs it holds. */
-final class Html {
+public final class Html {
 
     private static final String UNRESERVED = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~/";
 
     private Html() {}
 
     /** Returns one line of text for between tags and within quotation marks. */
-    static String text(String words) {
+    public static String text(String words) {
         return PlainText.line(words)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")

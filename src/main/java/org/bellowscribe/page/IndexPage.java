@@ -7,7 +7,7 @@ import org.bellowscribe.report.TuneSummary;
 public final class IndexPage {
 
     private static final String HEAD = """
-            <table id="tunes"><caption class="vh">Tunes</caption><thead><tr><th scope="col">tune</th><th scope="col">grade</th><th scope="col">measures</th>\
+            <table><caption class="vh">Tunes, %s</caption><thead><tr><th scope="col">tune</th><th scope="col">grade</th><th scope="col">measures</th>\
             <th scope="col">reversals</th><th scope="col">air</th><th scope="col">start</th><th scope="col">cost</th></tr></thead><tbody>
             """;
 
@@ -16,25 +16,41 @@ public final class IndexPage {
     /**
      * Returns the index.
      *
-     * @param name what the run was about, such as the name of its instrument
+     * @param title what the report is called
+     * @param parts at least one; several stand below each other under their names
      */
-    public static String of(List<IndexLine> lines, String name) {
+    public static String of(String title, List<IndexPart> parts) {
         StringBuilder body = new StringBuilder(
-                "<body class=\"index\">\n<header><h1>Marked tunes</h1>\n<p class=\"facts\"><span>%s</span> <span>%s</span></p></header>\n<main>\n"
-                        .formatted(Html.text(name), count(lines)));
-        body.append(
-                "<p id=\"find\" hidden><label>Find <input type=\"search\" id=\"sought\" autocomplete=\"off\"></label> <span id=\"hits\" role=\"status\"></span></p>\n");
-        body.append("<div class=\"wide\">").append(HEAD);
-        lines.stream().filter(line -> line.summary() != null).forEach(line -> body.append(row(line)));
-        body.append("</tbody></table></div>\n").append(refused(lines)).append("</main>\n</body>\n");
-        return PageFrame.around("Marked tunes", "", PageFrame.script(SharedFiles.SCRIPT), body.toString());
+                "<body class=\"index\">\n<header><h1 dir=\"auto\">%s</h1>\n".formatted(Html.text(title)));
+        if (parts.size() == 1) {
+            body.append(facts(parts.get(0).name(), parts.get(0).count()));
+        }
+        body.append("</header>\n<main>\n<p id=\"find\" hidden><label>Find <input type=\"search\" id=\"sought\""
+                + " autocomplete=\"off\"></label> <span id=\"hits\" role=\"status\"></span></p>\n<div id=\"tunes\">\n");
+        for (IndexPart part : parts) {
+            if (parts.size() > 1) {
+                body.append("<h2>%s</h2>\n".formatted(Html.text(part.name()))).append(facts(part.count()));
+            }
+            body.append(table(part));
+        }
+        body.append("</div>\n");
+        parts.forEach(part -> body.append(refused(part, parts.size() > 1)));
+        body.append("</main>\n</body>\n");
+        return PageFrame.around(title, "", PageFrame.script(SharedFiles.SCRIPT), body.toString());
     }
 
-    private static String count(List<IndexLine> lines) {
-        long marked = lines.stream().filter(line -> line.summary() != null).count();
-        long not = lines.size() - marked;
-        return "%d %s%s"
-                .formatted(marked, marked == 1 ? "tune" : "tunes", not == 0 ? "" : ", %d not marked".formatted(not));
+    private static String facts(String... facts) {
+        StringBuilder spans = new StringBuilder("<p class=\"facts\">");
+        for (String fact : facts) {
+            spans.append("<span>").append(Html.text(fact)).append("</span> ");
+        }
+        return spans.append("</p>\n").toString();
+    }
+
+    private static String table(IndexPart part) {
+        StringBuilder table = new StringBuilder(HEAD.formatted(Html.text(part.name())));
+        part.lines().stream().filter(line -> line.summary() != null).forEach(line -> table.append(row(line)));
+        return table.append("</tbody></table>\n").toString();
     }
 
     private static String row(IndexLine line) {
@@ -55,12 +71,15 @@ public final class IndexPage {
                         summary.cost().total());
     }
 
-    private static String refused(List<IndexLine> lines) {
+    private static String refused(IndexPart part, boolean named) {
         StringBuilder list = new StringBuilder();
-        lines.stream()
+        part.lines().stream()
                 .filter(line -> line.summary() == null)
                 .forEach(line -> list.append("<li><b dir=\"auto\">%s</b>: %s</li>\n"
                         .formatted(Html.text(line.title()), Html.text(line.why()))));
-        return list.isEmpty() ? "" : "<section id=\"refused\"><h2>Not marked</h2>\n<ul>\n" + list + "</ul></section>\n";
+        return list.isEmpty()
+                ? ""
+                : "<section class=\"refused\"><h2>Not marked%s</h2>\n<ul>\n%s</ul></section>\n"
+                        .formatted(named ? ": " + Html.text(part.name()) : "", list);
     }
 }

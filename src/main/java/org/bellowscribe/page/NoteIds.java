@@ -18,11 +18,20 @@ public final class NoteIds {
      * @return by 0-based place among all notes of the file
      */
     public static SortedMap<Integer, String> of(Tune tune) {
+        return of(tune, "");
+    }
+
+    /**
+     * Returns the same ids with something before them, so that two scores may stand on one page.
+     *
+     * @param before begins with a letter, or is empty
+     */
+    public static SortedMap<Integer, String> of(Tune tune, String before) {
         SortedMap<Integer, String> ids = new TreeMap<>();
         for (Event event : tune.events()) {
             List<Integer> notes = event.noteIndices();
             for (int i = 0; i < notes.size(); i++) {
-                ids.put(notes.get(i), "n" + event.index() + (i == 0 ? "" : "-" + i));
+                ids.put(notes.get(i), before + "n" + event.index() + (i == 0 ? "" : "-" + i));
             }
         }
         return ids;

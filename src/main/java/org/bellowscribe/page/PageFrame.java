@@ -1,10 +1,10 @@
 package org.bellowscribe.page;
 
 /** What every page has around it: its head, the style sheet, and that nothing may be loaded from anywhere else. */
-final class PageFrame {
+public final class PageFrame {
 
     /** Stands in every file that is ours, so that no other is ever written over. */
-    static final String OURS = "<meta name=\"generator\" content=\"Bellowscribe\">";
+    public static final String OURS = "<meta name=\"generator\" content=\"Bellowscribe\">";
 
     // Scripts, styles and the font of the engraver come with the page; there is no network.
     private static final String SOURCES = "default-src 'none'; script-src 'self' file: 'wasm-unsafe-eval'; "
@@ -20,7 +20,7 @@ final class PageFrame {
      * @param head further elements of the head
      * @param body what it shows
      */
-    static String around(String title, String root, String head, String body) {
+    public static String around(String title, String root, String head, String body) {
         return """
                 <!DOCTYPE html>
                 <html lang="en">
@@ -38,7 +38,7 @@ final class PageFrame {
     }
 
     /** Returns the element that loads a script once the page is read. */
-    static String script(String link) {
+    public static String script(String link) {
         return "<script defer src=\"" + link + "\"></script>\n";
     }
 }

@@ -3,7 +3,10 @@ package org.bellowscribe.page;
 import java.util.List;
 import java.util.Locale;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.difficulty.TermPoints;
+import org.bellowscribe.exercise.Exercise;
+import org.bellowscribe.exercise.Exercises;
 import org.bellowscribe.report.DifficultyText;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
@@ -14,12 +17,14 @@ final class PractiseSection {
     // What would be shown as nothing is left out.
     private static final double LEAST = 0.05;
 
+    private final DecidedTune decided;
     private final Tune tune;
     private final Difficulty difficulty;
     private final List<String> measures;
 
-    PractiseSection(Tune tune, Difficulty difficulty) {
-        this.tune = tune;
+    PractiseSection(DecidedTune decided, Difficulty difficulty) {
+        this.decided = decided;
+        tune = decided.tune();
         this.difficulty = difficulty;
         measures = new Whereabouts(tune).measures();
     }
@@ -28,6 +33,7 @@ final class PractiseSection {
     String html() {
         StringBuilder html =
                 new StringBuilder("<p>%s%s</p>\n".formatted(Html.text(DifficultyText.why(difficulty)), first()));
+        html.append(exercises());
         html.append(
                 "<table class=\"costs\"><caption class=\"vh\">Terms of the difficulty</caption><thead><tr>"
                         + "<th scope=\"col\">term</th><th scope=\"col\">points</th><th scope=\"col\">hardest from</th></tr></thead><tbody>\n");
@@ -43,6 +49,35 @@ final class PractiseSection {
             }
         }
         return html.append("</tbody></table>\n").toString();
+    }
+
+    private String exercises() {
+        StringBuilder list = new StringBuilder();
+        for (Exercise exercise : Exercises.of(decided)) {
+            list.append("<li>%s: %s</li>\n".formatted(place(exercise), what(exercise)));
+        }
+        return list.isEmpty() ? "" : "<h3>By itself, slowly</h3>\n<ul class=\"about\">\n" + list + "</ul>\n";
+    }
+
+    private static String what(Exercise exercise) {
+        if (exercise instanceof Exercise.Chunk chunk) {
+            return "the hardest change, from %d&nbsp;%% of the tempo on".formatted(chunk.percent());
+        }
+        return exercise instanceof Exercise.AirMeasure ? "with the air button" : "the left hand alone";
+    }
+
+    private String place(Exercise exercise) {
+        int first = exercise.events().get(0);
+        int last = exercise.events().get(exercise.events().size() - 1);
+        String from = measures.get(tune.events().get(first).measure());
+        String to = measures.get(tune.events().get(last).measure());
+        String words;
+        if (exercise instanceof Exercise.Chunk) {
+            words = "%s to %s".formatted(new Whereabouts(tune).name(first), new Whereabouts(tune).name(last));
+        } else {
+            words = from.equals(to) ? "measure " + from : "measures %s to %s".formatted(from, to);
+        }
+        return "<a href=\"#s%d\">%s</a>".formatted(first, Html.capital(Html.text(words)));
     }
 
     private String first() {

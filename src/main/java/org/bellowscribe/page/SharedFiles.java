@@ -10,13 +10,13 @@ import java.util.Map;
 public final class SharedFiles {
 
     /** Our style sheet, from the folder of the index. */
-    static final String STYLE = "shared/page.css";
+    public static final String STYLE = "shared/page.css";
 
     /** Our script. */
-    static final String SCRIPT = "shared/page.js";
+    public static final String SCRIPT = "shared/page.js";
 
     /** Verovio. */
-    static final String ENGRAVER = "shared/verovio-toolkit-wasm.js";
+    public static final String ENGRAVER = "shared/verovio-toolkit-wasm.js";
 
     private static final Map<String, String> RESOURCES = Map.of(
             STYLE,

@@ -13,6 +13,7 @@ import org.bellowscribe.solver.explain.Explanation;
  * @param tune all that was decided
  * @param remarks all that there is to say about the tune
  * @param explained events whose other ways were priced in advance
+ * @param news what a pupil meets in it for the first time, in words; empty where nobody asked
  * @param style the style of the marks, in whose language the words are
  * @param difficulty how difficult it is
  * @param score the marked score as a compressed file; its notes of melody bear the ids of {@link NoteIds}
@@ -21,6 +22,7 @@ public record TunePage(
         DecidedTune tune,
         List<Diagnostic> remarks,
         List<Explanation> explained,
+        List<String> news,
         Style style,
         Difficulty difficulty,
         byte[] score) {
@@ -29,5 +31,6 @@ public record TunePage(
     public TunePage {
         remarks = List.copyOf(remarks);
         explained = List.copyOf(explained);
+        news = List.copyOf(news);
     }
 }

@@ -2,6 +2,7 @@ package org.bellowscribe.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.drawing.ButtonUse;
 import org.bellowscribe.report.TuneSummary;
@@ -57,7 +58,8 @@ public final class TunePages {
         add(sections, "bellows", "Bellows", new BellowsSection(tune).html());
         add(sections, "words", "Every mark in words", new StepSection(tune, page.style()).html());
         add(sections, "reasons", "Why not otherwise", new ExplainSection(tune.tune()).html(page.explained()));
-        add(sections, "practise", "What to practise", new PractiseSection(tune.tune(), page.difficulty()).html());
+        add(sections, "practise", "What to practise", new PractiseSection(tune, page.difficulty()).html());
+        add(sections, "new", "New in this tune", list(page.news()));
         add(sections, "notable", "Worth a look", new AboutSection(tune).html());
         add(sections, "costs", "What it costs", CostSection.of(tune.solution().cost()));
         add(
@@ -66,6 +68,12 @@ public final class TunePages {
                 "Remarks",
                 RemarkSection.of(page.remarks(), tune.tune().measures().size()));
         return sections;
+    }
+
+    private static String list(List<String> lines) {
+        return lines.isEmpty()
+                ? ""
+                : lines.stream().map(Html::text).collect(Collectors.joining("</li>\n<li>", "<ul><li>", "</li></ul>\n"));
     }
 
     private static void add(List<String> sections, String id, String title, String content) {

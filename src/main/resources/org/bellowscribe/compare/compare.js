@@ -94,6 +94,35 @@
       event.preventDefault();
     }
   });
+  // Scores are engraved as they come near, each once for the width that there is.
+  let toolkit = null;
+  function engrave(place) {
+    const data = window.bellowscribeScores[place.dataset.score];
+    if (!toolkit || !data || !bellowscribeEngrave(toolkit, place, data, place.clientWidth)) return;
+    for (const step of place.dataset.other.split(" ").filter(Boolean)) {
+      const name = place.dataset.score + "n" + step;
+      place.querySelectorAll(`[id="${name}"],[id^="${name}-"]`).forEach((note) => note.classList.add("differs"));
+    }
+  }
+  function ready() {
+    toolkit = new verovio.toolkit();
+    const places = document.querySelectorAll(".engraved");
+    const seen = new IntersectionObserver((all) => {
+      all.filter((each) => each.isIntersecting).forEach(({ target }) => {
+        seen.unobserve(target);
+        engrave(target);
+      });
+    }, { rootMargin: "600px" });
+    places.forEach((place) => seen.observe(place));
+    window.addEventListener("beforeprint", () => places.forEach((place) => place.querySelector("svg") || engrave(place)));
+    document.documentElement.dataset.ready = "yes";
+  }
+  window.addEventListener("DOMContentLoaded", () => {
+    if (!window.verovio) return;
+    if (verovio.module.calledRun) ready();
+    else verovio.module.onRuntimeInitialized = ready;
+  });
+
   document.getElementById("save").hidden = false;
   restore();
   progress();

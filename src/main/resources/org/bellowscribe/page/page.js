@@ -5,25 +5,46 @@ const $ = id => document.getElementById(id);
 const all = (what, within = document) => [...within.querySelectorAll(what)];
 const make = (name, set = {}) => Object.assign(document.createElement(name), set);
 
-/* The index: sorted by any column, tunes found by their titles. */
-function index(table) {
-  const body = table.tBodies[0], rows = [...body.rows];
-  const value = (row, i) => row.cells[i].textContent.trim();
-  all("thead th", table).forEach((th, i) => {
-    const button = make("button", {type: "button", textContent: th.textContent});
-    button.onclick = () => {
-      const down = th.getAttribute("aria-sort") === "ascending";
-      all("thead th", table).forEach(other => other.removeAttribute("aria-sort"));
-      th.setAttribute("aria-sort", down ? "descending" : "ascending");
-      const sign = down ? -1 : 1;
-      const by = (a, b) => i ? parseFloat(value(a, i)) - parseFloat(value(b, i)) : value(a, 0).localeCompare(value(b, 0));
-      rows.sort((a, b) => sign * by(a, b)).forEach(row => body.append(row));
-    };
-    th.replaceChildren(button);
+/* A score is engraved into a place for a width in pixels; for paper if that is 0. */
+window.bellowscribeEngrave = (toolkit, place, score, room) => {
+  const scale = room ? room < 500 ? 34 : 42 : 36;
+  toolkit.setOptions({
+    pageWidth: room ? Math.max(600, Math.round(room * 100 / scale)) : 2450, pageHeight: room ? 60000 : 3200, adjustPageHeight: true, scale,
+    pageMarginLeft: 20, pageMarginRight: 20, pageMarginTop: 30, pageMarginBottom: 30,
+    header: "none", footer: "none", breaks: "auto", svgViewBox: true, lyricSize: 4.2, lyricWordSpace: 2.2, spacingLinear: 0.3, spacingNonLinear: 0.58, spacingSystem: room ? 6 : 3
   });
+  if (!toolkit.loadZipDataBase64(score)) return false;
+  place.innerHTML = "";
+  for (let page = 1; page <= toolkit.getPageCount(); page++) {
+    const holder = make("div", {className: "page"});
+    holder.innerHTML = toolkit.renderToSVG(page);
+    place.append(holder);
+  }
+  all("svg", place).forEach(svg => svg.setAttribute("aria-hidden", "true"));
+  return true;
+};
+
+/* The index: each table sorted by any column, tunes of all found by their titles. */
+function index(tables) {
+  const value = (row, i) => row.cells[i].textContent.trim();
+  for (const table of tables) {
+    const body = table.tBodies[0], rows = [...body.rows];
+    all("thead th", table).forEach((th, i) => {
+      const button = make("button", {type: "button", textContent: th.textContent});
+      button.onclick = () => {
+        const down = th.getAttribute("aria-sort") === "ascending";
+        all("thead th", table).forEach(other => other.removeAttribute("aria-sort"));
+        th.setAttribute("aria-sort", down ? "descending" : "ascending");
+        const sign = down ? -1 : 1;
+        const by = (a, b) => i ? parseFloat(value(a, i)) - parseFloat(value(b, i)) : value(a, 0).localeCompare(value(b, 0));
+        rows.sort((a, b) => sign * by(a, b)).forEach(row => body.append(row));
+      };
+      th.replaceChildren(button);
+    });
+  }
   $("find").hidden = false;
   $("sought").oninput = () => {
-    const sought = $("sought").value.trim().toLocaleLowerCase();
+    const sought = $("sought").value.trim().toLocaleLowerCase(), rows = tables.flatMap(table => [...table.tBodies[0].rows]);
     let hits = 0;
     for (const row of rows) {
       row.hidden = !value(row, 0).toLocaleLowerCase().includes(sought);
@@ -203,20 +224,7 @@ function tune(data) {
     const place = $("score"), room = paper === true ? 0 : place.clientWidth;
     if (!toolkit || Math.abs(room - width) < 20) return;
     width = room;
-    const scale = paper === true ? 36 : room < 500 ? 34 : 42;
-    toolkit.setOptions({
-      pageWidth: room ? Math.max(600, Math.round(room * 100 / scale)) : 2450, pageHeight: room ? 60000 : 3200, adjustPageHeight: true, scale,
-      pageMarginLeft: 20, pageMarginRight: 20, pageMarginTop: 30, pageMarginBottom: 30,
-      header: "none", footer: "none", breaks: "auto", svgViewBox: true, lyricSize: 4.2, lyricWordSpace: 2.2, spacingLinear: 0.3, spacingNonLinear: 0.58, spacingSystem: room ? 6 : 3
-    });
-    if (!toolkit.loadZipDataBase64(data.score)) throw new Error("no score");
-    place.innerHTML = "";
-    for (let page = 1; page <= toolkit.getPageCount(); page++) {
-      const holder = make("div", {className: "page"});
-      holder.innerHTML = toolkit.renderToSVG(page);
-      place.append(holder);
-    }
-    all("svg", place).forEach(svg => svg.setAttribute("aria-hidden", "true"));
+    if (!bellowscribeEngrave(toolkit, place, data.score, room)) throw new Error("no score");
     box = make("div", {className: "box", hidden: true});
     place.append(box);
     if (now >= 0) showNote(plays[now]);
@@ -484,5 +492,5 @@ function tune(data) {
 }
 
 if (window.bellowscribe) tune(window.bellowscribe);
-if ($("tunes")) index($("tunes"));
+if ($("tunes")) index(all("table", $("tunes")));
 })();

@@ -60,8 +60,8 @@ class ArchitectureTest {
             Map.entry("marking", Set.of("stage", "exercise", "report", "sound")),
             Map.entry("drawing", Set.of("decision", "replay")),
             Map.entry("sound", Set.of("decision", "lefthand")),
-            Map.entry("compare", Set.of("report")),
-            Map.entry("page", Set.of("report", "words", "drawing")),
+            Map.entry("compare", Set.of("page")),
+            Map.entry("page", Set.of("report", "words", "drawing", "exercise")),
             Map.entry("batch", Set.of("marking", "words", "drawing", "sound", "compare", "page")),
             Map.entry("edition", Set.of("annotation", "report", "syllabus")),
             Map.entry("cli", Set.of("batch", "book", "edition"))));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.bellowscribe.replay.Played;
@@ -35,8 +36,8 @@ class ComparePageTest {
                 .air(AirUse.LIGHT, 2500);
         return new ComparedTune(
                 "test.musicxml",
-                new ComparedTune.Side(a, one.decided(), "test.A.musicxml", "test.A.bellows.svg"),
-                new ComparedTune.Side(b, other.decided(), "test.B.musicxml", "test.B.bellows.svg"));
+                new ComparedTune.Side(a, one.decided(), "test.A.musicxml", new byte[] {1}),
+                new ComparedTune.Side(b, other.decided(), "test.B.musicxml", new byte[] {2}));
     }
 
     private static final List<ComparedTune> ONE = List.of(compared(TUNE, "along-the-row", "learner"));
@@ -52,7 +53,7 @@ class ComparePageTest {
                 "The two ways differ at 4 of 4 notes and rests: the direction of the bellows at 1, the button at 1, the"
                         + " finger at 2, the left hand at 1, the air button at 1.",
                 found.words());
-        assertEquals(Set.of(0, 1), found.measures());
+        assertEquals(Set.of(0, 1, 2, 3), found.events());
     }
 
     @Test
@@ -100,7 +101,7 @@ class ComparePageTest {
         assertEquals(count(page, "<input") + count(page, "<textarea"), count(page, "<label"));
         assertEquals(1, count(page, "<legend>"));
         assertEquals(count(page, "<table"), count(page, "<caption>"));
-        assertEquals(count(page, "<img"), count(page, "alt=\"What"));
+        assertEquals(2, count(page, "role=\"img\" aria-label=\"Measures 1-2: from "));
     }
 
     @Test
@@ -115,7 +116,8 @@ class ComparePageTest {
                 TUNE.playOrder(),
                 List.of());
         String page = ComparePage.of(List.of(compared(odd, "a", "b")), null);
-        assertEquals(1, count(page, "<script"));
+        assertEquals(4, count(page, "<script defer src="));
+        assertEquals(4, count(page, "<script"));
         assertTrue(page.contains("&lt;/h2&gt;&lt;script&gt;alert(1)&lt;/script&gt;&quot; \uFFFD"), page);
     }
 
@@ -134,10 +136,31 @@ class ComparePageTest {
     @Test
     void scriptAndLookComeWithThePage() {
         String page = ComparePage.of(ONE, null);
-        for (String name : ComparePage.BESIDE) {
-            assertTrue(page.contains("\"" + name + "\""), name);
-            String text = new String(ComparePage.file(name), StandardCharsets.UTF_8);
-            assertFalse(text.matches("(?s).*(https?:|fetch\\(|import ).*"), name);
+        for (Map.Entry<String, byte[]> file : ComparePage.shared().entrySet()) {
+            String name = file.getKey();
+            if (name.endsWith(".js") || name.endsWith(".css")) {
+                assertTrue(page.contains("\"" + name + "\""), name);
+            }
+            if (name.contains("compare")) {
+                String text = new String(file.getValue(), StandardCharsets.UTF_8);
+                assertFalse(text.matches("(?s).*(https?:|fetch\\(|import ).*"), name);
+            }
         }
+    }
+
+    @Test
+    void allOurScriptsTogetherAreThirtyKilobytesAtMost() {
+        Map<String, byte[]> shared = ComparePage.shared();
+        int bytes = shared.get("shared/page.js").length + shared.get("shared/compare.js").length;
+        assertTrue(bytes <= 30_000, bytes + " bytes");
+    }
+
+    @Test
+    void eachScoreIsHandedOverUnderItsOwnName() {
+        String a = ComparedTune.before("test.musicxml", "A");
+        assertTrue(ComparePage.of(ONE, null).contains("data-score=\"" + a + "\" data-other=\"0 1 2 3\""));
+        assertTrue(ComparePage.scores(ONE).contains("\"" + a + "\":\"AQ==\""));
+        assertNotEquals(a, ComparedTune.before("test.musicxml", "B"));
+        assertNotEquals(a, ComparedTune.before("other.musicxml", "A"));
     }
 }

@@ -2,48 +2,54 @@ package org.bellowscribe.compare;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import org.bellowscribe.diagnostic.PlainText;
+import org.bellowscribe.page.Html;
 
 /** Writes HTML elements one after the other; all text is escaped. */
-final class Html {
+final class Elements {
 
     private final StringBuilder text = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Opens an element; attributes are names and values in turn. */
-    Html begin(String element, Object... attributes) {
+    Elements begin(String element, Object... attributes) {
         tag(element, attributes);
         open.push(element);
         return this;
     }
 
     /** Closes the element that was opened last. */
-    Html end() {
+    Elements end() {
         text.append("</").append(open.pop()).append(">\n");
         return this;
     }
 
     /** Writes an element without content, such as a picture. */
-    Html empty(String element, Object... attributes) {
+    Elements empty(String element, Object... attributes) {
         tag(element, attributes);
         return this;
     }
 
     /** Writes an element with words in it. */
-    Html leaf(String element, String words, Object... attributes) {
+    Elements leaf(String element, String words, Object... attributes) {
         tag(element, attributes);
         text.append(escaped(words)).append("</").append(element).append(">\n");
         return this;
     }
 
     /** Writes words. */
-    Html words(String words) {
+    Elements words(String words) {
         text.append(escaped(words));
         return this;
     }
 
+    /** Writes a drawing that is an element already. */
+    Elements drawing(String svg) {
+        text.append(svg);
+        return this;
+    }
+
     /** Writes what was written elsewhere. */
-    Html add(Html other) {
+    Elements add(Elements other) {
         text.append(other.text);
         return this;
     }
@@ -67,10 +73,6 @@ final class Html {
     }
 
     private static String escaped(String words) {
-        return PlainText.line(words)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
+        return Html.text(words);
     }
 }
