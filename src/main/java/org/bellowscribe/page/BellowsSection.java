@@ -20,6 +20,8 @@ final class BellowsSection {
     private static final String KEY_OF_AIR = " A thick upright stroke is air through the button; the dotted line is how it"
             + " would go on without the button, up to a cross where the bellows would be at their end.";
 
+    private static final double WHOLE = 100;
+
     private final DecidedTune tune;
     private final List<Sounding> performance;
     private final List<PlayedMeasure> played;
@@ -31,7 +33,7 @@ final class BellowsSection {
         performance = Performance.of(tune.tune(), tune.instrument(), tune.solution());
         played = PlayedMeasure.of(tune.tune(), performance);
         places = new Whereabouts(tune.tune());
-        percent = 100 / tune.instrument().bellows().capacity();
+        percent = WHOLE / tune.instrument().bellows().capacity();
     }
 
     /** Returns the section's content. */
@@ -74,10 +76,14 @@ final class BellowsSection {
             low = after(i) < after(low) ? i : low;
             high = after(i) > after(high) ? i : high;
         }
-        return performance.isEmpty()
-                ? "Nothing is played."
-                : "Nearest to closed: %d&nbsp;%% open after %s. Nearest to fully open: %d&nbsp;%% after %s."
-                        .formatted(Math.round(after(low)), place(low), Math.round(after(high)), place(high));
+        if (performance.isEmpty()) {
+            return "Nothing is played.";
+        }
+        boolean closing = after(low) <= WHOLE - after(high);
+        String least = "least open after %s: %d&nbsp;%%".formatted(place(low), Math.round(after(low)));
+        String most = "most open after %s: %d&nbsp;%%".formatted(place(high), Math.round(after(high)));
+        return "<b>The bellows come nearest to their end</b> where they are %s. They are %s."
+                .formatted(closing ? least : most, closing ? most : least);
     }
 
     private double after(int place) {

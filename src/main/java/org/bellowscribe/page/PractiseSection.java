@@ -14,25 +14,29 @@ import org.bellowscribe.score.Whereabouts;
 /** How difficult a tune is, term by term, each with the measure where there is most of it: what to practise first. */
 final class PractiseSection {
 
+    private static final int FULL = 100;
+
     // What would be shown as nothing is left out.
     private static final double LEAST = 0.05;
 
-    private final DecidedTune decided;
+    private final List<Exercise> exercises;
     private final Tune tune;
     private final Difficulty difficulty;
+    private final Whereabouts places;
     private final List<String> measures;
 
     PractiseSection(DecidedTune decided, Difficulty difficulty) {
-        this.decided = decided;
+        exercises = Exercises.of(decided);
         tune = decided.tune();
         this.difficulty = difficulty;
-        measures = new Whereabouts(tune).measures();
+        places = new Whereabouts(tune);
+        measures = places.measures();
     }
 
     /** Returns the section's content. */
     String html() {
         StringBuilder html =
-                new StringBuilder("<p>%s%s</p>\n".formatted(Html.text(DifficultyText.why(difficulty)), first()));
+                new StringBuilder("<p>%s%s</p>\n".formatted(first(), Html.text(DifficultyText.why(difficulty))));
         html.append(exercises());
         html.append(
                 "<table class=\"costs\"><caption class=\"vh\">Terms of the difficulty</caption><thead><tr>"
@@ -53,46 +57,71 @@ final class PractiseSection {
 
     private String exercises() {
         StringBuilder list = new StringBuilder();
-        for (Exercise exercise : Exercises.of(decided)) {
-            list.append("<li>%s: %s</li>\n".formatted(place(exercise), what(exercise)));
+        for (Exercise exercise : exercises) {
+            list.append("<li>%s: %s</li>\n".formatted(link(exercise), what(exercise)));
         }
         return list.isEmpty() ? "" : "<h3>By itself, slowly</h3>\n<ul class=\"about\">\n" + list + "</ul>\n";
     }
 
     private static String what(Exercise exercise) {
         if (exercise instanceof Exercise.Chunk chunk) {
-            return "the hardest change, from %d&nbsp;%% of the tempo on".formatted(chunk.percent());
+            return name(chunk) + from(chunk);
         }
         return exercise instanceof Exercise.AirMeasure ? "with the air button" : "the left hand alone";
     }
 
-    private String place(Exercise exercise) {
-        int first = exercise.events().get(0);
-        int last = exercise.events().get(exercise.events().size() - 1);
-        String from = measures.get(tune.events().get(first).measure());
-        String to = measures.get(tune.events().get(last).measure());
-        String words;
-        if (exercise instanceof Exercise.Chunk) {
-            words = "%s to %s".formatted(new Whereabouts(tune).name(first), new Whereabouts(tune).name(last));
-        } else {
-            words = from.equals(to) ? "measure " + from : "measures %s to %s".formatted(from, to);
-        }
-        return "<a href=\"#s%d\">%s</a>".formatted(first, Html.capital(Html.text(words)));
+    private static String name(Exercise.Chunk chunk) {
+        return chunk.hardest().id().replace('-', ' ');
     }
 
+    private static String from(Exercise.Chunk chunk) {
+        return chunk.percent() == FULL ? "" : ", from %d&nbsp;%% of the tempo on".formatted(chunk.percent());
+    }
+
+    private String link(Exercise exercise) {
+        int first = exercise.events().get(0);
+        int last = exercise.events().get(exercise.events().size() - 1);
+        boolean whole = !(exercise instanceof Exercise.Chunk);
+        return "<a href=\"#s%d\">%s</a>"
+                .formatted(first, Html.capital(Html.text(whole ? measures(first, last) : notes(first, last))));
+    }
+
+    private String measures(int first, int last) {
+        String from = measure(first);
+        String to = measure(last);
+        return from.equals(to) ? "measure " + from : "measures %s to %s".formatted(from, to);
+    }
+
+    private String notes(int first, int last) {
+        String from = places.name(first);
+        String to = places.name(last);
+        String measure = "measure " + measure(first) + ", ";
+        return to.startsWith(measure) ? from + " to " + to.substring(measure.length()) : from + " to " + to;
+    }
+
+    private String measure(int event) {
+        return measures.get(tune.events().get(event).measure());
+    }
+
+    /** Says what to practise first: the hardest change, or else where there is most of what makes the tune hard. */
     private String first() {
+        for (Exercise exercise : exercises) {
+            if (exercise instanceof Exercise.Chunk chunk) {
+                return "<b>Practise first</b> %s, where the change is hardest (%s)%s. "
+                        .formatted(link(chunk), name(chunk), from(chunk));
+            }
+        }
         return difficulty.reasons().stream()
                 .filter(term -> term.event() >= 0)
                 .findFirst()
-                .map(term -> " Practise first from %s on, for %s."
+                .map(term -> "<b>Practise first</b> from %s on, for %s. "
                         .formatted(place(term.event()), Html.text(term.term().label())))
                 .orElse("");
     }
 
     private String place(int event) {
         return "<a href=\"#s%d\">measure %s</a>"
-                .formatted(
-                        event, Html.text(measures.get(tune.events().get(event).measure())));
+                .formatted(event, Html.text(measure(event)));
     }
 
     private static String number(String format, double value) {

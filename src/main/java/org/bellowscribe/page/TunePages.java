@@ -38,7 +38,7 @@ public final class TunePages {
         body.append("<h1 dir=\"auto\">%s</h1>\n".formatted(Html.text(tune.tune().title())));
         body.append("<p class=\"facts\">%s</p></header>\n<main>\n".formatted(facts(tune)));
         body.append("""
-                <section id="sheet" aria-labelledby="h-sheet" hidden><h2 id="h-sheet">Score</h2><div id="score" role="group" tabindex="0" aria-label="Score; left and right arrow choose a note"><p>The score is being engraved.</p></div></section>
+                <section id="sheet" aria-labelledby="h-sheet" hidden><h2 id="h-sheet">Score</h2><p class="key">Choose a note in the score, the curve, the buttons or the words; Play begins there.</p><div id="score" role="group" tabindex="0" aria-label="Score; left and right arrow choose a note"><p>The score is being engraved.</p></div></section>
                 <div class="side">
                 <section id="now" aria-labelledby="h-now" hidden><h2 id="h-now">This note</h2><p id="where"></p><p id="what"></p><div id="why"></div></section>
                 """);

@@ -46,10 +46,10 @@ class BookReportTest {
         String index = read("index.html");
         assertTrue(index.contains("<h1 dir=\"auto\">Two &lt;boxes&gt;</h1>"), index);
         assertEquals(1, index.split("<h2>D/G, 21 buttons", -1).length - 1, index);
-        assertEquals(1, index.split("<h2>D, one row", -1).length - 1, index);
+        assertEquals(1, index.split("<h2>one-row D, 10 buttons", -1).length - 1, index);
         int first = index.indexOf("href=\"tunes/dg-21/scale.html\"");
         int second = index.indexOf("href=\"tunes/one-row/scale.html\"");
-        int between = index.indexOf("<h2>D, one row");
+        int between = index.indexOf("<h2>one-row D, 10 buttons");
         assertTrue(0 < first && first < between && between < second, index);
         assertTrue(index.contains("<h2>Not marked: D/G, 21 buttons"), index);
     }
