@@ -21,6 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
  * What a report costs: {@code mvn -B test -Dmeasure=report-cost}. Time is that of the processor, of the demo book and every
  * twelfth shared tune, marked with and without a report in turn; memory is what a process of its own takes at most, its heap
  * kept small, for few and for many tunes.
+ *
+ * <p>Last measured on two busy cores: 49 tunes, twice, 37.1 s marked and 38.1 s with a report, 1.03 times; with a heap of 64
+ * MB 300 tunes took 116 MB at most and 6,000 tunes 129 MB.
  */
 @Tag("report-cost")
 class ReportCostTest {
