@@ -61,8 +61,8 @@ public final class CompareJob implements Job {
         Path score = source.beside("." + letter + name.substring(name.lastIndexOf('.')));
         AtomicFile.write(score, played.score().encode());
         String before = ComparedTune.before(link(source.target()), letter);
-        byte[] engraved = NamedNotes.compressed(
-                played.score(), NoteIds.of(played.tune().tune(), before));
+        byte[] engraved =
+                NamedNotes.compressed(played.score(), NoteIds.of(played.tune().tune(), before));
         return new ComparedTune.Side(way.name(), played.tune(), link(score), engraved);
     }
 

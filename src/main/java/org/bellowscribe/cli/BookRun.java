@@ -7,8 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.LegendEntry;
-import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.ReportFolder;
+import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
 final class BookRun {
 
     /** What a book file does not say. */
-    private static final List<CommandOption<?>> TAKEN =
-            List.of(
+    private static final List<CommandOption<?>> TAKEN = List.of(
             FileOptions.OUT,
             FileOptions.THREADS,
             FileOptions.QUIET,
@@ -77,7 +76,8 @@ final class BookRun {
             if (pages != null) {
                 terminal.out()
                         .println("%nOpen the report in a browser: %s"
-                                .formatted(ReportFolder.finish(pages, loaded.book().title(), parts)));
+                                .formatted(
+                                        ReportFolder.finish(pages, loaded.book().title(), parts)));
             }
             return worst;
         } catch (DiagnosedException e) {
@@ -153,8 +153,8 @@ final class BookRun {
     }
 
     private static List<String> news(EditionTune tune) {
-        String all = NewWords.all(
-                tune.news(), tune.style(), tune.tune().instrument().rows());
+        String all =
+                NewWords.all(tune.news(), tune.style(), tune.tune().instrument().rows());
         return all.isEmpty() ? List.of() : List.of(all.split("; "));
     }
 

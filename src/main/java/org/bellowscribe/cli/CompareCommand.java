@@ -71,7 +71,8 @@ final class CompareCommand implements Command {
         if (out == null) {
             throw new UsageException("Where should the page go?%n  Maybe add --out and a folder.".formatted());
         }
-        Sources sources = Sources.find(FileOptions.wanted(words, words.rest(), terminal, file -> Wanted.Beside.NOTHING), out);
+        Sources sources =
+                Sources.find(FileOptions.wanted(words, words.rest(), terminal, file -> Wanted.Beside.NOTHING), out);
         if (sources.found().size() > MOST) {
             throw new UsageException("These are %d tunes, and a page takes %d.%n  Maybe compare them in several pages."
                     .formatted(sources.found().size(), MOST));

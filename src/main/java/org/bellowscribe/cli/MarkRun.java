@@ -38,11 +38,7 @@ record MarkRun(
         Sources sources = find(words, plans, terminal);
         plans.require();
         SteeringOptions.requireOneTune(words, sources.found().size());
-        return new MarkRun(
-                words,
-                plans,
-                sources,
-                ReportOptions.folder(words, sources.found()));
+        return new MarkRun(words, plans, sources, ReportOptions.folder(words, sources.found()));
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {

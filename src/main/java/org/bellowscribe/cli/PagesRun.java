@@ -55,7 +55,8 @@ final class PagesRun {
     }
 
     private Path index(Kept kept) throws DiagnosedException {
-        List<IndexPart> parts = List.of(new IndexPart(name, Objects.requireNonNull(folder).lines(kept.results())));
+        List<IndexPart> parts =
+                List.of(new IndexPart(name, Objects.requireNonNull(folder).lines(kept.results())));
         return ReportFolder.finish(folder.folder(), "Marked tunes", parts);
     }
 

@@ -10,7 +10,6 @@ import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
-import org.bellowscribe.difficulty.grading.Grading;
 import org.jspecify.annotations.Nullable;
 
 /** Pages to look at and listen to. */

@@ -61,9 +61,8 @@ final class TuneSection {
 
     private void content(ComparedTune tune) {
         html.begin("div", "class", "ways");
-        String different = Differences.of(tune).events().stream()
-                .map(String::valueOf)
-                .collect(Collectors.joining(" "));
+        String different =
+                Differences.of(tune).events().stream().map(String::valueOf).collect(Collectors.joining(" "));
         way("A", tune.a(), tune.file(), different);
         way("B", tune.b(), tune.file(), different);
         html.end();

@@ -41,8 +41,7 @@ final class Curve {
     void draw(CurveRows.Row row, Svg svg, double y) {
         double capacity = tune.instrument().bellows().capacity();
         double units = (paper.right() - paper.left()) / longest;
-        CurveScale scale =
-                new CurveScale(paper, y + paper.head(), row.first().starts(), units, capacity);
+        CurveScale scale = new CurveScale(paper, y + paper.head(), row.first().starts(), units, capacity);
         CurveLine line = new CurveLine(svg, tune, performance);
         svg.begin("g", "class", "row");
         new CurveFrame(svg, tune.instrument().bellows(), scale).draw(row);

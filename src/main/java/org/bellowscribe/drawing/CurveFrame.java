@@ -53,15 +53,7 @@ final class CurveFrame {
 
     private void reserve(double from, double to, double right) {
         double y = scale.y(from);
-        svg.rect(
-                paper.left(),
-                y,
-                right - paper.left(),
-                scale.y(to) - y,
-                "class",
-                "reserve",
-                "fill",
-                paper.reserve());
+        svg.rect(paper.left(), y, right - paper.left(), scale.y(to) - y, "class", "reserve", "fill", paper.reserve());
     }
 
     private void comfort(double right) {
@@ -87,8 +79,7 @@ final class CurveFrame {
         StringBuilder ticks = new StringBuilder();
         for (PlayedMeasure measure : section) {
             ticks.append("M%s %sv%s"
-                    .formatted(
-                            Svg.number(scale.x(measure.starts())), Svg.number(scale.bottom()), Svg.number(TICK)));
+                    .formatted(Svg.number(scale.x(measure.starts())), Svg.number(scale.bottom()), Svg.number(TICK)));
         }
         svg.draw("path", "class", "measures", "d", ticks);
     }
@@ -111,8 +102,7 @@ final class CurveFrame {
                 ? words
                 : "%s (%d)".formatted(range(section), first.pass());
         if (paper.letter() * shown.length() <= width + paper.letter()) {
-            svg.words(
-                    x + 4, scale.top() - paper.letter(), shown, "class", "section", "font-weight", "bold");
+            svg.words(x + 4, scale.top() - paper.letter(), shown, "class", "section", "font-weight", "bold");
         }
     }
 

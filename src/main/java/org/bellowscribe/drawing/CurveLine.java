@@ -67,16 +67,13 @@ final class CurveLine {
     }
 
     private void stroke(int first, int end, CurveScale scale) {
-        Way way = new Way(
-                scale.x(times[first]), scale.y(performance.get(first).openingBefore()));
+        Way way = new Way(scale.x(times[first]), scale.y(performance.get(first).openingBefore()));
         for (int place = first; place < end; place++) {
             if (step(place).air() != AirUse.NONE) {
                 way.to(scale.x(middle(place)), scale.y(beforeAir(place)));
                 way.to(scale.x(middle(place)), scale.y(afterAir(place)));
             }
-            way.to(
-                    scale.x(times[place + 1]),
-                    scale.y(performance.get(place).openingAfter()));
+            way.to(scale.x(times[place + 1]), scale.y(performance.get(place).openingAfter()));
         }
         svg.draw("path", "class", step(first).direction().label(), "d", way);
     }

@@ -17,8 +17,9 @@ final class BellowsSection {
 
     private static final String KEY =
             "Falling: push. Rising: pull. Between the broken lines is comfortable; shaded at the ends is reserve.";
-    private static final String KEY_OF_AIR = " A thick upright stroke is air through the button; the dotted line is how it"
-            + " would go on without the button, up to a cross where the bellows would be at their end.";
+    private static final String KEY_OF_AIR =
+            " A thick upright stroke is air through the button; the dotted line is how it"
+                    + " would go on without the button, up to a cross where the bellows would be at their end.";
 
     private static final double WHOLE = 100;
 
@@ -95,8 +96,7 @@ final class BellowsSection {
             return "The air button is never pressed.";
         }
         double start = performance.get(0).openingBefore();
-        WithoutAir course =
-                new AirLeftOut(performance, tune.instrument().bellows(), step -> true).follow(0, start);
+        WithoutAir course = new AirLeftOut(performance, tune.instrument().bellows(), step -> true).follow(0, start);
         if (course.end() == WithoutAir.End.LASTS) {
             double off = (course.lastOpening() - start) * percent;
             return "Without the air button one playing would end %d&nbsp;%% %s open than it began, and the next would begin so."

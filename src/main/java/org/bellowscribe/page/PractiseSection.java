@@ -2,8 +2,8 @@ package org.bellowscribe.page;
 
 import java.util.List;
 import java.util.Locale;
-import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.decision.DecidedTune;
+import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.difficulty.TermPoints;
 import org.bellowscribe.exercise.Exercise;
 import org.bellowscribe.exercise.Exercises;
@@ -120,8 +120,7 @@ final class PractiseSection {
     }
 
     private String place(int event) {
-        return "<a href=\"#s%d\">measure %s</a>"
-                .formatted(event, Html.text(measure(event)));
+        return "<a href=\"#s%d\">measure %s</a>".formatted(event, Html.text(measure(event)));
     }
 
     private static String number(String format, double value) {

@@ -46,15 +46,14 @@ final class StepSection {
             }
             place++;
             // HTML lets cells and rows end where the next begin; there are many of them.
-            table.append(
-                    "<tr id=\"s%d\"><th scope=\"row\"><a href=\"#s%d\">%s:%d</a><td>%s<td>%d\u00A0%%\n"
-                            .formatted(
-                                    event.index(),
-                                    event.index(),
-                                    Html.text(numbers.get(measure)),
-                                    place,
-                                    Html.text(lines.get(event.index()).text()),
-                                    Math.round(step.openingBefore() * percent)));
+            table.append("<tr id=\"s%d\"><th scope=\"row\"><a href=\"#s%d\">%s:%d</a><td>%s<td>%d\u00A0%%\n"
+                    .formatted(
+                            event.index(),
+                            event.index(),
+                            Html.text(numbers.get(measure)),
+                            place,
+                            Html.text(lines.get(event.index()).text()),
+                            Math.round(step.openingBefore() * percent)));
         }
         return table.append(measure < 0 ? "" : "</tbody>")
                 .append("</table></div>\n")

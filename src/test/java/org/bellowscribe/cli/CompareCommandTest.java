@@ -57,8 +57,7 @@ class CompareCommandTest {
                 CommandRun.of("compare", one, "--between", "along-the-row,across-the-rows", "--out", out("out"));
         assertEquals(0, run.code(), run.err());
         assertEquals(
-                List.of(
-                        "compare-scores.js", "compare.html", "one.A.musicxml", "one.B.musicxml", "shared"),
+                List.of("compare-scores.js", "compare.html", "one.A.musicxml", "one.B.musicxml", "shared"),
                 written("out"));
         String page = read("out", "compare.html");
         assertTrue(page.contains("href=\"one.B.musicxml\""));

@@ -83,7 +83,8 @@ class ReportCostTest {
     /** The most memory that a process takes, in KB. */
     private long peak(int tunes) throws IOException, InterruptedException {
         Path scores = Files.createDirectories(folder.resolve("scores-" + tunes));
-        String score = Files.readString(Path.of(ScoreText.file(folder.resolve("one.musicxml"), "D4 E4 F#4 G4 A4 B4 C#5 D5")));
+        String score =
+                Files.readString(Path.of(ScoreText.file(folder.resolve("one.musicxml"), "D4 E4 F#4 G4 A4 B4 C#5 D5")));
         for (int i = 0; i < tunes; i++) {
             Files.writeString(scores.resolve("tune-%05d.musicxml".formatted(i)), score);
         }

@@ -39,8 +39,14 @@ class BellowsRowTest {
     @Test
     void rowsLieInsideTheirFrame() throws Exception {
         SvgText svg = new SvgText(rows().get(0).svg());
-        assertEquals(1, svg.elements("rect").stream()
-                .filter(rect -> rect.getParentNode().getAttributes().getNamedItem("class").getNodeValue().equals("frame"))
-                .count());
+        assertEquals(
+                1,
+                svg.elements("rect").stream()
+                        .filter(rect -> rect.getParentNode()
+                                .getAttributes()
+                                .getNamedItem("class")
+                                .getNodeValue()
+                                .equals("frame"))
+                        .count());
     }
 }
