@@ -27,7 +27,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A headless Chromium of this computer; a test that wants one is skipped, and says so, where there is none. */
 final class Browser implements AutoCloseable {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(30);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;
 
@@ -56,7 +56,7 @@ final class Browser implements AutoCloseable {
                         .usingDriverExecutable(helper.toFile())
                         .build(),
                 options);
-        driver.manage().timeouts().scriptTimeout(PATIENCE);
+        driver.manage().timeouts().scriptTimeout(PATIENCE.multipliedBy(2));
     }
 
     private static Path program(String... names) {

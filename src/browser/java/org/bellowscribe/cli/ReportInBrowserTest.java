@@ -103,8 +103,8 @@ class ReportInBrowserTest {
         browser.look(360, "light");
         browser.openTune(gate);
         browser.click(".strip:nth-of-type(2) svg");
-        // The middle of the drawing is 46 percent of eight measures: the second note of measure 4, in the second playing.
-        assertAllViewsShow(((Long) browser.ask("return window.bellowscribe.order[11][2]")).intValue() + 1);
+        // The middle of the drawing is 44 percent of eight measures: the first note of measure 4, a half, in the second playing.
+        assertAllViewsShow(((Long) browser.ask("return window.bellowscribe.order[11][2]")).intValue());
     }
 
     @Test
