@@ -73,16 +73,18 @@ final class BookRun {
                 ExitCode code = edition(loaded.book(), loaded.editions().get(i), all.get(i), out);
                 worst = code.code() > worst.code() ? code : worst;
             }
-            if (pages != null) {
-                terminal.out()
-                        .println("%nOpen the report in a browser: %s"
-                                .formatted(
-                                        ReportFolder.finish(pages, loaded.book().title(), parts)));
-            }
+            index(loaded.book());
             return worst;
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print(name)));
             return ExitCode.SOME_FAILED;
+        }
+    }
+
+    private void index(Book book) throws DiagnosedException {
+        if (pages != null) {
+            Path index = ReportFolder.finish(pages, book.title(), parts);
+            terminal.out().println("%nOpen the report in a browser: %s".formatted(index));
         }
     }
 

@@ -121,7 +121,9 @@ final class CurveLine {
         double lower = scale.y(Math.min(sounding.openingBefore(), sounding.openingAfter()));
         double y = sounding.airMoved() > 0 ? upper - 6 : lower + 15;
         double x = scale.x(middle(place));
-        boolean beside = y < scale.top() + 12 || y > scale.bottom() - 4;
+        // Between two presses in a row there is no room either.
+        boolean pressedNext = place + 1 < performance.size() && step(place + 1).air() != AirUse.NONE;
+        boolean beside = pressedNext || y < scale.top() + 12 || y > scale.bottom() - 4;
         double within = Math.max(paper.left() + word, Math.min(paper.right() - word, x));
         svg.words(
                 beside ? Math.max(paper.left() + 2 * word, x - 5) : within,
