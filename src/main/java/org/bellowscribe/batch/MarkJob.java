@@ -14,6 +14,7 @@ import org.bellowscribe.marking.BesideSheet;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
+import org.bellowscribe.marking.SheetLines;
 import org.bellowscribe.marking.NamedPins;
 import org.bellowscribe.marking.ReadTune;
 import org.bellowscribe.marking.TuneDecider;
@@ -71,7 +72,7 @@ final class MarkJob {
     }
 
     /** Marks a tune that was decided, with lines of words about it. */
-    MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
+    MarkedTune mark(Decision.Decided decided, SheetLines lines) throws DiagnosedException {
         return marker.mark(decided, lines);
     }
 

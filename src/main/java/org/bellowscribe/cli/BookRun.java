@@ -3,9 +3,12 @@ package org.bellowscribe.cli;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
@@ -20,6 +23,9 @@ import org.bellowscribe.edition.EditionTune;
 import org.bellowscribe.edition.FrontPage;
 import org.bellowscribe.edition.NewWords;
 import org.bellowscribe.edition.TextLines;
+import org.bellowscribe.marking.SheetLines;
+import org.bellowscribe.stage.Stage;
+import org.bellowscribe.syllabus.Thing;
 
 /** Makes the editions of a book file. */
 final class BookRun {
@@ -116,7 +122,30 @@ final class BookRun {
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }
 
-    private static List<String> lines(EditionTune tune, Book book) {
+    /** On the sheet of a stage stands what is new in what is played there. */
+    private static SheetLines lines(EditionTune tune, Book book) {
+        Map<Stage, List<String>> stages = new EnumMap<>(Stage.class);
+        for (Stage stage : book.prints().contains(Book.Print.NEW) ? Stage.values() : new Stage[0]) {
+            SortedSet<Thing> news = new TreeSet<>(tune.news());
+            news.removeIf(thing -> !isPlayed(thing.kind(), stage));
+            stages.put(
+                    stage,
+                    NewWords.lines(
+                            news, tune.style(), tune.tune().instrument().rows()));
+        }
+        return new SheetLines(wholeLines(tune, book), stages);
+    }
+
+    private static boolean isPlayed(Thing.Kind kind, Stage stage) {
+        return switch (kind) {
+            case BUTTON, ROW_CHANGE, HAND_PLACE, RHYTHM -> stage.melody();
+            case BASS, CHORD -> stage.leftHand();
+            case AIR -> stage.melody() && stage.leftHand();
+            case REVERSAL, TIME, KEY -> true;
+        };
+    }
+
+    private static List<String> wholeLines(EditionTune tune, Book book) {
         List<String> lines = new ArrayList<>();
         if (book.prints().contains(Book.Print.NOTES)) {
             tune.notes().forEach(note -> lines.addAll(TextLines.wrap(note, LINE)));

@@ -10,6 +10,8 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.exercise.ChangeTimes;
+import org.bellowscribe.exercise.ExerciseChoice;
 import org.bellowscribe.exercise.Order;
 import org.bellowscribe.marking.StageChoice;
 import org.bellowscribe.stage.Stage;
@@ -46,7 +48,13 @@ final class StageOptions {
                     + " alone. blocked: each several times; mixed: in turn, NAME.exercises-mixed.musicxml; or blocked,mixed.",
             new WordList(Arrays.stream(Order.values()).map(Order::id).toList()));
 
-    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES);
+    static final CommandOption<ChangeTimes> CHANGE_TIMES = new CommandOption<>(
+            "change-times",
+            "FILE",
+            "With --exercises: how long changes of the hand take the pupil, by the stop-watch; an estimate if not given.",
+            new ChangeTimesFile());
+
+    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES, CHANGE_TIMES);
 
     private StageOptions() {}
 
@@ -69,6 +77,10 @@ final class StageOptions {
         if (stages.isEmpty()) {
             requireStages(words);
         }
+        if (words.has(CHANGE_TIMES) && exercises.isEmpty()) {
+            throw new UsageException("--%s says something of exercises, and none are asked for.%n  Maybe add --%s."
+                    .formatted(CHANGE_TIMES.name(), EXERCISES.name()));
+        }
         requireFiles(words, STAGES);
         requireFiles(words, EXERCISES);
         List<String> as = words.get(AS, List.of(SCORES));
@@ -77,7 +89,7 @@ final class StageOptions {
                 words.get(TEMPO, new TreeMap<>()),
                 as.contains(SCORES),
                 as.contains(PARTS),
-                exercises,
+                new ExerciseChoice(exercises, words.get(CHANGE_TIMES, ChangeTimes.usual())),
                 words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()

@@ -42,21 +42,36 @@ public final class ExerciseSheet {
     }
 
     /**
-     * Returns the score of the exercises of a tune; empty of measures if there are none.
+     * Returns the scores of the exercises of a tune, one for each order; none if there is nothing to practice by itself.
      *
      * @param style labels and signs
      * @param marks ids of the marks of the tune's sheet
      */
-    public static ScoreDocument write(DecidedTune decided, Style style, List<String> marks, Order order)
-            throws DiagnosedException {
-        ExerciseSheet sheet = new ExerciseSheet(decided, style, marks);
-        for (Exercise exercise : order.of(Exercises.of(decided))) {
-            sheet.starts.add(sheet.measures.size());
-            sheet.add(exercise);
+    public static List<ScoreDocument> write(
+            DecidedTune decided, Style style, List<String> marks, ExerciseChoice choice) throws DiagnosedException {
+        List<Exercise> exercises = Exercises.of(decided, choice.times());
+        List<ScoreDocument> scores = new ArrayList<>();
+        for (Order order : exercises.isEmpty() ? List.<Order>of() : choice.orders()) {
+            scores.add(new ExerciseSheet(decided, style, marks).write(order, exercises, choice.times()));
         }
-        String about = order == Order.BLOCKED ? sheet.labels.blocked() : sheet.labels.mixed();
-        OwnPart part = new OwnPart(PartLook.MELODY, sheet.sheet.part(), sheet.measures);
-        return OwnScore.write(part, sheet.starts, "%s (%s)".formatted(sheet.sheet.title(), about));
+        return scores;
+    }
+
+    private ScoreDocument write(Order order, List<Exercise> exercises, ChangeTimes times) throws DiagnosedException {
+        for (Exercise exercise : order.of(exercises)) {
+            starts.add(measures.size());
+            add(exercise);
+        }
+        List<String> about = new ArrayList<>(List.of(order == Order.BLOCKED ? labels.blocked() : labels.mixed()));
+        if (exercises.stream().anyMatch(exercise -> isEstimated(exercise, times))) {
+            about.add(labels.estimated());
+        }
+        OwnPart part = new OwnPart(PartLook.MELODY, sheet.part(), measures);
+        return OwnScore.write(part, starts, "%s (%s)".formatted(sheet.title(), String.join("; ", about)));
+    }
+
+    private static boolean isEstimated(Exercise exercise, ChangeTimes times) {
+        return exercise instanceof Exercise.Chunk chunk && times.estimated().contains(chunk.hardest());
     }
 
     private void add(Exercise exercise) {

@@ -2,6 +2,7 @@ package org.bellowscribe.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.BellowsScribe;
@@ -23,6 +24,7 @@ public final class StageSheets {
     private final ScoreDocument sheet;
     private final Style style;
     private final List<String> marks;
+    private final Map<Stage, List<String>> lines;
 
     /**
      * Creates a printer for the stages of one tune.
@@ -30,11 +32,13 @@ public final class StageSheets {
      * @param sheet the score in the key of the tune's sheet
      * @param style labels and signs
      * @param marks ids of the marks to print
+     * @param lines lines of words for the sheets of stages, to stand below the beginning; that of the bellows alone has none
      */
-    public StageSheets(ScoreDocument sheet, Style style, List<String> marks) {
+    public StageSheets(ScoreDocument sheet, Style style, List<String> marks, Map<Stage, List<String>> lines) {
         this.sheet = sheet.withoutMarks();
         this.style = style;
         this.marks = List.copyOf(marks);
+        this.lines = Map.copyOf(lines);
     }
 
     /**
@@ -45,7 +49,7 @@ public final class StageSheets {
         return switch (tune.stage()) {
             case LEFT_HAND -> leftHand(tune);
             case BELLOWS -> bellows(tune);
-            default -> sheet.withMarks(StageMarks.of(tune, style, marks));
+            default -> sheet.withMarks(marks(tune));
         };
     }
 
@@ -69,12 +73,29 @@ public final class StageSheets {
             } else if (begun) {
                 parts.add(new PartAddition.Copy(stage.id(), stage.title(), score(tune), melody));
             } else {
-                first = StageMarks.of(tune, style, marks);
+                first = marks(tune);
                 begun = true;
             }
         }
         String melody = stages.isEmpty() ? "" : stages.get(0).tune().onSheet().part();
         return sheet.withParts(first, melody, parts);
+    }
+
+    private List<Annotation> marks(StageTune tune) throws DiagnosedException {
+        List<Annotation> all = new ArrayList<>(StageMarks.of(tune, style, marks));
+        all.addAll(lines(tune));
+        return all;
+    }
+
+    private List<Annotation> lines(StageTune tune) {
+        int first = tune.tune().onSheet().events().stream()
+                .filter(event -> !event.isGap())
+                .findFirst()
+                .orElseThrow()
+                .firstNoteIndex();
+        return lines.getOrDefault(tune.stage(), List.of()).stream()
+                .map(line -> (Annotation) new Annotation.Line(first, line))
+                .toList();
     }
 
     private ScoreDocument bellows(StageTune tune) throws DiagnosedException {
@@ -102,7 +123,7 @@ public final class StageSheets {
     }
 
     private ScoreDocument leftHand(StageTune tune) throws DiagnosedException {
-        return sheet.withCueNotes(tune.tune().onSheet().part()).withMarks(List.of(), leftHandPart(tune));
+        return sheet.withCueNotes(tune.tune().onSheet().part()).withMarks(lines(tune), leftHandPart(tune));
     }
 
     private OwnPart leftHandPart(StageTune tune) throws DiagnosedException {

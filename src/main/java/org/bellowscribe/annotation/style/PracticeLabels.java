@@ -14,6 +14,7 @@ import org.bellowscribe.solver.AirUse;
  * @param exercise what stands above the first note of an exercise; places {@code {number}} and {@code {measure}}
  * @param blocked title of exercises each of which is played several times before the next
  * @param mixed title of exercises that are played in turn
+ * @param estimated what stands in the title of exercises that begin at a tempo that nobody timed
  * @param half what is counted halfway between two beats, such as {@code &}
  * @param quarter what is counted a quarter of the way
  * @param lastQuarter what is counted three quarters of the way
@@ -30,6 +31,7 @@ public record PracticeLabels(
         Template exercise,
         String blocked,
         String mixed,
+        String estimated,
         String half,
         String quarter,
         String lastQuarter,

@@ -90,6 +90,7 @@ final class StyleReader {
                 template(practice, "exercise"),
                 practice.required("blocked"),
                 practice.required("mixed"),
+                practice.required("estimated"),
                 practice.required("half"),
                 practice.required("quarter"),
                 practice.required("last-quarter"),
