@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
@@ -130,8 +131,7 @@ final class BookRun {
             news.removeIf(thing -> !isPlayed(thing.kind(), stage));
             stages.put(
                     stage,
-                    NewWords.lines(
-                            news, tune.style(), tune.tune().instrument().rows()));
+                    NewWords.lines(news, tune.style(), tune.tune().instrument()));
         }
         return new SheetLines(wholeLines(tune, book), stages);
     }
@@ -151,8 +151,7 @@ final class BookRun {
             tune.notes().forEach(note -> lines.addAll(TextLines.wrap(note, LINE)));
         }
         if (book.prints().contains(Book.Print.NEW)) {
-            lines.addAll(NewWords.lines(
-                    tune.news(), tune.style(), tune.tune().instrument().rows()));
+            lines.addAll(NewWords.lines(tune.news(), tune.style(), tune.tune().instrument()));
         }
         if (book.prints().contains(Book.Print.LEGEND)) {
             lines.addAll(legend(tune));
@@ -164,7 +163,10 @@ final class BookRun {
         try {
             List<String> entries =
                     FrontPage.legend(tune).stream().map(BookRun::words).toList();
-            return TextLines.of("Signs: ", entries, LINE);
+            String all = String.join("; ", entries);
+            return entries.isEmpty()
+                    ? List.of()
+                    : TextLines.wrap(tune.style().book().say(BookText.SIGNS_LINE, "things", all), LINE);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Marks that were printed must be known.", e);
         }

@@ -71,15 +71,8 @@ final class StageOptions {
                 stages.add(stage);
             }
         }
-        List<Order> exercises = Arrays.stream(Order.values())
-                .filter(order -> words.get(EXERCISES, List.of()).contains(order.id()))
-                .toList();
         if (stages.isEmpty()) {
             requireStages(words);
-        }
-        if (words.has(CHANGE_TIMES) && exercises.isEmpty()) {
-            throw new UsageException("--%s says something of exercises, and none are asked for.%n  Maybe add --%s."
-                    .formatted(CHANGE_TIMES.name(), EXERCISES.name()));
         }
         requireFiles(words, STAGES);
         requireFiles(words, EXERCISES);
@@ -89,7 +82,7 @@ final class StageOptions {
                 words.get(TEMPO, new TreeMap<>()),
                 as.contains(SCORES),
                 as.contains(PARTS),
-                new ExerciseChoice(exercises, words.get(CHANGE_TIMES, ChangeTimes.usual())),
+                exercises(words),
                 words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
@@ -98,6 +91,17 @@ final class StageOptions {
                     .formatted(LeftHandOptions.WRITTEN.name()));
         }
         return choice;
+    }
+
+    private static ExerciseChoice exercises(CommandWords words) throws UsageException {
+        List<Order> orders = Arrays.stream(Order.values())
+                .filter(order -> words.get(EXERCISES, List.of()).contains(order.id()))
+                .toList();
+        if (words.has(CHANGE_TIMES) && orders.isEmpty()) {
+            throw new UsageException("--%s says something of exercises, and none are asked for.%n  Maybe add --%s."
+                    .formatted(CHANGE_TIMES.name(), EXERCISES.name()));
+        }
+        return new ExerciseChoice(orders, words.get(CHANGE_TIMES, ChangeTimes.usual()));
     }
 
     private static void requireStages(CommandWords words) throws UsageException {

@@ -38,13 +38,17 @@ final class EasiestWay {
 
     EasiestWay(Instrument instrument, List<Playing.Played<Event>> notes, Grading grading) {
         this.choices = new Choices(instrument);
-        this.notes = notes;
         this.grading = grading;
-        notes.forEach(note -> ways.add(known.computeIfAbsent(note.what().pitches(), any -> ways(note.what()))));
+        // A note that nobody can play says nothing of the others.
+        this.notes = notes.stream()
+                .filter(note -> !ways(note.what()).isEmpty())
+                .toList();
+        this.notes.forEach(note -> ways.add(ways(note.what())));
     }
 
     private List<Way> ways(Event event) {
-        return Way.of(choices.of(new org.bellowscribe.solver.Moment(event, 1, false)));
+        return known.computeIfAbsent(
+                event.pitches(), any -> Way.of(choices.of(new org.bellowscribe.solver.Moment(event, 1, false))));
     }
 
     /** A stretch of notes and the least that it counts. */
