@@ -2,6 +2,7 @@ package org.bellowscribe.edition;
 
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.bellowscribe.annotation.style.BookText;
@@ -23,6 +24,8 @@ public final class IndexHtml {
 
     private static final List<IndexColumn> WORDS =
             List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
+
+    private static final String SCORE = ".musicxml";
 
     private final Style style;
     private final HtmlPage page;
@@ -93,9 +96,22 @@ public final class IndexHtml {
         }
         page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(HtmlPage.escaped(IndexColumn.FURTHER.heading(style))));
         page.markup(tune.further().stream()
-                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(file)))
+                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(name(tune, file))))
                 .collect(Collectors.joining(", ")));
         page.markup("</div>");
+    }
+
+    /** Returns what a sheet is, in the language of the index, or the name of its file. */
+    private String name(EditionTune tune, String file) {
+        String stem = tune.file().substring(0, Math.max(0, tune.file().lastIndexOf('.')));
+        String ending = file.startsWith(stem + ".") && file.endsWith(SCORE)
+                ? file.substring(stem.length() + 1, file.length() - SCORE.length())
+                : "";
+        return Arrays.stream(BookText.values())
+                .filter(text -> text.id().equals(ending) || text.id().equals("stage-" + ending))
+                .map(text -> style.book().say(text))
+                .findFirst()
+                .orElse(file);
     }
 
     // A path of its own, so that a colon in the name begins no scheme.

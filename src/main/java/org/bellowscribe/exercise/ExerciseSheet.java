@@ -34,11 +34,11 @@ public final class ExerciseSheet {
     private final List<PartMeasure> measures = new ArrayList<>();
     private final List<Integer> starts = new ArrayList<>();
 
-    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks) throws DiagnosedException {
+    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks, ChangeTimes times) throws DiagnosedException {
         sheet = decided.onSheet();
         arrangement = Arrangement.of(decided, style);
         labels = style.practice();
-        texts = new ExerciseTexts(arrangement, marks);
+        texts = new ExerciseTexts(arrangement, marks, times.estimated());
     }
 
     /**
@@ -52,26 +52,19 @@ public final class ExerciseSheet {
         List<Exercise> exercises = Exercises.of(decided, choice.times());
         List<ScoreDocument> scores = new ArrayList<>();
         for (Order order : exercises.isEmpty() ? List.<Order>of() : choice.orders()) {
-            scores.add(new ExerciseSheet(decided, style, marks).write(order, exercises, choice.times()));
+            scores.add(new ExerciseSheet(decided, style, marks, choice.times()).write(order, exercises));
         }
         return scores;
     }
 
-    private ScoreDocument write(Order order, List<Exercise> exercises, ChangeTimes times) throws DiagnosedException {
+    private ScoreDocument write(Order order, List<Exercise> exercises) throws DiagnosedException {
         for (Exercise exercise : order.of(exercises)) {
             starts.add(measures.size());
             add(exercise);
         }
-        List<String> about = new ArrayList<>(List.of(order == Order.BLOCKED ? labels.blocked() : labels.mixed()));
-        if (exercises.stream().anyMatch(exercise -> isEstimated(exercise, times))) {
-            about.add(labels.estimated());
-        }
+        String about = order == Order.BLOCKED ? labels.blocked() : labels.mixed();
         OwnPart part = new OwnPart(PartLook.MELODY, sheet.part(), measures);
-        return OwnScore.write(part, starts, "%s (%s)".formatted(sheet.title(), String.join("; ", about)));
-    }
-
-    private static boolean isEstimated(Exercise exercise, ChangeTimes times) {
-        return exercise instanceof Exercise.Chunk chunk && times.estimated().contains(chunk.hardest());
+        return OwnScore.write(part, starts, "%s: %s".formatted(sheet.title(), about));
     }
 
     private void add(Exercise exercise) {

@@ -3,6 +3,7 @@ package org.bellowscribe.stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.BellowsScribe;
@@ -10,6 +11,7 @@ import org.bellowscribe.annotation.LeftHandScribe;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.musicxml.OwnScore;
@@ -67,7 +69,7 @@ public final class StageSheets {
             String melody = tune.tune().onSheet().part();
             Stage stage = tune.stage();
             if (stage == Stage.BELLOWS) {
-                parts.add(new PartAddition.Own(bellowsPart(tune, true)));
+                parts.add(new PartAddition.Own(bellowsPart(tune)));
             } else if (stage == Stage.LEFT_HAND) {
                 parts.add(new PartAddition.Own(leftHandPart(tune)));
             } else if (begun) {
@@ -87,38 +89,33 @@ public final class StageSheets {
         return all;
     }
 
+    // Sheets of one tune have one title, so each says which stage it is.
     private List<Annotation> lines(StageTune tune) {
         int first = tune.tune().onSheet().events().stream()
                 .filter(event -> !event.isGap())
                 .findFirst()
                 .orElseThrow()
                 .firstNoteIndex();
-        return lines.getOrDefault(tune.stage(), List.of()).stream()
+        String name =
+                style.book().say(BookText.valueOf("STAGE_" + tune.stage().name()));
+        return Stream.concat(Stream.of(name), lines.getOrDefault(tune.stage(), List.of()).stream())
                 .map(line -> (Annotation) new Annotation.Line(first, line))
                 .toList();
     }
 
     private ScoreDocument bellows(StageTune tune) throws DiagnosedException {
-        Arrangement arrangement = Arrangement.of(tune.tune(), style);
-        List<String> about = new ArrayList<>(List.of(style.practice().airHeld()));
-        StageMarks.tempo(tune, arrangement).forEach(words -> about.add(words.text()));
-        String title = "%s (%s)"
-                .formatted(
-                        tune.tune().onSheet().title(), String.join(style.words().between(), about));
-        return OwnScore.write(sheet, bellowsPart(tune, false), title);
+        String title = "%s: %s".formatted(tune.tune().onSheet().title(), style.book().say(BookText.STAGE_BELLOWS));
+        return OwnScore.write(sheet, bellowsPart(tune), title);
     }
 
-    /** Returns the part; it says itself what to do with the air button where no title does. */
-    private OwnPart bellowsPart(StageTune tune, boolean explained) throws DiagnosedException {
+    private OwnPart bellowsPart(StageTune tune) throws DiagnosedException {
         Arrangement arrangement = Arrangement.of(tune.tune(), style);
         List<Mark> start = new ArrayList<>(StageMarks.opening(arrangement, marks));
-        if (explained) {
-            int first = start.isEmpty()
-                    ? tune.tune().tune().eventOrder().get(0)
-                    : start.get(0).event();
-            start.add(new Mark.Words(first, Topic.OTHER, style.practice().airHeld()));
-            start.addAll(StageMarks.tempo(tune, arrangement));
-        }
+        int first = start.isEmpty()
+                ? tune.tune().tune().eventOrder().get(0)
+                : start.get(0).event();
+        start.add(new Mark.Words(first, Topic.OTHER, style.practice().airHeld()));
+        start.addAll(StageMarks.tempo(tune, arrangement));
         return BellowsScribe.part(arrangement, tune.tune().onSheet(), start);
     }
 

@@ -214,7 +214,23 @@ public enum BookText implements Wording {
     /** left hand. */
     LEFT_HAND,
     /** right hand. */
-    RIGHT_HAND;
+    RIGHT_HAND,
+    /** right hand alone. */
+    STAGE_RIGHT_HAND,
+    /** bellows alone. */
+    STAGE_BELLOWS,
+    /** left hand alone. */
+    STAGE_LEFT_HAND,
+    /** both hands. */
+    STAGE_BOTH,
+    /** both hands, fewer helps. */
+    STAGE_FADING,
+    /** as it is played. */
+    STAGE_AS_PLAYED,
+    /** exercises. */
+    EXERCISES,
+    /** exercises in turn. */
+    EXERCISES_MIXED;
 
     @Override
     public String id() {

@@ -6,6 +6,7 @@ import org.bellowscribe.solver.AirUse;
  * Words and counts of sheets for practice.
  *
  * @param tempo a tempo that is not that of the tune; place {@code {percent}}
+ * @param estimatedTempo such a tempo that comes from an estimate; place {@code {percent}}
  * @param airHeld the air button is held down all the time
  * @param airOn the air button, pressed on a count; place {@code {count}}
  * @param airLightlyOn the air button, pressed lightly on a count; place {@code {count}}
@@ -14,7 +15,6 @@ import org.bellowscribe.solver.AirUse;
  * @param exercise what stands above the first note of an exercise; places {@code {number}} and {@code {measure}}
  * @param blocked title of exercises each of which is played several times before the next
  * @param mixed title of exercises that are played in turn
- * @param estimated what stands in the title of exercises that begin at a tempo that nobody timed
  * @param half what is counted halfway between two beats, such as {@code &}
  * @param quarter what is counted a quarter of the way
  * @param lastQuarter what is counted three quarters of the way
@@ -23,6 +23,7 @@ import org.bellowscribe.solver.AirUse;
  */
 public record PracticeLabels(
         Template tempo,
+        Template estimatedTempo,
         String airHeld,
         Template airOn,
         Template airLightlyOn,
@@ -31,7 +32,6 @@ public record PracticeLabels(
         Template exercise,
         String blocked,
         String mixed,
-        String estimated,
         String half,
         String quarter,
         String lastQuarter,

@@ -83,6 +83,7 @@ final class StyleReader {
     private static PracticeLabels practice(DefinitionElement practice) {
         return new PracticeLabels(
                 template(practice, "tempo"),
+                template(practice, "estimated-tempo"),
                 practice.required("air-held"),
                 template(practice, "air-on"),
                 template(practice, "air-lightly-on"),
@@ -91,7 +92,6 @@ final class StyleReader {
                 template(practice, "exercise"),
                 practice.required("blocked"),
                 practice.required("mixed"),
-                practice.required("estimated"),
                 practice.required("half"),
                 practice.required("quarter"),
                 practice.required("last-quarter"),
