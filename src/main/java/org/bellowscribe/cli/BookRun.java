@@ -129,9 +129,7 @@ final class BookRun {
         for (Stage stage : book.prints().contains(Book.Print.NEW) ? Stage.values() : new Stage[0]) {
             SortedSet<Thing> news = new TreeSet<>(tune.news());
             news.removeIf(thing -> !isPlayed(thing.kind(), stage));
-            stages.put(
-                    stage,
-                    NewWords.lines(news, tune.style(), tune.tune().instrument()));
+            stages.put(stage, NewWords.lines(news, tune.style(), tune.tune().instrument()));
         }
         return new SheetLines(wholeLines(tune, book), stages);
     }

@@ -22,12 +22,7 @@ final class EasiestWay {
 
     /** The terms that depend on the way. */
     static final List<Term> TERMS = List.of(
-            Term.REVERSALS,
-            Term.HELD_REVERSALS,
-            Term.QUICK_TURNS,
-            Term.ROW_CHANGES,
-            Term.SHIFTS,
-            Term.STRETCHES);
+            Term.REVERSALS, Term.HELD_REVERSALS, Term.QUICK_TURNS, Term.ROW_CHANGES, Term.SHIFTS, Term.STRETCHES);
 
     private final Choices choices;
     private final List<Playing.Played<Event>> notes;
@@ -40,9 +35,7 @@ final class EasiestWay {
         this.choices = new Choices(instrument);
         this.grading = grading;
         // A note that nobody can play says nothing of the others.
-        this.notes = notes.stream()
-                .filter(note -> !ways(note.what()).isEmpty())
-                .toList();
+        this.notes = notes.stream().filter(note -> !ways(note.what()).isEmpty()).toList();
         this.notes.forEach(note -> ways.add(ways(note.what())));
     }
 
@@ -103,9 +96,8 @@ final class EasiestWay {
             default -> false;
         };
         // A turn between two notes that have quick neighbors too; the slowest of the three steps counts.
-        double time = term == Term.QUICK_TURNS
-                ? Math.max(gap(note), Math.max(gap(note - 1), gap(note + 1)))
-                : gap(note);
+        double time =
+                term == Term.QUICK_TURNS ? Math.max(gap(note), Math.max(gap(note - 1), gap(note + 1))) : gap(note);
         return counts ? Moment.bySpeed(time) : 0;
     }
 
@@ -194,7 +186,11 @@ final class EasiestWay {
             Map<Term, Figure> figures = new EnumMap<>(Term.class);
             sums.forEach((term, sum) -> figures.put(
                     term,
-                    sum == 0 ? Figure.NONE : new Figure(sum / Figure.STRETCH, notes.get(first).what().index())));
+                    sum == 0
+                            ? Figure.NONE
+                            : new Figure(
+                                    sum / Figure.STRETCH,
+                                    notes.get(first).what().index())));
             return figures;
         }
     }

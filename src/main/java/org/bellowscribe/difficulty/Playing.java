@@ -21,7 +21,10 @@ import org.bellowscribe.solver.Step;
  * @param steps all steps, rests too
  */
 record Playing(
-        List<Played<Event>> notes, List<Played<WantedSound>> wanted, List<Played<Stroke>> strokes, List<Played<Step>> steps) {
+        List<Played<Event>> notes,
+        List<Played<WantedSound>> wanted,
+        List<Played<Stroke>> strokes,
+        List<Played<Step>> steps) {
 
     /**
      * Something that is played.
@@ -54,7 +57,8 @@ record Playing(
             }
             for (LeftHandPlay play : step.leftHand()) {
                 double at = now + tune.tempo().seconds(play.wanted().offset());
-                wanted.put(at, new Played<>(at, tune.tempo().seconds(play.wanted().duration()), play.wanted()));
+                wanted.put(
+                        at, new Played<>(at, tune.tempo().seconds(play.wanted().duration()), play.wanted()));
             }
             for (Stroke stroke : byEvent.get(event)) {
                 double at = now + tune.tempo().seconds(stroke.offset());

@@ -41,8 +41,7 @@ final class RightHand {
     Figure oneWay() {
         return Figure.inARow(
                 notes.stream()
-                        .map(note -> moment(
-                                note, note.what().pitches().stream().anyMatch(this::liesOneWay) ? 1 : 0))
+                        .map(note -> moment(note, note.what().pitches().stream().anyMatch(this::liesOneWay) ? 1 : 0))
                         .toList(),
                 IN_A_ROW);
     }
@@ -71,7 +70,9 @@ final class RightHand {
                 free += push == pull ? quarters : 0;
             }
             double drift = Math.abs(pushed - pulled) - free;
-            most = drift > most.value() ? new Figure(drift, notes.get(first).what().index()) : most;
+            most = drift > most.value()
+                    ? new Figure(drift, notes.get(first).what().index())
+                    : most;
         }
         return most;
     }
@@ -101,8 +102,7 @@ final class RightHand {
                 .toList();
         return Figure.inARow(
                 notes.stream()
-                        .map(note -> moment(
-                                note, pushed.containsAll(note.what().pitches()) ? 0 : 1))
+                        .map(note -> moment(note, pushed.containsAll(note.what().pitches()) ? 0 : 1))
                         .toList(),
                 IN_A_ROW);
     }

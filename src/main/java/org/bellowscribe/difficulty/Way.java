@@ -40,8 +40,7 @@ record Way(BellowsDirection direction, List<Button> buttons, int halves, int str
             int stretches = (int) IntStream.range(0, choice.buttons().size())
                     .filter(choice::isStretched)
                     .count();
-            int halves = 2 * choice.handOn()
-                    + (choice.buttons().stream().anyMatch(button -> button.row() > 1) ? 1 : 0);
+            int halves = 2 * choice.handOn() + (choice.buttons().stream().anyMatch(button -> button.row() > 1) ? 1 : 0);
             ways.merge(
                     new Place(choice.direction(), choice.buttons(), halves),
                     new Way(choice.direction(), choice.buttons(), halves, stretches),

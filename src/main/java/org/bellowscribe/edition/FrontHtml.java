@@ -12,7 +12,9 @@ public final class FrontHtml {
         Edition edition = front.edition();
         HtmlPage page = new HtmlPage(edition.title(), "46em", edition.style().language());
         page.element("h1", edition.title());
-        page.element("p", front.say(BookText.EDITION_FOR, "name", edition.instrument().name()));
+        page.element(
+                "p",
+                front.say(BookText.EDITION_FOR, "name", edition.instrument().name()));
         for (Edition.Paragraph paragraph : front.paragraphs()) {
             if (!paragraph.heading().isEmpty()) {
                 page.element("h2", paragraph.heading());
@@ -27,8 +29,7 @@ public final class FrontHtml {
         page.markup("</ul>\n");
         page.element("h2", front.say(BookText.SIGNS));
         page.markup("<table>\n<thead><tr><th scope=\"col\">%s</th><th scope=\"col\">%s</th></tr></thead>\n<tbody>\n"
-                .formatted(
-                        HtmlPage.escaped(front.say(BookText.SIGN)), HtmlPage.escaped(front.say(BookText.MEANING))));
+                .formatted(HtmlPage.escaped(front.say(BookText.SIGN)), HtmlPage.escaped(front.say(BookText.MEANING))));
         front.legend()
                 .forEach(entry -> page.markup("<tr><td class=\"sign\">%s</td><td>%s</td></tr>\n"
                         .formatted(HtmlPage.escaped(entry.sign()), HtmlPage.escaped(entry.meaning()))));

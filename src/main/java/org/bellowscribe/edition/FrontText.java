@@ -28,7 +28,8 @@ public final class FrontText {
             page.paragraph("", paragraph.text());
         }
         page.heading(front.say(BookText.CAUTIONS));
-        Caution.all(edition.style().book()).forEach(caution -> page.paragraph("* ", caution.text() + " (" + caution.source() + ")"));
+        Caution.all(edition.style().book())
+                .forEach(caution -> page.paragraph("* ", caution.text() + " (" + caution.source() + ")"));
         page.heading(front.say(BookText.SIGNS));
         front.legend().forEach(entry -> page.line("%-20s %s".formatted(entry.sign(), entry.meaning())));
         page.heading(front.say(BookText.BUTTONS));

@@ -51,7 +51,8 @@ final class HtmlPage {
      * @param language language of its words, such as {@code de}
      */
     HtmlPage(String title, String width, String language) {
-        html.append(BEGINNING.replace("WIDTH", width)
+        html.append(BEGINNING
+                .replace("WIDTH", width)
                 .replace("LANGUAGE", escaped(language))
                 .replace("TITLE", escaped(title)));
     }

@@ -25,7 +25,9 @@ enum IndexColumn {
     /** Times. */
     TIME(BookText.TIME, entry -> distinct(entry, measure -> measure.time().toString())),
     /** Grade from 1 to 9. */
-    GRADE(BookText.GRADE, entry -> String.valueOf(entry.tune().difficulty().grade().number())),
+    GRADE(
+            BookText.GRADE,
+            entry -> String.valueOf(entry.tune().difficulty().grade().number())),
     /** How many new things. */
     NEW_COUNT(BookText.NEW_COUNT, entry -> String.valueOf(entry.tune().news().size())),
     /** Reversals in one playing. */
@@ -37,8 +39,9 @@ enum IndexColumn {
     /** What is new. */
     NEW(BookText.NEWS, IndexEntry::newWords),
     /** Why it has its grade. */
-    WHY(BookText.WHY, entry -> Grades.why(
-            entry.tune().difficulty(), entry.style().book())),
+    WHY(
+            BookText.WHY,
+            entry -> Grades.why(entry.tune().difficulty(), entry.style().book())),
     /** Notes for the pupil. */
     NOTES(BookText.NOTES, entry -> String.join(" ", entry.tune().notes())),
     /** What there is to warn of. */

@@ -36,7 +36,8 @@ public final class IndexCsv {
         String[] fields = new String[1 + COLUMNS.size()];
         Arrays.fill(fields, "");
         fields[1 + COLUMNS.indexOf(IndexColumn.TUNE)] = CsvLine.text(refused.title());
-        fields[1 + COLUMNS.indexOf(IndexColumn.PROBLEMS)] = CsvLine.text(style.book().say(BookText.MISSING) + ": " + refused.reason());
+        fields[1 + COLUMNS.indexOf(IndexColumn.PROBLEMS)] =
+                CsvLine.text(style.book().say(BookText.MISSING) + ": " + refused.reason());
         fields[1 + COLUMNS.indexOf(IndexColumn.FILE)] = CsvLine.text(refused.file());
         return List.of(fields);
     }

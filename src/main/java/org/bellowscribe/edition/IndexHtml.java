@@ -40,8 +40,7 @@ public final class IndexHtml {
         IndexHtml index = new IndexHtml(edition);
         index.page.element("h1", edition.title());
         index.page.element(
-                "p",
-                index.say(BookText.INDEX_FOR, "name", edition.instrument().name()));
+                "p", index.say(BookText.INDEX_FOR, "name", edition.instrument().name()));
         index.page.element("p", edition.order());
         index.table(edition);
         if (!edition.refused().isEmpty()) {
@@ -84,8 +83,8 @@ public final class IndexHtml {
         page.markup("</tr>\n<tr class=\"words\"><td colspan=\"%d\">".formatted(2 + FIGURES.size()));
         WORDS.stream()
                 .filter(column -> !column.of(entry).isEmpty())
-                .forEach(column -> page.markup(
-                        "<div><b>%s:</b> %s</div>".formatted(HtmlPage.escaped(column.heading(style)), HtmlPage.escaped(column.of(entry)))));
+                .forEach(column -> page.markup("<div><b>%s:</b> %s</div>"
+                        .formatted(HtmlPage.escaped(column.heading(style)), HtmlPage.escaped(column.of(entry)))));
         sheets(entry.tune());
         page.markup("</td></tr>\n</tbody>\n");
     }
@@ -94,7 +93,8 @@ public final class IndexHtml {
         if (tune.further().isEmpty()) {
             return;
         }
-        page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(HtmlPage.escaped(IndexColumn.FURTHER.heading(style))));
+        page.markup(
+                "<div class=\"screen\"><b>%s:</b> ".formatted(HtmlPage.escaped(IndexColumn.FURTHER.heading(style))));
         page.markup(tune.further().stream()
                 .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(name(tune, file))))
                 .collect(Collectors.joining(", ")));

@@ -42,8 +42,12 @@ public final class IndexText {
     public static String of(Edition edition) {
         IndexText index = new IndexText(edition.style());
         index.line(index.style.book().say(BookText.INDEX, "title", PlainText.line(edition.title())));
-        index.line(index.style.book()
-                .say(BookText.INDEX_FOR, "name", PlainText.line(edition.instrument().name())));
+        index.line(index.style
+                .book()
+                .say(
+                        BookText.INDEX_FOR,
+                        "name",
+                        PlainText.line(edition.instrument().name())));
         TextLines.wrap(edition.order(), WIDTH).forEach(index::line);
         for (int i = 0; i < edition.tunes().size(); i++) {
             index.tune(i + 1, edition.tunes().get(i));
@@ -59,8 +63,7 @@ public final class IndexText {
     private void tune(int number, EditionTune tune) {
         IndexColumn.IndexEntry entry = IndexColumn.IndexEntry.of(tune, style);
         line("");
-        line("%d. %s    (%s      )"
-                .formatted(number, PlainText.line(tune.title()), IndexColumn.PAGE.heading(style)));
+        line("%d. %s    (%s      )".formatted(number, PlainText.line(tune.title()), IndexColumn.PAGE.heading(style)));
         String figures = String.join(
                 "; ",
                 FIGURES.stream()

@@ -68,14 +68,24 @@ final class NewNames {
             case BUTTON -> thing.number() + " " + direction(thing.name());
             case BASS, CHORD -> sound(thing.name());
             case REVERSAL -> words.say(Objects.requireNonNull(TURNS.get(thing.name()), thing.name()));
-            case ROW_CHANGE -> words.say(BookText.ROW_TO, Map.of("from", row(thing.place()), "to", row(thing.number())));
+            case ROW_CHANGE ->
+                words.say(BookText.ROW_TO, Map.of("from", row(thing.place()), "to", row(thing.number())));
             case HAND_PLACE -> String.valueOf(thing.number());
             case AIR -> air(thing.name());
             case TIME -> thing.name();
-            case KEY -> new SpokenNotes(style.spoken()).key(new Key(thing.place(), Mode.values()[thing.number()]));
+            case KEY -> key(thing);
             case RHYTHM ->
                 Arrays.stream(thing.name().split(" \\+ ", -1)).map(this::length).collect(Collectors.joining(" + "));
         };
+    }
+
+    private String key(Thing thing) {
+        return Arrays.stream(Mode.values())
+                .map(mode -> new Key(thing.place(), mode))
+                .filter(key -> key.name().equals(thing.name()))
+                .map(new SpokenNotes(style.spoken())::key)
+                .findFirst()
+                .orElse(thing.name());
     }
 
     /** Returns the name of a row. */

@@ -80,8 +80,8 @@ public final class NewWords {
 
     private String buttons(List<Thing> things) {
         SortedMap<Integer, List<String>> byRow = new TreeMap<>();
-        things.forEach(thing -> byRow.computeIfAbsent(thing.place(), row -> new ArrayList<>())
-                .add(names.of(thing)));
+        things.forEach(thing ->
+                byRow.computeIfAbsent(thing.place(), row -> new ArrayList<>()).add(names.of(thing)));
         return byRow.entrySet().stream()
                 .map(row -> (names.hasRows() ? names.row(row.getKey()) + " " : "") + String.join(", ", row.getValue()))
                 .collect(Collectors.joining(", "));

@@ -34,7 +34,8 @@ public final class ExerciseSheet {
     private final List<PartMeasure> measures = new ArrayList<>();
     private final List<Integer> starts = new ArrayList<>();
 
-    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks, ChangeTimes times) throws DiagnosedException {
+    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks, ChangeTimes times)
+            throws DiagnosedException {
         sheet = decided.onSheet();
         arrangement = Arrangement.of(decided, style);
         labels = style.practice();
@@ -47,8 +48,8 @@ public final class ExerciseSheet {
      * @param style labels and signs
      * @param marks ids of the marks of the tune's sheet
      */
-    public static List<ScoreDocument> write(
-            DecidedTune decided, Style style, List<String> marks, ExerciseChoice choice) throws DiagnosedException {
+    public static List<ScoreDocument> write(DecidedTune decided, Style style, List<String> marks, ExerciseChoice choice)
+            throws DiagnosedException {
         List<Exercise> exercises = Exercises.of(decided, choice.times());
         List<ScoreDocument> scores = new ArrayList<>();
         for (Order order : exercises.isEmpty() ? List.<Order>of() : choice.orders()) {

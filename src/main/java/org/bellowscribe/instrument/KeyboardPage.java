@@ -89,12 +89,7 @@ final class KeyboardPage {
             }
         });
         if (!lines.isEmpty()) {
-            page.text(
-                    right ? 210 - EDGE + 10 : EDGE - 10,
-                    TOP - 21,
-                    4.2,
-                    right ? "end" : "start",
-                    words.title(hand));
+            page.text(right ? 210 - EDGE + 10 : EDGE - 10, TOP - 21, 4.2, right ? "end" : "start", words.title(hand));
         }
     }
 

@@ -65,7 +65,8 @@ public final class TuneMarker {
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
         remarks.addAll(LeftOut.fingers(tune.task().options().pins(), settings.marks()));
         remarks.addAll(score.lyricWarnings());
-        StageOutput staged = StageOutput.of(stages, tune, new StageSheets(sheet, settings.style(), settings.marks(), lines.stages()));
+        StageOutput staged = StageOutput.of(
+                stages, tune, new StageSheets(sheet, settings.style(), settings.marks(), lines.stages()));
         remarks.addAll(staged.remarks());
         List<BesideSheet> beside = new ArrayList<>(staged.sheets());
         beside.addAll(ExerciseOutput.of(stages.exercises(), tune, settings));

@@ -96,15 +96,15 @@ public final class StageSheets {
                 .findFirst()
                 .orElseThrow()
                 .firstNoteIndex();
-        String name =
-                style.book().say(BookText.valueOf("STAGE_" + tune.stage().name()));
+        String name = style.book().say(BookText.valueOf("STAGE_" + tune.stage().name()));
         return Stream.concat(Stream.of(name), lines.getOrDefault(tune.stage(), List.of()).stream())
                 .map(line -> (Annotation) new Annotation.Line(first, line))
                 .toList();
     }
 
     private ScoreDocument bellows(StageTune tune) throws DiagnosedException {
-        String title = "%s: %s".formatted(tune.tune().onSheet().title(), style.book().say(BookText.STAGE_BELLOWS));
+        String title =
+                "%s: %s".formatted(tune.tune().onSheet().title(), style.book().say(BookText.STAGE_BELLOWS));
         return OwnScore.write(sheet, bellowsPart(tune), title);
     }
 

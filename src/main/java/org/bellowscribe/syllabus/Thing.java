@@ -6,7 +6,7 @@ package org.bellowscribe.syllabus;
  * @param kind what it is
  * @param place where among its kind it stands, for things that have places: the row, column or beat; the fifths of a
  *     key; 0 for others
- * @param number number in that place, for things that have one; the place of the mode of a key; 0 for others
+ * @param number number in that place, for things that have one; 0 for others
  * @param name words for it, such as {@code push}, {@code 6/8} or {@code G}
  */
 public record Thing(Kind kind, int place, int number, String name) implements Comparable<Thing> {

@@ -106,7 +106,10 @@ public final class TuneThings {
             Measure measure = tune.tune().measures().get(index);
             things.add(new Thing(Thing.Kind.TIME, 0, 0, measure.time().toString()));
             things.add(new Thing(
-                    Thing.Kind.KEY, measure.key().fifths(), measure.key().mode().ordinal(), measure.key().name()));
+                    Thing.Kind.KEY,
+                    measure.key().fifths(),
+                    0,
+                    measure.key().name()));
         }
     }
 }

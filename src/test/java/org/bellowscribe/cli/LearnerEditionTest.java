@@ -70,9 +70,7 @@ class LearnerEditionTest {
     }
 
     private static List<Path> tunes(String box) throws IOException {
-        return sheets(box).stream()
-                .filter(file -> !stem(file).contains("."))
-                .toList();
+        return sheets(box).stream().filter(file -> !stem(file).contains(".")).toList();
     }
 
     private static String stem(Path sheet) {
@@ -190,10 +188,13 @@ class LearnerEditionTest {
             int round = i;
             mark[i] = seconds(() -> {
                 for (Map.Entry<String, String> box : BOXES.entrySet()) {
-                    assertEquals(0, mark(box.getKey(), box.getValue(), "mark" + round).code());
+                    assertEquals(
+                            0,
+                            mark(box.getKey(), box.getValue(), "mark" + round).code());
                 }
             });
-            edition[i] = seconds(() -> assertEquals(0, edition("edition" + round).code()));
+            edition[i] =
+                    seconds(() -> assertEquals(0, edition("edition" + round).code()));
         }
         double ratio = Arrays.stream(edition).min().orElseThrow()
                 / Arrays.stream(mark).min().orElseThrow();

@@ -40,16 +40,15 @@ class EasiestWayTest {
     private static double points(Instrument box, Tune tune) {
         Map<Term, Figure> figures = new EasiestWay(box, notes(tune), GRADING).figures();
         return figures.entrySet().stream()
-                .mapToDouble(each ->
-                        GRADING.weight(each.getKey()) * each.getValue().value())
+                .mapToDouble(
+                        each -> GRADING.weight(each.getKey()) * each.getValue().value())
                 .sum();
     }
 
     private static Tune tune(Random random, int count) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < count; i++) {
-            text.append(NOTES.get(random.nextInt(NOTES.size())))
-                    .append(random.nextBoolean() ? "*1/2 " : "*1 ");
+            text.append(NOTES.get(random.nextInt(NOTES.size()))).append(random.nextBoolean() ? "*1/2 " : "*1 ");
         }
         return TuneText.of(text.toString().strip(), 200);
     }

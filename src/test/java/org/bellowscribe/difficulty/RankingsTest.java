@@ -51,6 +51,7 @@ class RankingsTest {
     private static final double ENOUGH = 0.92;
     /** Times are sums of binary fractions, which differ in the last digits. */
     private static final double NOISE = 1e-9;
+
     private static final List<Double> TEMPOS = List.of(0.5, 0.75, 0.9, 1.1, 1.25);
 
     private final StringBuilder table = new StringBuilder();

@@ -153,6 +153,10 @@ class EditionPagesTest {
             boolean same = english.equals(style.book().of(text).text());
             assertFalse(!same && english.length() > 12 && (all + index).contains(english), english);
         }
-        assertFalse(Pattern.compile("\\b(push|pull|grade|row 1)\\b").matcher(all + index).find(), all + index);
+        assertFalse(
+                Pattern.compile("\\b(push|pull|grade|row 1)\\b")
+                        .matcher(all + index)
+                        .find(),
+                all + index);
     }
 }

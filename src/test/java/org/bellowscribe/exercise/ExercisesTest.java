@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.stream.Collectors;
-import java.util.Set;
-import java.util.Arrays;
-import java.nio.charset.StandardCharsets;
 import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.marking.SampleTune;

@@ -47,7 +47,7 @@ public enum Term {
      * Quarters by which the bellows must end farther open or closed after 32 notes in a row, whichever way the notes that
      * lie both ways are played: what only the air button gives back.
      */
-    DRIFT("drift of the bellows", "quarters in 32 notes"),
+    DRIFT("drift of the bellows", "quarters"),
     /** Presses of the air button in the marks, each by how short its note is: half a second over its length, four at the most. */
     AIR("air marks, by length of note", "a minute"),
     /** Notes without a rest or a note of three quarters of a second in between. */
