@@ -106,10 +106,7 @@ public final class TuneThings {
             Measure measure = tune.tune().measures().get(index);
             things.add(new Thing(Thing.Kind.TIME, 0, 0, measure.time().toString()));
             things.add(new Thing(
-                    Thing.Kind.KEY,
-                    measure.key().fifths(),
-                    0,
-                    measure.key().name()));
+                    Thing.Kind.KEY, measure.key().fifths(), 0, measure.key().name()));
         }
     }
 }
