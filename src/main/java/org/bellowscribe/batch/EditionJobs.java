@@ -8,6 +8,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.marking.Decision;
 import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
+import org.bellowscribe.marking.SheetLines;
 import org.bellowscribe.musicxml.read.ScoreReader;
 import org.jspecify.annotations.Nullable;
 
@@ -66,12 +67,12 @@ public final class EditionJobs {
      *
      * @param lines words to print below the beginning of each sheet
      */
-    public Job printing(Function<Source, List<String>> lines) {
+    public Job printing(Function<Source, SheetLines> lines) {
         Job printing = SafeJob.later(source -> print(source, lines.apply(source)));
         return source -> refused.containsKey(source) ? refused.get(source) : printing.run(source);
     }
 
-    private Result print(Source source, List<String> lines) throws DiagnosedException {
+    private Result print(Source source, SheetLines lines) throws DiagnosedException {
         Decision.Decided tune = decided.get(source);
         if (tune == null) {
             throw new IllegalStateException("The tune (%s) must be decided first.".formatted(source.shown()));

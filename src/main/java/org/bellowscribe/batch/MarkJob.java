@@ -16,6 +16,7 @@ import org.bellowscribe.marking.MarkSettings;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.NamedPins;
 import org.bellowscribe.marking.ReadTune;
+import org.bellowscribe.marking.SheetLines;
 import org.bellowscribe.marking.TuneDecider;
 import org.bellowscribe.marking.TuneMarker;
 import org.bellowscribe.marking.TuneReader;
@@ -71,7 +72,7 @@ final class MarkJob {
     }
 
     /** Marks a tune that was decided, with lines of words about it. */
-    MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
+    MarkedTune mark(Decision.Decided decided, SheetLines lines) throws DiagnosedException {
         return marker.mark(decided, lines);
     }
 
@@ -100,7 +101,11 @@ final class MarkJob {
             report.write(
                     source,
                     new ReportFolder.Shown(
-                            marked, remarks, settings.style(), outputs.grades().grading()));
+                            marked,
+                            remarks,
+                            settings.style(),
+                            outputs.grades().grading(),
+                            outputs.stages().exercises().times()));
         }
         // The record comes last: it stands only beside what was written.
         if (outputs.record()) {

@@ -18,6 +18,8 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.exercise.ChangeTimes;
+import org.bellowscribe.exercise.Exercises;
 import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.Reasons;
@@ -62,8 +64,10 @@ public final class ReportFolder {
      * @param remarks what there is to say about it
      * @param style the style of its marks
      * @param grading how its difficulty is weighed
+     * @param times how long the pupil takes for a change
      */
-    record Shown(MarkedTune marked, List<Diagnostic> remarks, Style style, Grading grading) {}
+    record Shown(
+            MarkedTune marked, List<Diagnostic> remarks, Style style, Grading grading, ChangeTimes times) {}
 
     /** Returns the folder. */
     public Path folder() {
@@ -111,6 +115,7 @@ public final class ReportFolder {
                 choice.news().apply(source),
                 shown.style(),
                 difficulty,
+                Exercises.of(tune, shown.times()),
                 score);
         String script = place.substring(place.lastIndexOf('/') + 1) + ".js";
         write(page.resolveSibling(script), TunePages.script(content));

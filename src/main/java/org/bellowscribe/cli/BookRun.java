@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.batch.ReportFolder;
 import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.Source;
@@ -18,9 +17,7 @@ import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.edition.EditionTune;
-import org.bellowscribe.edition.FrontPage;
 import org.bellowscribe.edition.NewWords;
-import org.bellowscribe.edition.TextLines;
 import org.bellowscribe.page.IndexPart;
 import org.jspecify.annotations.Nullable;
 
@@ -36,8 +33,6 @@ final class BookRun {
             OutputOptions.RECORD,
             ReportOptions.REPORT,
             ReportOptions.REASONS);
-
-    private static final int LINE = 72;
 
     private final CommandWords words;
     private final Terminal terminal;
@@ -136,7 +131,7 @@ final class BookRun {
         ReportFolder shown = show(planned, ordered, run);
         EditionReport report = new EditionReport(
                 run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false, true));
-        ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
+        ExitCode code = batch.run(ordered, run.jobs().printing(source -> EditionText.lines(run.marked(source), book)), report);
         if (shown != null) {
             parts.add(new IndexPart(planned.instrument().name(), shown.lines(report.results())));
         }
@@ -156,36 +151,7 @@ final class BookRun {
 
     private static List<String> news(EditionTune tune) {
         String all =
-                NewWords.all(tune.news(), tune.style(), tune.tune().instrument().rows());
+                NewWords.all(tune.news(), tune.style(), tune.tune().instrument());
         return all.isEmpty() ? List.of() : List.of(all.split("; "));
-    }
-
-    private static List<String> lines(EditionTune tune, Book book) {
-        List<String> lines = new ArrayList<>();
-        if (book.prints().contains(Book.Print.NOTES)) {
-            tune.notes().forEach(note -> lines.addAll(TextLines.wrap(note, LINE)));
-        }
-        if (book.prints().contains(Book.Print.NEW)) {
-            lines.addAll(NewWords.lines(
-                    tune.news(), tune.style(), tune.tune().instrument().rows()));
-        }
-        if (book.prints().contains(Book.Print.LEGEND)) {
-            lines.addAll(legend(tune));
-        }
-        return lines;
-    }
-
-    private static List<String> legend(EditionTune tune) {
-        try {
-            List<String> entries =
-                    FrontPage.legend(tune).stream().map(BookRun::words).toList();
-            return TextLines.of("Signs: ", entries, LINE);
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException("Marks that were printed must be known.", e);
-        }
-    }
-
-    private static String words(LegendEntry entry) {
-        return entry.sign() + " " + entry.meaning();
     }
 }

@@ -31,7 +31,7 @@ final class BookSettings {
 
     private static final String INSTRUMENT = "instrument";
     private static final String PINS = "pins";
-    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading");
+    private static final Set<String> ONE_FILE = Set.of(INSTRUMENT, "style", "manner", "grading", "change-times");
 
     private static final Set<String> LISTS = Set.of("pattern", "also-for");
 

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedSet;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.batch.EditionJobs;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Source;
@@ -105,15 +107,9 @@ final class EditionRun {
     }
 
     private String words(LearningOrder found) {
-        if (!book.byLearning()) {
-            return "The tunes stand as the book file lists them; the sum of the squares of their new things is %d."
-                    .formatted(found.cost());
-        }
-        String proof = found.isProved()
-                ? "the least that can be"
-                : "at most %d more than the least".formatted(found.cost() - found.bound());
-        return "The tunes stand so that each brings as little new as can be: the sum of the squares of their new things is %d, %s."
-                .formatted(found.cost(), proof);
+        Wordings<BookText> texts = planned.plan().settings().style().book();
+        BookText text = !book.byLearning() ? BookText.LISTED : found.isProved() ? BookText.LEAST : BookText.NEARLY;
+        return texts.say(text, Map.of("sum", found.cost(), "more", found.cost() - found.bound()));
     }
 
     private EditionTune editionTune(Source source, SortedSet<Thing> news) {

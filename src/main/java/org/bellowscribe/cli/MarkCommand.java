@@ -51,7 +51,7 @@ final class MarkCommand implements Command {
     @Override
     public ExitCode run(CommandWords words, Terminal terminal) throws UsageException {
         if (words.rest().stream().anyMatch(Sources::isBook)) {
-            return new BookRun(words, terminal).run();
+            return new BookRun(words, FileOptions.speaking(words, terminal)).run();
         }
         if (words.has(WatchOptions.WATCH)) {
             WatchOptions.require(words);

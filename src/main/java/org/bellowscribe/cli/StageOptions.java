@@ -10,6 +10,8 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
+import org.bellowscribe.exercise.ChangeTimes;
+import org.bellowscribe.exercise.ExerciseChoice;
 import org.bellowscribe.exercise.Order;
 import org.bellowscribe.marking.StageChoice;
 import org.bellowscribe.stage.Stage;
@@ -46,7 +48,13 @@ final class StageOptions {
                     + " alone. blocked: each several times; mixed: in turn, NAME.exercises-mixed.musicxml; or blocked,mixed.",
             new WordList(Arrays.stream(Order.values()).map(Order::id).toList()));
 
-    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES);
+    static final CommandOption<ChangeTimes> CHANGE_TIMES = new CommandOption<>(
+            "change-times",
+            "FILE",
+            "With --exercises: how long changes of the hand take the pupil, by the stop-watch; an estimate if not given.",
+            new ChangeTimesFile());
+
+    static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES, CHANGE_TIMES);
 
     private StageOptions() {}
 
@@ -63,9 +71,6 @@ final class StageOptions {
                 stages.add(stage);
             }
         }
-        List<Order> exercises = Arrays.stream(Order.values())
-                .filter(order -> words.get(EXERCISES, List.of()).contains(order.id()))
-                .toList();
         if (stages.isEmpty()) {
             requireStages(words);
         }
@@ -77,7 +82,7 @@ final class StageOptions {
                 words.get(TEMPO, new TreeMap<>()),
                 as.contains(SCORES),
                 as.contains(PARTS),
-                exercises,
+                exercises(words),
                 words.has(OutputOptions.MIDI));
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
@@ -86,6 +91,17 @@ final class StageOptions {
                     .formatted(LeftHandOptions.WRITTEN.name()));
         }
         return choice;
+    }
+
+    private static ExerciseChoice exercises(CommandWords words) throws UsageException {
+        List<Order> orders = Arrays.stream(Order.values())
+                .filter(order -> words.get(EXERCISES, List.of()).contains(order.id()))
+                .toList();
+        if (words.has(CHANGE_TIMES) && orders.isEmpty()) {
+            throw new UsageException("--%s says something of exercises, and none are asked for.%n  Maybe add --%s."
+                    .formatted(CHANGE_TIMES.name(), EXERCISES.name()));
+        }
+        return new ExerciseChoice(orders, words.get(CHANGE_TIMES, ChangeTimes.usual()));
     }
 
     private static void requireStages(CommandWords words) throws UsageException {

@@ -3,6 +3,7 @@ package org.bellowscribe.difficulty;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.difficulty.grading.Grade;
 import org.bellowscribe.difficulty.grading.Grading;
@@ -10,7 +11,7 @@ import org.bellowscribe.difficulty.grading.GradingLibrary;
 import org.bellowscribe.difficulty.grading.Term;
 
 /**
- * How difficult a decided tune is, at its tempo.
+ * How difficult a decided tune is on its box, at its tempo.
  *
  * @param grading id of the grading
  * @param terms all terms, in their usual order
@@ -39,9 +40,10 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
         Playing playing = Playing.of(decided);
         RightHand right = new RightHand(decided.instrument(), playing);
         LeftHand left = new LeftHand(playing);
+        Map<Term, Figure> easiest = new EasiestWay(decided.instrument(), playing.notes(), grading).figures();
         List<TermPoints> terms = Arrays.stream(Term.values())
                 .map(term -> {
-                    Figure figure = figure(term, right, left);
+                    Figure figure = easiest.getOrDefault(term, figure(term, right, left));
                     return new TermPoints(term, figure.value(), grading.weight(term), figure.event());
                 })
                 .toList();
@@ -53,18 +55,14 @@ public record Difficulty(String grading, List<TermPoints> terms, Grade grade) {
             case NOTES -> right.notes();
             case OFF_PUSH -> right.offPush();
             case ONE_WAY -> right.oneWay();
-            case REVERSALS -> right.reversals();
-            case HELD_REVERSALS -> right.heldReversals();
-            case QUICK_TURNS -> right.quickTurns();
-            case ROW_CHANGES -> right.rowChanges();
-            case SHIFTS -> right.shifts();
             case LEAPS -> right.leaps();
-            case STRETCHES -> right.stretches();
             case RANGE -> right.range();
             case RUN -> right.run();
             case LEFT_HAND_BETWEEN -> left.between();
             case TWIN_BASSES -> left.twins();
+            case DRIFT -> right.drift();
             case AIR -> left.air();
+            default -> Figure.NONE;
         };
     }
 

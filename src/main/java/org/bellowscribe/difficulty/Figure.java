@@ -12,7 +12,7 @@ import java.util.List;
 record Figure(double value, int event) {
 
     /** Times that differ less are the same: what is just a stretch apart is never in one. */
-    private static final double SAME = 1e-9;
+    static final double SAME = 1e-9;
 
     /** Nothing. */
     static final Figure NONE = new Figure(0, -1);
@@ -28,7 +28,7 @@ record Figure(double value, int event) {
         Figure most = NONE;
         int first = 0;
         for (int last = 0; last < sorted.size(); last++) {
-            while (sorted.get(first).seconds() <= sorted.get(last).seconds() - STRETCH + SAME) {
+            while (isBefore(sorted.get(first).seconds(), sorted.get(last).seconds())) {
                 first++;
             }
             // Summed anew each time, so that equal stretches have equal sums.
@@ -51,6 +51,19 @@ record Figure(double value, int event) {
             most = value > most.value ? new Figure(value, moments.get(first).event()) : most;
         }
         return most;
+    }
+
+    /** Returns the first note, from a given one on, of the stretch that a note ends. */
+    static int first(List<? extends Playing.Played<?>> notes, int from, int last) {
+        int first = from;
+        while (isBefore(notes.get(first).seconds(), notes.get(last).seconds())) {
+            first++;
+        }
+        return first;
+    }
+
+    private static boolean isBefore(double seconds, double last) {
+        return seconds <= last - STRETCH + SAME;
     }
 
     private static double sum(List<Moment> moments) {

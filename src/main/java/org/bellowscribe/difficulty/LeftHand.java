@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.lefthand.Stroke;
@@ -31,7 +32,7 @@ final class LeftHand {
         TreeSet<Double> struck = new TreeSet<>();
         playing.notes().forEach(note -> struck.add(note.seconds()));
         List<Moment> moments = new ArrayList<>();
-        for (Playing.Played<Stroke> stroke : playing.strokes()) {
+        for (Playing.Played<WantedSound> stroke : playing.wanted()) {
             Double before = struck.floor(stroke.seconds() + SAME);
             Double after = struck.ceiling(stroke.seconds());
             double toBefore = before == null ? Double.POSITIVE_INFINITY : stroke.seconds() - before;

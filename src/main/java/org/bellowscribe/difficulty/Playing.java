@@ -2,19 +2,29 @@ package org.bellowscribe.difficulty;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.lefthand.Stroke;
+import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.Step;
 
 /**
  * One playing of a tune at its tempo, with all repeats.
  *
  * @param notes note groups of the melody as they are struck
+ * @param wanted what the left hand should strike, of what begins together one
  * @param strokes what the left hand presses
  * @param steps all steps, rests too
  */
-record Playing(List<Played<Step>> notes, List<Played<Stroke>> strokes, List<Played<Step>> steps) {
+record Playing(
+        List<Played<Event>> notes,
+        List<Played<WantedSound>> wanted,
+        List<Played<Stroke>> strokes,
+        List<Played<Step>> steps) {
 
     /**
      * Something that is played.
@@ -29,7 +39,8 @@ record Playing(List<Played<Step>> notes, List<Played<Stroke>> strokes, List<Play
     /** Returns the playing of a decided tune. */
     static Playing of(DecidedTune decided) {
         Tune tune = decided.tune();
-        List<Played<Step>> notes = new ArrayList<>();
+        List<Played<Event>> notes = new ArrayList<>();
+        SortedMap<Double, Played<WantedSound>> wanted = new TreeMap<>();
         List<Played<Stroke>> strokes = new ArrayList<>();
         List<Played<Step>> steps = new ArrayList<>();
         List<List<Stroke>> byEvent = new ArrayList<>();
@@ -41,8 +52,13 @@ record Playing(List<Played<Step>> notes, List<Played<Stroke>> strokes, List<Play
             Step step = decided.solution().steps().get(event);
             double length = tune.seconds(step.event());
             steps.add(new Played<>(now, length, step));
-            if (!step.buttons().isEmpty() && !soundsOn(step, notes)) {
-                notes.add(new Played<>(now, length, step));
+            if (!step.buttons().isEmpty() && (!step.event().heldOver() || notes.isEmpty())) {
+                notes.add(new Played<>(now, length, step.event()));
+            }
+            for (LeftHandPlay play : step.leftHand()) {
+                double at = now + tune.tempo().seconds(play.wanted().offset());
+                wanted.put(
+                        at, new Played<>(at, tune.tempo().seconds(play.wanted().duration()), play.wanted()));
             }
             for (Stroke stroke : byEvent.get(event)) {
                 double at = now + tune.tempo().seconds(stroke.offset());
@@ -50,14 +66,6 @@ record Playing(List<Played<Step>> notes, List<Played<Stroke>> strokes, List<Play
             }
             now += length;
         }
-        return new Playing(notes, strokes, steps);
-    }
-
-    private static boolean soundsOn(Step step, List<Played<Step>> notes) {
-        if (!step.event().heldOver() || notes.isEmpty()) {
-            return false;
-        }
-        Step last = notes.get(notes.size() - 1).what();
-        return last.direction() == step.direction() && last.buttons().equals(step.buttons());
+        return new Playing(notes, List.copyOf(wanted.values()), strokes, steps);
     }
 }

@@ -3,11 +3,9 @@ package org.bellowscribe.difficulty;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.score.Event;
@@ -27,43 +25,13 @@ final class RightHand {
     private static final double BREATH = 0.75;
 
     private final Instrument instrument;
-    private final List<Playing.Played<Step>> notes;
+    private final List<Playing.Played<Event>> notes;
     private final List<Playing.Played<Step>> steps;
 
     RightHand(Instrument instrument, Playing playing) {
         this.instrument = instrument;
         notes = playing.notes();
         steps = playing.steps();
-    }
-
-    /** A note and what comes before it. */
-    private record Pair(Step before, Step now, double gap) {
-
-        boolean turns() {
-            return before.direction() != now.direction();
-        }
-
-        boolean holds() {
-            return !Collections.disjoint(before.buttons(), now.buttons());
-        }
-
-        boolean changesRow() {
-            return Collections.disjoint(rows(before), rows(now));
-        }
-
-        boolean leaps() {
-            return Math.abs(top(now.event()) - top(before.event())) >= SIXTH;
-        }
-
-        private static Set<Integer> rows(Step step) {
-            Set<Integer> rows = new HashSet<>();
-            step.buttons().forEach(button -> rows.add(button.row()));
-            return rows;
-        }
-
-        private static int top(Event event) {
-            return Collections.max(event.pitches()).midiNumber();
-        }
     }
 
     Figure notes() {
@@ -73,8 +41,7 @@ final class RightHand {
     Figure oneWay() {
         return Figure.inARow(
                 notes.stream()
-                        .map(note -> moment(
-                                note, note.what().event().pitches().stream().anyMatch(this::liesOneWay) ? 1 : 0))
+                        .map(note -> moment(note, note.what().pitches().stream().anyMatch(this::liesOneWay) ? 1 : 0))
                         .toList(),
                 IN_A_ROW);
     }
@@ -84,6 +51,36 @@ final class RightHand {
                 .mapToInt(button -> (pitch.equals(button.push()) ? 1 : 0) + (pitch.equals(button.pull()) ? 1 : 0))
                 .sum();
         return ways <= 1;
+    }
+
+    /** Notes that lie both ways are played against the drift. */
+    Figure drift() {
+        Figure most = Figure.NONE;
+        for (int last = 0; last < notes.size(); last++) {
+            int first = Math.max(0, last - IN_A_ROW + 1);
+            double pushed = 0;
+            double pulled = 0;
+            double free = 0;
+            for (Playing.Played<Event> note : notes.subList(first, last + 1)) {
+                double quarters = note.what().duration().toDouble();
+                boolean push = lies(note.what(), BellowsDirection.PUSH);
+                boolean pull = lies(note.what(), BellowsDirection.PULL);
+                pushed += push && !pull ? quarters : 0;
+                pulled += pull && !push ? quarters : 0;
+                free += push == pull ? quarters : 0;
+            }
+            double drift = Math.abs(pushed - pulled) - free;
+            most = drift > most.value()
+                    ? new Figure(drift, notes.get(first).what().index())
+                    : most;
+        }
+        return most;
+    }
+
+    private boolean lies(Event event, BellowsDirection direction) {
+        return event.pitches().stream()
+                .allMatch(pitch ->
+                        instrument.buttons().stream().anyMatch(button -> pitch.equals(button.pitch(direction))));
     }
 
     /** The row that suits the stretch best is the one by which fewest notes are off. */
@@ -105,78 +102,28 @@ final class RightHand {
                 .toList();
         return Figure.inARow(
                 notes.stream()
-                        .map(note -> moment(
-                                note, pushed.containsAll(note.what().event().pitches()) ? 0 : 1))
+                        .map(note -> moment(note, pushed.containsAll(note.what().pitches()) ? 0 : 1))
                         .toList(),
                 IN_A_ROW);
     }
 
-    Figure reversals() {
-        return pairs(pair -> pair.turns() && !pair.holds() ? Moment.bySpeed(pair.gap) : 0);
-    }
-
-    Figure heldReversals() {
-        return pairs(pair -> pair.turns() && pair.holds() ? Moment.bySpeed(pair.gap) : 0);
-    }
-
-    Figure rowChanges() {
-        return pairs(pair -> pair.changesRow() ? Moment.bySpeed(pair.gap) : 0);
-    }
-
-    Figure shifts() {
-        return pairs(pair -> pair.now.isMovedFrom(pair.before) ? Moment.bySpeed(pair.gap) : 0);
-    }
-
     Figure leaps() {
-        return pairs(pair -> pair.leaps() ? Moment.bySpeed(pair.gap) : 0);
-    }
-
-    private Figure pairs(ToDoubleFunction<Pair> amount) {
         List<Moment> moments = new ArrayList<>();
         for (int i = 1; i < notes.size(); i++) {
-            Pair pair = new Pair(notes.get(i - 1).what(), notes.get(i).what(), gap(i));
-            moments.add(moment(notes.get(i), amount.applyAsDouble(pair)));
+            int way = Math.abs(top(notes.get(i).what()) - top(notes.get(i - 1).what()));
+            double gap = notes.get(i).seconds() - notes.get(i - 1).seconds();
+            moments.add(moment(notes.get(i), way >= SIXTH ? Moment.bySpeed(gap) : 0));
         }
         return Figure.aSecond(moments);
     }
 
-    /** A turn between two notes that have quick neighbors too; the slowest of the three steps counts. */
-    Figure quickTurns() {
-        List<Moment> moments = new ArrayList<>();
-        for (int i = 2; i + 1 < notes.size(); i++) {
-            if (notes.get(i - 1).what().direction() != notes.get(i).what().direction()) {
-                double slowest = Math.max(gap(i), Math.max(gap(i - 1), gap(i + 1)));
-                moments.add(moment(notes.get(i), Moment.bySpeed(slowest)));
-            }
-        }
-        return Figure.aSecond(moments);
-    }
-
-    private double gap(int note) {
-        return notes.get(note).seconds() - notes.get(note - 1).seconds();
-    }
-
-    Figure stretches() {
-        return Figure.aSecond(
-                notes.stream().map(note -> moment(note, stretches(note.what()))).toList());
-    }
-
-    private int stretches(Step step) {
-        int count = 0;
-        for (int i = 0; i < step.buttons().size(); i++) {
-            Button button = step.buttons().get(i);
-            count += instrument
-                            .grip()
-                            .isHome(button, step.handOn(), step.fingers().get(i))
-                    ? 0
-                    : 1;
-        }
-        return count;
+    private static int top(Event event) {
+        return Collections.max(event.pitches()).midiNumber();
     }
 
     Figure range() {
         List<Pitch> pitches = notes.stream()
-                .flatMap(note -> note.what().event().pitches().stream())
+                .flatMap(note -> note.what().pitches().stream())
                 .sorted()
                 .toList();
         if (pitches.isEmpty()) {
@@ -201,7 +148,7 @@ final class RightHand {
         return longest;
     }
 
-    private static Moment moment(Playing.Played<Step> note, double amount) {
-        return new Moment(note.seconds(), amount, note.what().event().index());
+    private static Moment moment(Playing.Played<Event> note, double amount) {
+        return new Moment(note.seconds(), amount, note.what().index());
     }
 }

@@ -1,6 +1,8 @@
 package org.bellowscribe.edition;
 
 import java.util.List;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Wordings;
 
 /**
  * General advice so that playing does not hurt; it takes nobody's place who can look at the player.
@@ -10,34 +12,20 @@ import java.util.List;
  */
 public record Caution(String text, String source) {
 
-    private static final String COMMON = "common practice, no source";
+    private static final String ERGONOMICS = "Artist- och musikerhälsan, \"3.15 Accordion ergonomics\"";
 
     /** Returns all cautions, in the order in which to print them. */
-    public static List<Caution> all() {
+    public static List<Caution> all(Wordings<BookText> words) {
+        String rest = "; " + words.say(BookText.ELSE_NO_SOURCE);
         return List.of(
                 new Caution(
-                        "Never force the bellows open or closed without a sounding note or the air button: that damages"
-                                + " the box and strains the arm. When they run out, stop or press the air button.",
-                        "germanconcertina.blogspot.com, \"Thumb air valve\", 2014, on damage; on strain: " + COMMON),
+                        words.say(BookText.CAUTION_FORCE),
+                        "germanconcertina.blogspot.com, \"Thumb air valve\", 2014" + rest),
+                new Caution(words.say(BookText.CAUTION_FAR), "Wikibooks, \"Accordion/Operating the Bellows\""),
                 new Caution(
-                        "Do not pull the bellows farther open than is comfortable.",
-                        "Wikibooks, \"Accordion/Operating the Bellows\""),
-                new Caution(
-                        "Take breaks, and leave off before you are tired. Students of music felt more strained after 45"
-                                + " minutes without a break.",
-                        "Cruder, thesis, Queen Margaret University, 2022"),
-                new Caution(
-                        "Sit with both feet on the floor and the shoulders relaxed. Playing while standing strains"
-                                + " shoulders and back.",
-                        "Artist- och musikerhälsan, \"3.15 Accordion ergonomics\""),
-                new Caution(
-                        "Set the straps so that the box lies close and still, and the left hand has room under its strap"
-                                + " without gripping. Pull against the strap, not with the fingers.",
-                        "Artist- och musikerhälsan, \"3.15 Accordion ergonomics\", on the wrist strap; the rest: "
-                                + COMMON),
-                new Caution(
-                        "If anything hurts or goes numb, stop, and ask a teacher; if it does not pass, a health"
-                                + " professional. No marks on a sheet know your hands.",
-                        COMMON));
+                        words.say(BookText.CAUTION_BREAKS), "Cruder, thesis, Queen Margaret University, 2022" + rest),
+                new Caution(words.say(BookText.CAUTION_SEAT), ERGONOMICS),
+                new Caution(words.say(BookText.CAUTION_STRAPS), ERGONOMICS + rest),
+                new Caution(words.say(BookText.CAUTION_PAIN), words.say(BookText.NO_SOURCE)));
     }
 }

@@ -7,21 +7,19 @@ import java.util.Map;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.LegendEntry;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Phrase;
+import org.bellowscribe.annotation.style.Wordings;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.KeyboardDrawing;
+import org.bellowscribe.instrument.KeyboardWords;
 
 /**
  * What stands before the tunes: the texts of the book, what the signs mean that occur in it, the buttons that it uses, and
  * cautions. All of it is made from the tunes as they are marked, so it agrees with them.
  */
 public final class FrontPage {
-
-    /** What stands above the parts. */
-    static final String SIGNS = "What the signs mean";
-
-    static final String BUTTONS = "The buttons of this book";
-    static final String CAUTIONS = "Take care of yourself and of the box";
 
     private final Edition edition;
     private final List<LegendEntry> legend;
@@ -83,12 +81,12 @@ public final class FrontPage {
 
     /** Returns the drawing of the box with the notes that the book uses, in plain text. */
     String drawing() {
-        return KeyboardDrawing.text(edition.instrument(), used);
+        return KeyboardDrawing.text(edition.instrument(), used, words());
     }
 
     /** Returns the drawing of the box with the notes that the book uses, as an SVG page. */
     public String svg() {
-        return KeyboardDrawing.svg(edition.instrument(), used);
+        return KeyboardDrawing.svg(edition.instrument(), used, words());
     }
 
     /** Returns how many notes of the box the book uses. */
@@ -96,7 +94,34 @@ public final class FrontPage {
         long notes = used.buttons().stream()
                 .mapToLong(button -> (button.push() == null ? 0 : 1) + (button.pull() == null ? 0 : 1))
                 .sum();
-        return "Only the notes that occur in this book are written in: %d of the melody. Upper half pushed, lower half pulled."
-                .formatted(notes);
+        return say(BookText.USED, "count", String.valueOf(notes));
+    }
+
+    /** Returns a text in the language of the book. */
+    String say(BookText text) {
+        return edition.style().book().say(text);
+    }
+
+    /** Returns a text with a value in its one place. */
+    String say(BookText text, String place, String value) {
+        return edition.style().book().say(text, place, value);
+    }
+
+    private KeyboardWords words() {
+        Wordings<BookText> book = edition.style().book();
+        Wordings<Phrase> spoken = edition.style().spoken();
+        return new KeyboardWords(
+                book.say(BookText.DRAWING_TITLE),
+                spoken.say(Phrase.PUSH),
+                spoken.say(Phrase.PULL),
+                book.say(BookText.DRAWING_ROW),
+                book.say(BookText.DRAWING_COLUMN),
+                book.say(BookText.DRAWING_MELODY),
+                book.say(BookText.DRAWING_BOTH_HANDS),
+                book.say(BookText.DRAWING_BASSES),
+                book.say(BookText.DRAWING_OPEN_BASSES),
+                book.say(BookText.DRAWING_NO_BASSES),
+                book.say(BookText.LEFT_HAND),
+                book.say(BookText.RIGHT_HAND));
     }
 }

@@ -1,6 +1,7 @@
 package org.bellowscribe.edition;
 
 import java.util.List;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.diagnostic.PlainText;
 
 /** The front page in plain text. */
@@ -17,7 +18,7 @@ public final class FrontText {
         FrontText page = new FrontText();
         Edition edition = front.edition();
         page.line(edition.title());
-        page.line("Edition for %s".formatted(edition.instrument().name()));
+        page.line(front.say(BookText.EDITION_FOR, "name", edition.instrument().name()));
         for (Edition.Paragraph paragraph : front.paragraphs()) {
             if (paragraph.heading().isEmpty()) {
                 page.line("");
@@ -26,11 +27,12 @@ public final class FrontText {
             }
             page.paragraph("", paragraph.text());
         }
-        page.heading(FrontPage.CAUTIONS);
-        Caution.all().forEach(caution -> page.paragraph("* ", caution.text() + " (" + caution.source() + ")"));
-        page.heading(FrontPage.SIGNS);
+        page.heading(front.say(BookText.CAUTIONS));
+        Caution.all(edition.style().book())
+                .forEach(caution -> page.paragraph("* ", caution.text() + " (" + caution.source() + ")"));
+        page.heading(front.say(BookText.SIGNS));
         front.legend().forEach(entry -> page.line("%-20s %s".formatted(entry.sign(), entry.meaning())));
-        page.heading(FrontPage.BUTTONS);
+        page.heading(front.say(BookText.BUTTONS));
         page.paragraph("", front.buttonsInWords());
         page.line("");
         page.text.append(front.drawing());

@@ -11,7 +11,7 @@ final class HtmlPage {
 
     private static final String BEGINNING = """
             <!DOCTYPE html>
-            <html lang="en">
+            <html lang="LANGUAGE">
             <head>
             <meta charset="utf-8">
             <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -48,9 +48,13 @@ final class HtmlPage {
      *
      * @param title what it is
      * @param width how wide its text is at most, such as {@code 46em}
+     * @param language language of its words, such as {@code de}
      */
-    HtmlPage(String title, String width) {
-        html.append(BEGINNING.replace("WIDTH", width).replace("TITLE", escaped(title)));
+    HtmlPage(String title, String width, String language) {
+        html.append(BEGINNING
+                .replace("WIDTH", width)
+                .replace("LANGUAGE", escaped(language))
+                .replace("TITLE", escaped(title)));
     }
 
     /** Writes an element with a text. */

@@ -3,53 +3,60 @@ package org.bellowscribe.edition;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.bellowscribe.report.DifficultyText;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.report.TuneSummary;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
+import org.bellowscribe.theory.Key;
+import org.bellowscribe.words.SpokenNotes;
 
 /** The columns of an index, the same in every format. */
 @SuppressWarnings("ImmutableEnumChecker") // What makes a value of a column keeps nothing.
 enum IndexColumn {
     /** Title of the tune. */
-    TUNE("tune", IndexEntry::title),
+    TUNE(BookText.TUNE, IndexEntry::title),
     /** Empty, for the number of the page: who engraves the book writes it. */
-    PAGE("page", entry -> ""),
+    PAGE(BookText.PAGE, entry -> ""),
     /** How it begins. */
-    BEGINS("begins", entry -> FirstNotes.of(entry.tune().tune().onSheet())),
+    BEGINS(BookText.BEGINS, entry -> FirstNotes.of(entry.tune().tune().onSheet())),
     /** Keys of the sheet. */
-    KEY("key", entry -> distinct(entry, measure -> measure.key().name())),
+    KEY(BookText.KEY, entry -> distinct(entry, measure -> entry.key(measure.key()))),
     /** Times. */
-    TIME("time", entry -> distinct(entry, measure -> measure.time().toString())),
+    TIME(BookText.TIME, entry -> distinct(entry, measure -> measure.time().toString())),
     /** Grade from 1 to 9. */
-    GRADE("grade", entry -> String.valueOf(entry.tune().difficulty().grade().number())),
+    GRADE(
+            BookText.GRADE,
+            entry -> String.valueOf(entry.tune().difficulty().grade().number())),
     /** How many new things. */
-    NEW_COUNT("new things", entry -> String.valueOf(entry.tune().news().size())),
+    NEW_COUNT(BookText.NEW_COUNT, entry -> String.valueOf(entry.tune().news().size())),
     /** Reversals in one playing. */
-    REVERSALS("reversals", entry -> String.valueOf(entry.summary().reversals())),
+    REVERSALS(BookText.REVERSALS, entry -> String.valueOf(entry.summary().reversals())),
     /** Places where the air button is pressed. */
-    AIR("air marks", entry -> String.valueOf(entry.summary().airMarks())),
+    AIR(BookText.AIR_MARKS, entry -> String.valueOf(entry.summary().airMarks())),
     /** How far open the bellows are at the start. */
-    OPENING("open at start", entry -> entry.summary().startPercent() + " %"),
+    OPENING(BookText.OPENING, entry -> entry.summary().startPercent() + " %"),
     /** What is new. */
-    NEW("new in this tune", IndexEntry::newWords),
+    NEW(BookText.NEWS, IndexEntry::newWords),
     /** Why it has its grade. */
-    WHY("difficulty", entry -> DifficultyText.why(entry.tune().difficulty())),
+    WHY(
+            BookText.WHY,
+            entry -> Grades.why(entry.tune().difficulty(), entry.style().book())),
     /** Notes for the pupil. */
-    NOTES("for the pupil", entry -> String.join(" ", entry.tune().notes())),
+    NOTES(BookText.NOTES, entry -> String.join(" ", entry.tune().notes())),
     /** What there is to warn of. */
-    PROBLEMS("problems", entry -> String.join(" ", entry.tune().problems())),
+    PROBLEMS(BookText.PROBLEMS, entry -> String.join(" ", entry.tune().problems())),
     /** Name of the sheet's file. */
-    FILE("file", entry -> entry.tune().file()),
+    FILE(BookText.FILE, entry -> entry.tune().file()),
     /** Names of its further sheets. */
-    FURTHER("further sheets", entry -> String.join(", ", entry.tune().further()));
+    FURTHER(BookText.FURTHER, entry -> String.join(", ", entry.tune().further()));
 
-    private final String heading;
+    private final BookText heading;
     // Functions without state.
     @SuppressWarnings("ImmutableEnumChecker")
     private final Function<IndexEntry, String> value;
 
-    IndexColumn(String heading, Function<IndexEntry, String> value) {
+    IndexColumn(BookText heading, Function<IndexEntry, String> value) {
         this.heading = heading;
         this.value = value;
     }
@@ -60,12 +67,17 @@ enum IndexColumn {
      * @param tune the tune
      * @param summary its figures
      * @param newWords what is new in it, in words
+     * @param style the style of the index
      */
-    record IndexEntry(EditionTune tune, TuneSummary summary, String newWords) {
+    record IndexEntry(EditionTune tune, TuneSummary summary, String newWords, Style style) {
 
-        static IndexEntry of(EditionTune tune) {
-            int rows = tune.tune().instrument().rows();
-            return new IndexEntry(tune, TuneSummary.of(tune.tune()), NewWords.all(tune.news(), tune.style(), rows));
+        static IndexEntry of(EditionTune tune, Style style) {
+            String words = NewWords.all(tune.news(), style, tune.tune().instrument());
+            return new IndexEntry(tune, TuneSummary.of(tune.tune()), words, style);
+        }
+
+        String key(Key key) {
+            return new SpokenNotes(style.spoken()).key(key);
         }
 
         String title() {
@@ -73,9 +85,9 @@ enum IndexColumn {
         }
     }
 
-    /** Returns what stands above the column. */
-    String heading() {
-        return heading;
+    /** Returns what stands above the column in the language of a style. */
+    String heading(Style style) {
+        return style.book().say(heading);
     }
 
     /** Returns what stands in the column at a tune; may be empty. */

@@ -2,8 +2,11 @@ package org.bellowscribe.edition;
 
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.edition.IndexColumn.IndexEntry;
 
 /** The index as a page: a row of figures for each tune, below it what is new and what there is to say. */
@@ -22,10 +25,14 @@ public final class IndexHtml {
     private static final List<IndexColumn> WORDS =
             List.of(IndexColumn.BEGINS, IndexColumn.NEW, IndexColumn.WHY, IndexColumn.NOTES, IndexColumn.PROBLEMS);
 
+    private static final String SCORE = ".musicxml";
+
+    private final Style style;
     private final HtmlPage page;
 
     private IndexHtml(Edition edition) {
-        page = new HtmlPage("%s: index".formatted(edition.title()), "64em");
+        style = edition.style();
+        page = new HtmlPage(style.book().say(BookText.INDEX, "title", edition.title()), "64em", style.language());
     }
 
     /** Returns the page. */
@@ -33,12 +40,11 @@ public final class IndexHtml {
         IndexHtml index = new IndexHtml(edition);
         index.page.element("h1", edition.title());
         index.page.element(
-                "p",
-                "Index of the edition for %s.".formatted(edition.instrument().name()));
+                "p", index.say(BookText.INDEX_FOR, "name", edition.instrument().name()));
         index.page.element("p", edition.order());
         index.table(edition);
         if (!edition.refused().isEmpty()) {
-            index.page.element("h2", "Not in this edition");
+            index.page.element("h2", index.style.book().say(BookText.MISSING));
             index.page.list(edition.refused().stream()
                     .map(refused -> "%s (%s): %s".formatted(refused.title(), refused.file(), refused.reason()))
                     .toList());
@@ -47,14 +53,23 @@ public final class IndexHtml {
     }
 
     private void table(Edition edition) {
-        page.markup(
-                "<div class=\"wide\">\n<table>\n<thead>\n<tr><th scope=\"col\">no.</th><th scope=\"col\">tune</th>");
-        FIGURES.forEach(column -> page.markup("<th scope=\"col\">" + column.heading() + "</th>"));
+        page.markup("<div class=\"wide\">\n<table>\n<thead>\n<tr>");
+        heading(style.book().say(BookText.NUMBER));
+        heading(IndexColumn.TUNE.heading(style));
+        FIGURES.forEach(column -> heading(column.heading(style)));
         page.markup("</tr>\n</thead>\n");
         for (int i = 0; i < edition.tunes().size(); i++) {
-            tune(i + 1, IndexEntry.of(edition.tunes().get(i)));
+            tune(i + 1, IndexEntry.of(edition.tunes().get(i), style));
         }
         page.markup("</table>\n</div>\n");
+    }
+
+    private void heading(String heading) {
+        page.markup("<th scope=\"col\">%s</th>".formatted(HtmlPage.escaped(heading)));
+    }
+
+    private String say(BookText text, String place, String value) {
+        return style.book().say(text, place, value);
     }
 
     private void tune(int number, IndexEntry entry) {
@@ -68,8 +83,8 @@ public final class IndexHtml {
         page.markup("</tr>\n<tr class=\"words\"><td colspan=\"%d\">".formatted(2 + FIGURES.size()));
         WORDS.stream()
                 .filter(column -> !column.of(entry).isEmpty())
-                .forEach(column -> page.markup(
-                        "<div><b>%s:</b> %s</div>".formatted(column.heading(), HtmlPage.escaped(column.of(entry)))));
+                .forEach(column -> page.markup("<div><b>%s:</b> %s</div>"
+                        .formatted(HtmlPage.escaped(column.heading(style)), HtmlPage.escaped(column.of(entry)))));
         sheets(entry.tune());
         page.markup("</td></tr>\n</tbody>\n");
     }
@@ -78,11 +93,25 @@ public final class IndexHtml {
         if (tune.further().isEmpty()) {
             return;
         }
-        page.markup("<div class=\"screen\"><b>%s:</b> ".formatted(IndexColumn.FURTHER.heading()));
+        page.markup(
+                "<div class=\"screen\"><b>%s:</b> ".formatted(HtmlPage.escaped(IndexColumn.FURTHER.heading(style))));
         page.markup(tune.further().stream()
-                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(file)))
+                .map(file -> "<a href=\"%s\">%s</a>".formatted(link(file), HtmlPage.escaped(name(tune, file))))
                 .collect(Collectors.joining(", ")));
         page.markup("</div>");
+    }
+
+    /** Returns what a sheet is, in the language of the index, or the name of its file. */
+    private String name(EditionTune tune, String file) {
+        String stem = tune.file().substring(0, Math.max(0, tune.file().lastIndexOf('.')));
+        String ending = file.startsWith(stem + ".") && file.endsWith(SCORE)
+                ? file.substring(stem.length() + 1, file.length() - SCORE.length())
+                : "";
+        return Arrays.stream(BookText.values())
+                .filter(text -> text.id().equals(ending) || text.id().equals("stage-" + ending))
+                .map(text -> style.book().say(text))
+                .findFirst()
+                .orElse(file);
     }
 
     // A path of its own, so that a colon in the name begins no scheme.

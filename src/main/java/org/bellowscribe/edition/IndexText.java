@@ -1,6 +1,8 @@
 package org.bellowscribe.edition;
 
 import java.util.List;
+import org.bellowscribe.annotation.style.BookText;
+import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.PlainText;
 
 /** The index in plain text: a paragraph a tune, for readers of any kind. */
@@ -30,38 +32,47 @@ public final class IndexText {
 
     private final StringBuilder text = new StringBuilder();
 
-    private IndexText() {}
+    private final Style style;
+
+    private IndexText(Style style) {
+        this.style = style;
+    }
 
     /** Returns the index, each line with its line feed. */
     public static String of(Edition edition) {
-        IndexText index = new IndexText();
-        index.line("%s: index".formatted(PlainText.line(edition.title())));
-        index.line("for %s".formatted(PlainText.line(edition.instrument().name())));
+        IndexText index = new IndexText(edition.style());
+        index.line(index.style.book().say(BookText.INDEX, "title", PlainText.line(edition.title())));
+        index.line(index.style
+                .book()
+                .say(
+                        BookText.INDEX_FOR,
+                        "name",
+                        PlainText.line(edition.instrument().name())));
         TextLines.wrap(edition.order(), WIDTH).forEach(index::line);
         for (int i = 0; i < edition.tunes().size(); i++) {
             index.tune(i + 1, edition.tunes().get(i));
         }
         if (!edition.refused().isEmpty()) {
             index.line("");
-            index.line("Not in this edition");
+            index.line(index.style.book().say(BookText.MISSING));
             edition.refused().forEach(index::missing);
         }
         return index.text.toString();
     }
 
     private void tune(int number, EditionTune tune) {
-        IndexColumn.IndexEntry entry = IndexColumn.IndexEntry.of(tune);
+        IndexColumn.IndexEntry entry = IndexColumn.IndexEntry.of(tune, style);
         line("");
-        line("%d. %s    (page      )".formatted(number, PlainText.line(tune.title())));
+        line("%d. %s    (%s      )".formatted(number, PlainText.line(tune.title()), IndexColumn.PAGE.heading(style)));
         String figures = String.join(
                 "; ",
                 FIGURES.stream()
-                        .map(column -> column.heading() + " " + column.of(entry))
+                        .map(column -> column.heading(style) + " " + column.of(entry))
                         .toList());
         paragraph(figures);
         WORDS.stream()
                 .filter(column -> !column.of(entry).isEmpty())
-                .forEach(column -> paragraph(column.heading() + ": " + column.of(entry)));
+                .forEach(column -> paragraph(column.heading(style) + ": " + column.of(entry)));
     }
 
     private void missing(Edition.Refused refused) {

@@ -9,17 +9,10 @@ public final class TextLines {
     private TextLines() {}
 
     /**
-     * Returns words in lines.
+     * Returns a text in lines; none if it is blank.
      *
-     * @param beginning what stands before them
-     * @param parts the words, which are joined by semicolons; none for no line at all
      * @param width most characters of a line; a longer word has a line of its own
      */
-    public static List<String> of(String beginning, List<String> parts, int width) {
-        return parts.isEmpty() ? List.of() : wrap(beginning + String.join("; ", parts), width);
-    }
-
-    /** Returns a text in lines; none if it is blank. */
     public static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();

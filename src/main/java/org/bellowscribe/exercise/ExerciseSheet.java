@@ -34,29 +34,38 @@ public final class ExerciseSheet {
     private final List<PartMeasure> measures = new ArrayList<>();
     private final List<Integer> starts = new ArrayList<>();
 
-    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks) throws DiagnosedException {
+    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks, ChangeTimes times)
+            throws DiagnosedException {
         sheet = decided.onSheet();
         arrangement = Arrangement.of(decided, style);
         labels = style.practice();
-        texts = new ExerciseTexts(arrangement, marks);
+        texts = new ExerciseTexts(arrangement, marks, times.estimated());
     }
 
     /**
-     * Returns the score of the exercises of a tune; empty of measures if there are none.
+     * Returns the scores of the exercises of a tune, one for each order; none if there is nothing to practice by itself.
      *
      * @param style labels and signs
      * @param marks ids of the marks of the tune's sheet
      */
-    public static ScoreDocument write(DecidedTune decided, Style style, List<String> marks, Order order)
+    public static List<ScoreDocument> write(DecidedTune decided, Style style, List<String> marks, ExerciseChoice choice)
             throws DiagnosedException {
-        ExerciseSheet sheet = new ExerciseSheet(decided, style, marks);
-        for (Exercise exercise : order.of(Exercises.of(decided))) {
-            sheet.starts.add(sheet.measures.size());
-            sheet.add(exercise);
+        List<Exercise> exercises = Exercises.of(decided, choice.times());
+        List<ScoreDocument> scores = new ArrayList<>();
+        for (Order order : exercises.isEmpty() ? List.<Order>of() : choice.orders()) {
+            scores.add(new ExerciseSheet(decided, style, marks, choice.times()).write(order, exercises));
         }
-        String about = order == Order.BLOCKED ? sheet.labels.blocked() : sheet.labels.mixed();
-        OwnPart part = new OwnPart(PartLook.MELODY, sheet.sheet.part(), sheet.measures);
-        return OwnScore.write(part, sheet.starts, "%s (%s)".formatted(sheet.sheet.title(), about));
+        return scores;
+    }
+
+    private ScoreDocument write(Order order, List<Exercise> exercises) throws DiagnosedException {
+        for (Exercise exercise : order.of(exercises)) {
+            starts.add(measures.size());
+            add(exercise);
+        }
+        String about = order == Order.BLOCKED ? labels.blocked() : labels.mixed();
+        OwnPart part = new OwnPart(PartLook.MELODY, sheet.part(), measures);
+        return OwnScore.write(part, starts, "%s: %s".formatted(sheet.title(), about));
     }
 
     private void add(Exercise exercise) {

@@ -29,6 +29,7 @@ final class ExerciseTexts {
     private static final String AIR = "air-on-count";
 
     private final Arrangement arrangement;
+    private final Set<Change> estimated;
     private final boolean fingers;
     private final Whereabouts places;
     private final Set<String> lines = new LinkedHashSet<>();
@@ -40,9 +41,11 @@ final class ExerciseTexts {
      * Collects the marks.
      *
      * @param marks ids of the marks of the tune's sheet
+     * @param estimated kinds of changes that nobody has timed
      */
-    ExerciseTexts(Arrangement arrangement, List<String> marks) throws DiagnosedException {
+    ExerciseTexts(Arrangement arrangement, List<String> marks, Set<Change> estimated) throws DiagnosedException {
         this.arrangement = arrangement;
+        this.estimated = estimated;
         fingers = marks.contains("fingers");
         places = new Whereabouts(arrangement.tune());
         List<String> ids = LINES.stream()
@@ -152,7 +155,10 @@ final class ExerciseTexts {
         add(words, pressed);
         add(words, hand(exercise, 0));
         if (exercise instanceof Exercise.Chunk chunk) {
-            words.add(arrangement.style().practice().tempo().with("percent", chunk.percent()));
+            Template tempo = estimated.contains(chunk.hardest())
+                    ? arrangement.style().practice().estimatedTempo()
+                    : arrangement.style().practice().tempo();
+            words.add(tempo.with("percent", chunk.percent()));
         } else if (exercise instanceof Exercise.AirMeasure) {
             words.add(OpeningText.before(step, arrangement));
         }

@@ -42,9 +42,13 @@ public final class Exercises {
         steps = decided.solution().steps();
     }
 
-    /** Returns the exercises of a tune: measures with air, then chunks from the hardest on, then the left hand. */
-    public static List<Exercise> of(DecidedTune decided) {
-        Exercises exercises = new Exercises(decided, ChangeTimes.usual());
+    /**
+     * Returns the exercises of a tune: measures with air, then chunks from the hardest on, then the left hand.
+     *
+     * @param times how long changes of the hand take
+     */
+    public static List<Exercise> of(DecidedTune decided, ChangeTimes times) {
+        Exercises exercises = new Exercises(decided, times);
         List<Exercise> all = new ArrayList<>(exercises.airMeasures());
         all.addAll(exercises.chunks());
         Exercise run = exercises.leftHandRun();

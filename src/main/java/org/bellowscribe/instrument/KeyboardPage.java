@@ -24,14 +24,16 @@ final class KeyboardPage {
 
     private final Instrument instrument;
     private final Instrument used;
+    private final KeyboardWords words;
     private final PageCanvas page;
     private final double lineWidth;
 
-    private KeyboardPage(Instrument instrument, Instrument used) {
+    private KeyboardPage(Instrument instrument, Instrument used, KeyboardWords words) {
+        this.words = words;
         this.instrument = instrument;
         this.used = used;
         this.lineWidth = Math.min(MOST_WIDTH, (210 - 2 * EDGE) / (last(rows()) + last(columns())));
-        this.page = new PageCanvas("Buttons of " + instrument.name());
+        this.page = new PageCanvas(words.titleOf(instrument));
     }
 
     /** A button as it is drawn. */
@@ -41,9 +43,10 @@ final class KeyboardPage {
      * Returns the page.
      *
      * @param used the same instrument with the notes to write
+     * @param words its words
      */
-    static String of(Instrument instrument, Instrument used) {
-        KeyboardPage drawing = new KeyboardPage(instrument, used);
+    static String of(Instrument instrument, Instrument used, KeyboardWords words) {
+        KeyboardPage drawing = new KeyboardPage(instrument, used, words);
         drawing.frame();
         List<Hand> hands =
                 instrument.buttons().stream().map(Button::hand).distinct().toList();
@@ -62,9 +65,9 @@ final class KeyboardPage {
         double size = Math.min(7, 2 * TITLE_WIDTH / instrument.name().length());
         page.text(15, 22, size, "start", instrument.name());
         page.text(15, 30, 4, "start", instrument.id());
-        page.button(186, 26, 9, "push", "pull");
-        page.text(15, BOTTOM + 12, 3.2, "start", KeyboardWords.melody(instrument));
-        page.text(15, BOTTOM + 17, 3.2, "start", KeyboardWords.leftHand(instrument));
+        page.button(186, 26, 9, words.push(), words.pull());
+        page.text(15, BOTTOM + 12, 3.2, "start", words.melody(instrument));
+        page.text(15, BOTTOM + 17, 3.2, "start", words.basses(instrument));
     }
 
     /** Draws rows or columns from the chin downwards; a shorter one stands halfway beside the longest. */
@@ -77,7 +80,7 @@ final class KeyboardPage {
         lines.forEach((line, faces) -> {
             double x = right ? 210 - EDGE - (line - 1) * lineWidth : EDGE + (line - 1) * lineWidth;
             double first = TOP + step * (longest - length(faces)) / 2;
-            page.text(x, TOP - 15, 3.6, "middle", (melody ? "row " : "column ") + line);
+            page.text(x, TOP - 15, 3.6, "middle", melody ? words.row(line) : words.column(line));
             page.text(x, TOP - 10.5, 3.6, "middle", melody ? key(line) : "");
             for (Face face : faces) {
                 double y = first + (face.number() - 1) * step;
@@ -86,19 +89,14 @@ final class KeyboardPage {
             }
         });
         if (!lines.isEmpty()) {
-            page.text(
-                    right ? 210 - EDGE + 10 : EDGE - 10,
-                    TOP - 21,
-                    4.2,
-                    right ? "end" : "start",
-                    KeyboardWords.title(hand));
+            page.text(right ? 210 - EDGE + 10 : EDGE - 10, TOP - 21, 4.2, right ? "end" : "start", words.title(hand));
         }
     }
 
     /** Draws the rows of a concertina across the page, a gap between the hands. */
     private void across() {
-        page.text(EDGE - 8, TOP - 15, 4.2, "start", KeyboardWords.title(Hand.LEFT));
-        page.text(198, TOP - 15, 4.2, "end", KeyboardWords.title(Hand.RIGHT));
+        page.text(EDGE - 8, TOP - 15, 4.2, "start", words.title(Hand.LEFT));
+        page.text(198, TOP - 15, 4.2, "end", words.title(Hand.RIGHT));
         ConcertinaNumbers numbers = new ConcertinaNumbers(instrument);
         for (Button button : used.buttons()) {
             double gap = button.hand() == Hand.LEFT ? 0 : 9;
@@ -109,7 +107,7 @@ final class KeyboardPage {
         }
         for (int row = 1; row <= instrument.rows(); row++) {
             double y = TOP + (row - 1) * 26;
-            page.text(EDGE - 10, y, 3.6, "end", "row " + row);
+            page.text(EDGE - 10, y, 3.6, "end", words.row(row));
             page.text(EDGE - 10, y + 4.5, 3.6, "end", key(row));
         }
     }

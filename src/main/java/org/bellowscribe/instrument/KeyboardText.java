@@ -17,25 +17,28 @@ final class KeyboardText {
     private final StringBuilder text = new StringBuilder();
 
     private final Instrument used;
+    private final KeyboardWords words;
 
-    private KeyboardText(Instrument used) {
+    private KeyboardText(Instrument used, KeyboardWords words) {
         this.used = used;
+        this.words = words;
     }
 
     /**
      * Returns the drawing, each line with its line feed.
      *
      * @param used the same instrument with the notes to write
+     * @param words its words
      */
-    static String of(Instrument instrument, Instrument used) {
-        KeyboardText drawing = new KeyboardText(used);
+    static String of(Instrument instrument, Instrument used, KeyboardWords words) {
+        KeyboardText drawing = new KeyboardText(used, words);
         drawing.line("%s (%s)".formatted(instrument.name(), instrument.id()));
-        drawing.line(KeyboardWords.melody(instrument));
+        drawing.line(words.melody(instrument));
         for (int row = 1; row <= instrument.rows(); row++) {
             drawing.row(instrument, row);
         }
         drawing.line("");
-        drawing.line(KeyboardWords.leftHand(instrument));
+        drawing.line(words.basses(instrument));
         int columns = instrument.leftHand().stream()
                 .mapToInt(LeftHandButton::column)
                 .max()
@@ -55,9 +58,9 @@ final class KeyboardText {
         boolean strapped = instrument.grip().strapped();
         String numbers = cells(
                 buttons, button -> String.valueOf(strapped ? concertina.of(button) : button.number()), Button::number);
-        line(label("row " + row + (key == null ? "" : ", " + key), "") + numbers);
-        line(label("", "push") + cells(buttons, button -> name(button.push()), Button::number));
-        line(label("", "pull") + cells(buttons, button -> name(button.pull()), Button::number));
+        line(label(words.row(row) + (key == null ? "" : ", " + key), "") + numbers);
+        line(label("", words.push()) + cells(buttons, button -> name(button.push()), Button::number));
+        line(label("", words.pull()) + cells(buttons, button -> name(button.pull()), Button::number));
     }
 
     private void column(int column) {
@@ -66,18 +69,18 @@ final class KeyboardText {
                 .toList();
         line("");
         String numbers = cells(buttons, button -> String.valueOf(button.number()), LeftHandButton::number);
-        line(label("column " + column, "") + numbers);
-        line(label("", "push") + cells(buttons, button -> name(button.push()), LeftHandButton::number));
-        line(label("", "pull") + cells(buttons, button -> name(button.pull()), LeftHandButton::number));
+        line(label(words.column(column), "") + numbers);
+        line(label("", words.push()) + cells(buttons, button -> name(button.push()), LeftHandButton::number));
+        line(label("", words.pull()) + cells(buttons, button -> name(button.pull()), LeftHandButton::number));
     }
 
     /** Writes each button under its number; a place without button stays empty. */
-    private static <B> String cells(List<B> buttons, Function<B, String> words, Function<B, Integer> number) {
+    private static <B> String cells(List<B> buttons, Function<B, String> texts, Function<B, Integer> number) {
         List<String> cells = new ArrayList<>();
         for (B button : buttons) {
             int empty = number.apply(button) - 1 - cells.size();
             IntStream.range(0, empty).forEach(i -> cells.add(""));
-            cells.add(words.apply(button));
+            cells.add(texts.apply(button));
         }
         StringBuilder line = new StringBuilder();
         cells.forEach(cell ->

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.exercise.ExerciseChoice;
 import org.bellowscribe.exercise.ExerciseSheet;
-import org.bellowscribe.exercise.Exercises;
-import org.bellowscribe.exercise.Order;
+import org.bellowscribe.musicxml.ScoreDocument;
 
 /** The exercises of a tune, as far as they were asked for. */
 final class ExerciseOutput {
@@ -14,14 +14,13 @@ final class ExerciseOutput {
     private ExerciseOutput() {}
 
     /** Returns the files; none if there is nothing to practice by itself. */
-    static List<BesideSheet> of(List<Order> orders, DecidedTune tune, MarkSettings settings) throws DiagnosedException {
+    static List<BesideSheet> of(ExerciseChoice choice, DecidedTune tune, MarkSettings settings)
+            throws DiagnosedException {
+        List<ScoreDocument> scores = ExerciseSheet.write(tune, settings.style(), settings.marks(), choice);
         List<BesideSheet> sheets = new ArrayList<>();
-        if (!orders.isEmpty() && !Exercises.of(tune).isEmpty()) {
-            for (Order order : orders) {
-                byte[] bytes = ExerciseSheet.write(tune, settings.style(), settings.marks(), order)
-                        .encode();
-                sheets.add(new BesideSheet(StageChoice.ending(order), bytes));
-            }
+        for (int i = 0; i < scores.size(); i++) {
+            sheets.add(new BesideSheet(
+                    StageChoice.ending(choice.orders().get(i)), scores.get(i).encode()));
         }
         return sheets;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LeftHandScribe;
 import org.bellowscribe.annotation.OwnPart;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -80,7 +81,14 @@ final class LeftHandOutput {
             return null;
         }
         OwnPart alone = LeftHandScribe.alone(arrangement, sheetTune, withFingers());
-        return OwnScore.write(score, alone, sheetTune.title() + " (left hand)").encode();
+        return OwnScore.write(
+                        score,
+                        alone,
+                        "%s: %s"
+                                .formatted(
+                                        sheetTune.title(),
+                                        arrangement.style().book().say(BookText.STAGE_LEFT_HAND)))
+                .encode();
     }
 
     private OwnPart part() {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.bellowscribe.exercise.ExerciseChoice;
 import org.bellowscribe.exercise.Order;
 import org.bellowscribe.stage.Stage;
 import org.bellowscribe.stage.StageTune;
@@ -16,7 +17,7 @@ import org.bellowscribe.stage.StageTune;
  * @param tempos tempos in percent of that of the tune, for the stages that have one of their own
  * @param scores true to write each as a score of its own
  * @param parts true to write all as parts of one score
- * @param exercises in which orders to write exercises
+ * @param exercises which exercises to write
  * @param sounds true to write how each sounds
  */
 public record StageChoice(
@@ -24,18 +25,18 @@ public record StageChoice(
         SortedMap<Stage, Integer> tempos,
         boolean scores,
         boolean parts,
-        List<Order> exercises,
+        ExerciseChoice exercises,
         boolean sounds) {
 
     /** None. */
-    public static final StageChoice NONE = new StageChoice(List.of(), new TreeMap<>(), false, false, List.of(), false);
+    public static final StageChoice NONE =
+            new StageChoice(List.of(), new TreeMap<>(), false, false, ExerciseChoice.NONE, false);
 
     /** How the name of the score ends that has the stages as its parts. */
     public static final String PARTS = ".stages.musicxml";
 
     /** Sorts the stages and copies the tempos. */
     public StageChoice {
-        exercises = List.copyOf(exercises);
         stages = stages.stream().distinct().sorted().toList();
         tempos = Collections.unmodifiableSortedMap(new TreeMap<>(tempos));
     }
@@ -79,7 +80,7 @@ public record StageChoice(
         if (parts) {
             all.add(PARTS);
         }
-        exercises.forEach(order -> all.add(ending(order)));
+        exercises.orders().forEach(order -> all.add(ending(order)));
         stages.stream().filter(this::sounds).forEach(stage -> all.add(soundEnding(stage)));
         return all;
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.sound.MidiFile;
 import org.bellowscribe.stage.Stage;
 import org.bellowscribe.stage.StageSheets;
@@ -17,15 +16,22 @@ final class StageOutput {
     private final List<BesideSheet> sheets = new ArrayList<>();
     private final List<Diagnostic> remarks = new ArrayList<>();
 
+    private StageOutput() {}
+
     /**
      * Decides and prints the stages.
      *
      * @param tune the tune as it was decided, with both hands
-     * @param sheet the score in the key of the sheet
+     * @param printer what prints them
      * @throws DiagnosedException if marks cannot be written
      */
-    StageOutput(StageChoice choice, DecidedTune tune, MarkSettings settings, ScoreDocument sheet)
-            throws DiagnosedException {
+    static StageOutput of(StageChoice choice, DecidedTune tune, StageSheets printer) throws DiagnosedException {
+        StageOutput output = new StageOutput();
+        output.write(choice, tune, printer);
+        return output;
+    }
+
+    private void write(StageChoice choice, DecidedTune tune, StageSheets printer) throws DiagnosedException {
         StageDecider decider = new StageDecider(tune);
         List<StageTune> stages = new ArrayList<>();
         for (Stage stage : choice.stages()) {
@@ -35,7 +41,6 @@ final class StageOutput {
                 stages.add(staged.tune());
             }
         }
-        StageSheets printer = new StageSheets(sheet, settings.style(), settings.marks());
         for (StageTune stage : choice.scores() ? stages : List.<StageTune>of()) {
             sheets.add(new BesideSheet(
                     StageChoice.ending(stage.stage()), printer.score(stage).encode()));

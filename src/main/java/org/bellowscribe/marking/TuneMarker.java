@@ -11,6 +11,7 @@ import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.explain.Alternative;
+import org.bellowscribe.stage.StageSheets;
 
 /** The last step of marking: prints what was decided onto the sheet. Decides nothing. */
 public final class TuneMarker {
@@ -37,16 +38,16 @@ public final class TuneMarker {
      * @throws DiagnosedException if the marks cannot be written into the score
      */
     public MarkedTune mark(Decision.Decided decided) throws DiagnosedException {
-        return mark(decided, List.of());
+        return mark(decided, SheetLines.NONE);
     }
 
     /**
      * Marks a tune and prints lines of words about it below its beginning.
      *
-     * @param lines the lines, from the top down, none empty
+     * @param lines the lines
      * @throws DiagnosedException if the marks cannot be written into the score
      */
-    public MarkedTune mark(Decision.Decided decided, List<String> lines) throws DiagnosedException {
+    public MarkedTune mark(Decision.Decided decided, SheetLines lines) throws DiagnosedException {
         DecidedTune tune = decided.tune();
         Arrangement arrangement = Arrangement.of(tune, settings.style());
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
@@ -57,14 +58,15 @@ public final class TuneMarker {
         if (tempo != null) {
             marks.add(new Annotation.Line(firstNote(tune), tempo(tempo, tune.tune())));
         }
-        lines.forEach(line -> marks.add(new Annotation.Line(firstNote(tune), line)));
+        lines.tune().forEach(line -> marks.add(new Annotation.Line(firstNote(tune), line)));
         ScoreDocument score = sheet.withMarks(marks, output.added());
         List<Diagnostic> remarks = new ArrayList<>(decided.remarks());
         remarks.addAll(output.remarks());
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
         remarks.addAll(LeftOut.fingers(tune.task().options().pins(), settings.marks()));
         remarks.addAll(score.lyricWarnings());
-        StageOutput staged = new StageOutput(stages, tune, settings, sheet);
+        StageOutput staged = StageOutput.of(
+                stages, tune, new StageSheets(sheet, settings.style(), settings.marks(), lines.stages()));
         remarks.addAll(staged.remarks());
         List<BesideSheet> beside = new ArrayList<>(staged.sheets());
         beside.addAll(ExerciseOutput.of(stages.exercises(), tune, settings));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.annotation.PartLook;
+import org.bellowscribe.annotation.PartMeasure;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
 /** Writes a score that holds nothing but a part of ours. */
@@ -21,6 +22,9 @@ public final class OwnScore {
               </part-list>
               <part id="P1">
             """;
+
+    /** So many measures have room on a line with counts and words. */
+    private static final int ON_A_LINE = 4;
 
     private OwnScore() {}
 
@@ -63,8 +67,26 @@ public final class OwnScore {
      * @param title title of the score
      */
     public static ScoreDocument write(ScoreDocument sheet, OwnPart part, String title) throws DiagnosedException {
-        PartFrames frames = PartFrames.of(sheet.withoutMarks().text(), part.melody());
-        return write(new PartMeasures(part, frames.frames(), true), part.look(), title);
+        List<PartFrame> frames =
+                PartFrames.of(sheet.withoutMarks().text(), part.melody()).frames();
+        if (part.look() == PartLook.BELLOWS) {
+            breakLines(part, frames);
+        }
+        return write(new PartMeasures(part, frames, true), part.look(), title);
+    }
+
+    // Strokes are narrow, and the words above them are not: programs would crowd a dozen measures on a line.
+    private static void breakLines(OwnPart part, List<PartFrame> frames) {
+        List<PartMeasure> measures = part.measures();
+        boolean pickUp = measures.size() > 1
+                && measures.get(0)
+                                .measure()
+                                .length()
+                                .compareTo(measures.get(1).measure().length())
+                        < 0;
+        for (int i = ON_A_LINE + (pickUp ? 1 : 0); i < frames.size(); i += ON_A_LINE) {
+            frames.get(i).sign("<print new-system=\"yes\"/>");
+        }
     }
 
     private static ScoreDocument write(PartMeasures measures, PartLook look, String title) throws DiagnosedException {

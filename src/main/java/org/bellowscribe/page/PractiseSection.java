@@ -2,11 +2,9 @@ package org.bellowscribe.page;
 
 import java.util.List;
 import java.util.Locale;
-import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.difficulty.TermPoints;
 import org.bellowscribe.exercise.Exercise;
-import org.bellowscribe.exercise.Exercises;
 import org.bellowscribe.report.DifficultyText;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.score.Whereabouts;
@@ -25,10 +23,10 @@ final class PractiseSection {
     private final Whereabouts places;
     private final List<String> measures;
 
-    PractiseSection(DecidedTune decided, Difficulty difficulty) {
-        exercises = Exercises.of(decided);
-        tune = decided.tune();
-        this.difficulty = difficulty;
+    PractiseSection(TunePage page) {
+        exercises = page.exercises();
+        tune = page.tune().tune();
+        difficulty = page.difficulty();
         places = new Whereabouts(tune);
         measures = places.measures();
     }

@@ -5,6 +5,7 @@ import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.exercise.Exercise;
 import org.bellowscribe.solver.explain.Explanation;
 
 /**
@@ -16,6 +17,7 @@ import org.bellowscribe.solver.explain.Explanation;
  * @param news what a pupil meets in it for the first time, in words; empty where nobody asked
  * @param style the style of the marks, in whose language the words are
  * @param difficulty how difficult it is
+ * @param exercises what to practise by itself
  * @param score the marked score as a compressed file; its notes of melody bear the ids of {@link NoteIds}
  */
 public record TunePage(
@@ -25,6 +27,7 @@ public record TunePage(
         List<String> news,
         Style style,
         Difficulty difficulty,
+        List<Exercise> exercises,
         byte[] score) {
 
     /** Copies the lists. */
@@ -32,5 +35,6 @@ public record TunePage(
         remarks = List.copyOf(remarks);
         explained = List.copyOf(explained);
         news = List.copyOf(news);
+        exercises = List.copyOf(exercises);
     }
 }

@@ -58,7 +58,7 @@ public final class TunePages {
         add(sections, "bellows", "Bellows", new BellowsSection(tune).html());
         add(sections, "words", "Every mark in words", new StepSection(tune, page.style()).html());
         add(sections, "reasons", "Why not otherwise", new ExplainSection(tune.tune()).html(page.explained()));
-        add(sections, "practise", "What to practise", new PractiseSection(tune, page.difficulty()).html());
+        add(sections, "practise", "What to practise", new PractiseSection(page).html());
         add(sections, "new", "New in this tune", list(page.news()));
         add(sections, "notable", "Worth a look", new AboutSection(tune).html());
         add(sections, "costs", "What it costs", CostSection.of(tune.solution().cost()));

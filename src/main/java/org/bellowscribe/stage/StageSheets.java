@@ -2,6 +2,8 @@ package org.bellowscribe.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.BellowsScribe;
@@ -9,6 +11,7 @@ import org.bellowscribe.annotation.LeftHandScribe;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.OwnPart;
 import org.bellowscribe.annotation.Topic;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.musicxml.OwnScore;
@@ -23,6 +26,7 @@ public final class StageSheets {
     private final ScoreDocument sheet;
     private final Style style;
     private final List<String> marks;
+    private final Map<Stage, List<String>> lines;
 
     /**
      * Creates a printer for the stages of one tune.
@@ -30,11 +34,13 @@ public final class StageSheets {
      * @param sheet the score in the key of the tune's sheet
      * @param style labels and signs
      * @param marks ids of the marks to print
+     * @param lines lines of words for the sheets of stages, to stand below the beginning; that of the bellows alone has none
      */
-    public StageSheets(ScoreDocument sheet, Style style, List<String> marks) {
+    public StageSheets(ScoreDocument sheet, Style style, List<String> marks, Map<Stage, List<String>> lines) {
         this.sheet = sheet.withoutMarks();
         this.style = style;
         this.marks = List.copyOf(marks);
+        this.lines = Map.copyOf(lines);
     }
 
     /**
@@ -45,7 +51,7 @@ public final class StageSheets {
         return switch (tune.stage()) {
             case LEFT_HAND -> leftHand(tune);
             case BELLOWS -> bellows(tune);
-            default -> sheet.withMarks(StageMarks.of(tune, style, marks));
+            default -> sheet.withMarks(marks(tune));
         };
     }
 
@@ -63,13 +69,13 @@ public final class StageSheets {
             String melody = tune.tune().onSheet().part();
             Stage stage = tune.stage();
             if (stage == Stage.BELLOWS) {
-                parts.add(new PartAddition.Own(bellowsPart(tune, true)));
+                parts.add(new PartAddition.Own(bellowsPart(tune)));
             } else if (stage == Stage.LEFT_HAND) {
                 parts.add(new PartAddition.Own(leftHandPart(tune)));
             } else if (begun) {
                 parts.add(new PartAddition.Copy(stage.id(), stage.title(), score(tune), melody));
             } else {
-                first = StageMarks.of(tune, style, marks);
+                first = marks(tune);
                 begun = true;
             }
         }
@@ -77,32 +83,44 @@ public final class StageSheets {
         return sheet.withParts(first, melody, parts);
     }
 
-    private ScoreDocument bellows(StageTune tune) throws DiagnosedException {
-        Arrangement arrangement = Arrangement.of(tune.tune(), style);
-        List<String> about = new ArrayList<>(List.of(style.practice().airHeld()));
-        StageMarks.tempo(tune, arrangement).forEach(words -> about.add(words.text()));
-        String title = "%s (%s)"
-                .formatted(
-                        tune.tune().onSheet().title(), String.join(style.words().between(), about));
-        return OwnScore.write(sheet, bellowsPart(tune, false), title);
+    private List<Annotation> marks(StageTune tune) throws DiagnosedException {
+        List<Annotation> all = new ArrayList<>(StageMarks.of(tune, style, marks));
+        all.addAll(lines(tune));
+        return all;
     }
 
-    /** Returns the part; it says itself what to do with the air button where no title does. */
-    private OwnPart bellowsPart(StageTune tune, boolean explained) throws DiagnosedException {
+    // Sheets of one tune have one title, so each says which stage it is.
+    private List<Annotation> lines(StageTune tune) {
+        int first = tune.tune().onSheet().events().stream()
+                .filter(event -> !event.isGap())
+                .findFirst()
+                .orElseThrow()
+                .firstNoteIndex();
+        String name = style.book().say(BookText.valueOf("STAGE_" + tune.stage().name()));
+        return Stream.concat(Stream.of(name), lines.getOrDefault(tune.stage(), List.of()).stream())
+                .map(line -> (Annotation) new Annotation.Line(first, line))
+                .toList();
+    }
+
+    private ScoreDocument bellows(StageTune tune) throws DiagnosedException {
+        String title =
+                "%s: %s".formatted(tune.tune().onSheet().title(), style.book().say(BookText.STAGE_BELLOWS));
+        return OwnScore.write(sheet, bellowsPart(tune), title);
+    }
+
+    private OwnPart bellowsPart(StageTune tune) throws DiagnosedException {
         Arrangement arrangement = Arrangement.of(tune.tune(), style);
         List<Mark> start = new ArrayList<>(StageMarks.opening(arrangement, marks));
-        if (explained) {
-            int first = start.isEmpty()
-                    ? tune.tune().tune().eventOrder().get(0)
-                    : start.get(0).event();
-            start.add(new Mark.Words(first, Topic.OTHER, style.practice().airHeld()));
-            start.addAll(StageMarks.tempo(tune, arrangement));
-        }
+        int first = start.isEmpty()
+                ? tune.tune().tune().eventOrder().get(0)
+                : start.get(0).event();
+        start.add(new Mark.Words(first, Topic.OTHER, style.practice().airHeld()));
+        start.addAll(StageMarks.tempo(tune, arrangement));
         return BellowsScribe.part(arrangement, tune.tune().onSheet(), start);
     }
 
     private ScoreDocument leftHand(StageTune tune) throws DiagnosedException {
-        return sheet.withCueNotes(tune.tune().onSheet().part()).withMarks(List.of(), leftHandPart(tune));
+        return sheet.withCueNotes(tune.tune().onSheet().part()).withMarks(lines(tune), leftHandPart(tune));
     }
 
     private OwnPart leftHandPart(StageTune tune) throws DiagnosedException {

@@ -4,7 +4,8 @@ package org.bellowscribe.syllabus;
  * Something that a pupil has to learn once.
  *
  * @param kind what it is
- * @param place where among its kind it stands, for things that have places: the row, column or beat; 0 for others
+ * @param place where among its kind it stands, for things that have places: the row, column or beat; the fifths of a
+ *     key; 0 for others
  * @param number number in that place, for things that have one; 0 for others
  * @param name words for it, such as {@code push}, {@code 6/8} or {@code G}
  */
@@ -13,38 +14,25 @@ public record Thing(Kind kind, int place, int number, String name) implements Co
     /** Kinds of things, in the order in which they are told. */
     public enum Kind {
         /** A button of the melody in one direction: one note of the box. The place is its row. */
-        BUTTON("button", "buttons"),
+        BUTTON,
         /** A bass in one direction. The place is its column. */
-        BASS("bass", "basses"),
+        BASS,
         /** A chord in one direction. The place is its column. */
-        CHORD("chord", "chords"),
+        CHORD,
         /** A way in which the bellows turn between two notes. */
-        REVERSAL("reversal", "reversals"),
+        REVERSAL,
         /** A change from one row to another while the bellows go on. */
-        ROW_CHANGE("row change", "row changes"),
+        ROW_CHANGE,
         /** A place of the hand: the number of the button under the index finger. */
-        HAND_PLACE("place of the hand", "places of the hand"),
+        HAND_PLACE,
         /** A way to press the air button. */
-        AIR("air button", "air button"),
+        AIR,
         /** A time signature. */
-        TIME("time", "times"),
+        TIME,
         /** A key. */
-        KEY("key", "keys"),
+        KEY,
         /** A rhythm within a measure, from a beat at which a note begins to the next. */
-        RHYTHM("rhythm", "rhythms");
-
-        private final String one;
-        private final String many;
-
-        Kind(String one, String many) {
-            this.one = one;
-            this.many = many;
-        }
-
-        /** Returns what some things of this kind are called. */
-        public String label(int count) {
-            return count == 1 ? one : many;
-        }
+        RHYTHM
     }
 
     @Override

@@ -105,7 +105,8 @@ public final class TuneThings {
         for (int index : tune.tune().playOrder().measures()) {
             Measure measure = tune.tune().measures().get(index);
             things.add(new Thing(Thing.Kind.TIME, 0, 0, measure.time().toString()));
-            things.add(new Thing(Thing.Kind.KEY, 0, 0, measure.key().name()));
+            things.add(new Thing(
+                    Thing.Kind.KEY, measure.key().fifths(), 0, measure.key().name()));
         }
     }
 }

@@ -10,11 +10,12 @@ import org.bellowscribe.theory.PitchClass;
 import org.bellowscribe.theory.Spelling;
 
 /** Names of notes, chords and keys, spoken. */
-final class SpokenNotes {
+public final class SpokenNotes {
 
     private final Wordings<Phrase> phrases;
 
-    SpokenNotes(Wordings<Phrase> phrases) {
+    /** Creates names in the language of some phrases. */
+    public SpokenNotes(Wordings<Phrase> phrases) {
         this.phrases = phrases;
     }
 
@@ -33,7 +34,7 @@ final class SpokenNotes {
     }
 
     /** Returns the name of a key with its mode. */
-    String key(Key key) {
+    public String key(Key key) {
         Phrase mode = Phrase.valueOf(key.mode().name());
         String tonic = key.tonicName();
         int signs = tonic.length() - 1;

@@ -63,7 +63,7 @@ class ArchitectureTest {
             Map.entry("compare", Set.of("page")),
             Map.entry("page", Set.of("report", "words", "drawing", "exercise")),
             Map.entry("batch", Set.of("marking", "words", "drawing", "sound", "compare", "page")),
-            Map.entry("edition", Set.of("annotation", "report", "syllabus")),
+            Map.entry("edition", Set.of("annotation", "report", "syllabus", "words")),
             Map.entry("cli", Set.of("batch", "book", "edition"))));
 
     /** Packages that read our own data files; the code that decides does not. */

@@ -149,4 +149,11 @@ class BookEditionTest {
                     file);
         }
     }
+
+    @Test
+    void aQuietRunPrintsNoLinesAboutTunes() {
+        CommandRun quiet = CommandRun.of("mark", folder + "/book.xml", "--out", folder + "/quiet", "--quiet");
+        assertEquals("", quiet.out());
+        assertTrue(quiet.err().contains("no-button"), quiet.err());
+    }
 }

@@ -37,7 +37,7 @@ class LeftHandOptionsTest {
     void theSheetStandsBesideTheResult() throws IOException {
         assertFalse(marked("--written-left-hand", "sheet").contains("<part id=\"bellowscribe-left-hand\">"));
         assertTrue(Files.readString(folder.resolve("the-leaning-gate.left-hand.musicxml"))
-                .contains("(left hand)"));
+                .contains(": left hand alone</work-title>"));
     }
 
     @Test

@@ -79,6 +79,7 @@ class LibraryCommandTest {
                   spoken: all
                   legend: all
                   practice: all
+                  book: all
                 """;
         assertEquals(new CommandRun(0, file + ": mine can be used; 0 doubts.\n" + inherited, ""), run);
     }

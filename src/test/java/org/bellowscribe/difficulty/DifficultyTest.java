@@ -16,7 +16,10 @@ import org.bellowscribe.solver.Times;
 import org.bellowscribe.solver.manner.MannerLibrary;
 import org.junit.jupiter.api.Test;
 
-/** Figures of tunes whose marks are written by hand, on a box with one row; a quarter lasts a quarter of a second. */
+/**
+ * Figures of tunes whose marks are written by hand, on a box with one row; a quarter lasts a quarter of a second. Nearly every
+ * note lies one way only on it, so the easiest way has the buttons and directions that are written.
+ */
 class DifficultyTest {
 
     private static final double EXACT = 1e-9;
@@ -95,20 +98,28 @@ class DifficultyTest {
     }
 
     @Test
-    void aMoveOfTheHandAndALeapCount() {
-        Tune tune = tune("C4 C5 r r");
+    void aMoveOfTheHandThatNoPlaceSparesAndALeapCount() {
+        Tune tune = tune("C4 G5 r r");
         Played played =
-                new Played(tune, 9).push(1, 1).push(1, 4).hand(4).push(1).push(1);
+                new Played(tune, 9).push(1, 1).push(1, 6).hand(4).push(1).push(1);
         assertEquals(1 / 8.0, figure(Term.SHIFTS, tune, played), EXACT);
         assertEquals(1 / 8.0, figure(Term.LEAPS, tune, played), EXACT);
     }
 
     @Test
-    void aFingerOffItsOwnButtonIsAStretch() {
-        Tune tune = tune("C4 E4 r r");
+    void aMoveThatAnotherPlaceOfTheHandSparesIsNone() {
+        Tune tune = tune("C4 C5 r r");
         Played played =
-                new Played(tune, 9).push(1, 1).push(1, 2).fingers(1).push(1).push(1);
+                new Played(tune, 9).push(1, 1).push(1, 4).hand(4).push(1).push(1);
+        assertEquals(0, figure(Term.SHIFTS, tune, played), EXACT);
+    }
+
+    @Test
+    void aFingerStretchesWhereMovingThereAndBackIsWorse() {
+        Tune tune = tune("C4*1/2 E5*1/2 C4*1/2 r*5/2");
+        Played played = new Played(tune, 9).push(1, 1).push(1, 5).push(1, 1).push(1);
         assertEquals(1 / 8.0, figure(Term.STRETCHES, tune, played), EXACT);
+        assertEquals(0, figure(Term.SHIFTS, tune, played), EXACT);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.bellowscribe.difficulty;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -30,24 +31,27 @@ import org.junit.jupiter.api.Test;
  * tables go to {@code target/difficulty.txt}. Rank correlation with the one and the other teacher:
  *
  * <pre>
- * | difficulty | 0.958 | 0.944 |
+ * | difficulty | 0.954 | 0.938 |
  * | notes a second | 0.799 | 0.810 |
- * | reversals a second | 0.706 | 0.741 |
- * | cost a second | 0.666 | 0.676 |
+ * | reversals a second | 0.526 | 0.554 |
+ * | cost a second | 0.726 | 0.745 |
  * | length in notes | 0.322 | 0.390 |
  * | tempo | 0.520 | 0.473 |
- * | cost a note | 0.163 | 0.172 |
- * | left out one by one, weights found anew | 0.945 | 0.925 |
+ * | cost a note | 0.324 | 0.348 |
+ * | left out one by one, weights found anew | 0.945 | 0.935 |
  * </pre>
  *
- * Grades the same 23, within one 43, of 44. Decided anew for another tempo: 110 times, on the wrong side never; decided anew
- * without a button that was used: 113 times, easier twice, by 0.14 points at most. The solver weighs reversals and rows
- * otherwise than this grading, so the marks on a poorer box can have fewer of what weighs more here.
+ * Grades the same 30, within one 44, of 44 (the points at which they begin were chosen by these grades). Decided anew for
+ * another tempo: 110 times, on the wrong side never; decided anew without a button that was used: 129 times, easier never.
+ * Weights found anew without a tune are those of the figures of the easiest way by the weights in use.
  */
 @Tag("difficulty")
 class RankingsTest {
 
     private static final double ENOUGH = 0.92;
+    /** Times are sums of binary fractions, which differ in the last digits. */
+    private static final double NOISE = 1e-9;
+
     private static final List<Double> TEMPOS = List.of(0.5, 0.75, 0.9, 1.1, 1.25);
 
     private final StringBuilder table = new StringBuilder();
@@ -72,11 +76,14 @@ class RankingsTest {
         double[] placed = LeaveOneOut.places(figures, grades, weights());
         line("left out one by one, weights found anew", placed, tunes);
         grades(tunes);
-        laws(tunes);
+        int[] fallen = laws(tunes);
         Files.writeString(Path.of("target", "difficulty.txt"), table);
         double[] ours = values(tunes, tune -> Difficulty.of(tune).points());
-        assertTrue(RankCorrelation.of(ours, ranks(tunes, 0)) >= ENOUGH, table.toString());
-        assertTrue(RankCorrelation.of(ours, ranks(tunes, 1)) >= ENOUGH, table.toString());
+        for (int teacher = 0; teacher < 2; teacher++) {
+            assertTrue(RankCorrelation.of(ours, ranks(tunes, teacher)) >= ENOUGH, table.toString());
+            assertTrue(RankCorrelation.of(placed, ranks(tunes, teacher)) >= ENOUGH, table.toString());
+        }
+        assertArrayEquals(new int[2], fallen, table.toString());
     }
 
     private void compare(String name, List<Ranked> tunes, ToDoubleFunction<DecidedTune> measure) {
@@ -106,7 +113,8 @@ class RankingsTest {
         print("grades the same %d, within one %d, of %d%n", same, near, 2 * tunes.size());
     }
 
-    private void laws(List<Ranked> tunes) {
+    /** Returns how often difficulty was on the wrong side for another tempo, and without a button. */
+    private int[] laws(List<Ranked> tunes) {
         Instrument box = Deciding.box("dg-21");
         int[] tempos = new int[2];
         int[] buttons = new int[2];
@@ -126,13 +134,14 @@ class RankingsTest {
                 if (other != null) {
                     double fallen = points - Difficulty.of(other).points();
                     buttons[0]++;
-                    buttons[1] += fallen > 0 ? 1 : 0;
+                    buttons[1] += fallen > NOISE ? 1 : 0;
                     worst = Math.max(worst, fallen);
                 }
             }
         }
         print("decided anew for another tempo: %d, on the wrong side %d%n", tempos[0], tempos[1]);
         print("decided anew without a button: %d, easier %d, by %.2f at most%n", buttons[0], buttons[1], worst);
+        return new int[] {tempos[1], buttons[1]};
     }
 
     private static List<Button> used(DecidedTune decided) {

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.bellowscribe.annotation.Sketch;
+import org.bellowscribe.annotation.style.BookText;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.decision.DecidedTune;
@@ -19,6 +20,8 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.difficulty.Difficulty;
 import org.bellowscribe.syllabus.TuneThings;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Index and front page of a book with one tune and one that cannot be played. */
 class EditionPagesTest {
@@ -27,13 +30,17 @@ class EditionPagesTest {
     private static final String NASTY = "<script>alert(\"1\")</script> & \u202Ehidden";
 
     private static Edition edition() {
+        return edition(STYLE);
+    }
+
+    private static Edition edition(Style style) {
         DecidedTune tune = SketchedTune.of(new Sketch(1).push("1.1").pull("1.1").push("1.1"));
         EditionTune entry = new EditionTune(
                 NASTY,
                 "a b.musicxml",
                 List.of("a b.both.musicxml"),
                 tune,
-                STYLE,
+                style,
                 List.of("direction", "buttons"),
                 Difficulty.of(tune),
                 new TreeSet<>(TuneThings.of(tune)),
@@ -42,7 +49,7 @@ class EditionPagesTest {
         return new Edition(
                 "Book",
                 tune.instrument(),
-                STYLE,
+                style,
                 List.of(new Edition.Paragraph("Hello", NASTY)),
                 List.of(entry),
                 List.of(new Edition.Refused("Other", "other.musicxml", "No button gives F4.")),
@@ -99,7 +106,7 @@ class EditionPagesTest {
     @Test
     void thePageIsLeftToTheEngraver() {
         String csv = IndexCsv.of(edition());
-        assertTrue(csv.startsWith("number,tune,page,"), csv);
+        assertTrue(csv.startsWith("no.,tune,page,"), csv);
         assertTrue(csv.lines().skip(1).findFirst().orElse("").contains("\",,"), csv);
     }
 
@@ -126,9 +133,30 @@ class EditionPagesTest {
     @Test
     void everyCautionNamesItsSourceOrThatThereIsNone() throws DiagnosedException {
         String front = FrontText.of(new FrontPage(edition())).replaceAll("\\s+", " ");
-        for (Caution caution : Caution.all()) {
+        for (Caution caution : Caution.all(STYLE.book())) {
             assertFalse(caution.source().isBlank());
             assertTrue(front.contains(caution.text() + " (" + caution.source() + ")"), caution.text());
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"german", "french", "italian", "spanish", "dutch", "swedish", "catalan"})
+    void noEnglishIsLeftButWhatIsAQuotation(String id) throws DiagnosedException {
+        Style style = Sketch.style(id);
+        Edition edition = edition(style);
+        FrontPage front = new FrontPage(edition);
+        String all = FrontText.of(front) + FrontHtml.of(front) + IndexText.of(edition) + IndexCsv.of(edition);
+        String index = IndexHtml.of(edition);
+        assertTrue(index.contains("<html lang=\"" + style.language() + "\">"), index);
+        for (BookText text : BookText.values()) {
+            String english = STYLE.book().of(text).text();
+            boolean same = english.equals(style.book().of(text).text());
+            assertFalse(!same && english.length() > 12 && (all + index).contains(english), english);
+        }
+        assertFalse(
+                Pattern.compile("\\b(push|pull|grade|row 1)\\b")
+                        .matcher(all + index)
+                        .find(),
+                all + index);
     }
 }

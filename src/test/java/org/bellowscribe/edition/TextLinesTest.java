@@ -25,6 +25,5 @@ class TextLinesTest {
     @Test
     void nothingIsNoLine() {
         assertEquals(List.of(), TextLines.wrap(" ", 5));
-        assertEquals(List.of(), TextLines.of("New: ", List.of(), 5));
     }
 }

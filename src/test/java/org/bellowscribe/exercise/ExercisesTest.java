@@ -1,9 +1,15 @@
 package org.bellowscribe.exercise;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.decision.DecidedTune;
 import org.bellowscribe.marking.SampleTune;
@@ -17,7 +23,7 @@ class ExercisesTest {
     private static final DecidedTune GATE = SampleTune.decided("the-leaning-gate");
 
     private static <E extends Exercise> List<E> found(Class<E> kind) {
-        return Exercises.of(GATE).stream()
+        return Exercises.of(GATE, ChangeTimes.usual()).stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .toList();
@@ -70,7 +76,7 @@ class ExercisesTest {
 
     @Test
     void mixedOrderTakesOneOfEachKindInTurn() {
-        List<String> kinds = Order.MIXED.of(Exercises.of(GATE)).stream()
+        List<String> kinds = Order.MIXED.of(Exercises.of(GATE, ChangeTimes.usual())).stream()
                 .map(each -> each.getClass().getSimpleName())
                 .toList();
         assertEquals(List.of("AirMeasure", "Chunk", "LeftHandRun", "Chunk", "Chunk"), kinds);
@@ -78,11 +84,54 @@ class ExercisesTest {
 
     @Test
     void theSheetIsValidAndNamesOpeningsAndCounts() throws Exception {
-        ScoreDocument sheet = ExerciseSheet.write(
-                GATE, StyleLibrary.find(StyleLibrary.DEFAULT_ID), List.of("buttons", "left-hand"), Order.BLOCKED);
+        ScoreDocument sheet = sheet(ChangeTimes.usual());
         assertEquals(List.of(), SchemaCheck.check(sheet.text()));
         assertTrue(sheet.text().contains("<words>1 (from 7), pull, open 1/4</words>"), sheet.text());
         assertTrue(sheet.text().contains("press on 3, open 2/3"), sheet.text());
+    }
+
+    private static ScoreDocument sheet(ChangeTimes times) throws Exception {
+        return ExerciseSheet.write(
+                        GATE,
+                        StyleLibrary.find(StyleLibrary.DEFAULT_ID),
+                        List.of("buttons", "left-hand"),
+                        new ExerciseChoice(List.of(Order.BLOCKED), times))
+                .get(0);
+    }
+
+    @Test
+    void aTempoThatNobodyTimedIsSaidToBeAnEstimate() throws Exception {
+        assertTrue(sheet(ChangeTimes.usual()).text().contains("% (estimate)"));
+        ChangeTimes timed = new ChangeTimes(ChangeTimes.usual().seconds(), Set.of());
+        assertFalse(sheet(timed).text().contains("estimate"));
+    }
+
+    @Test
+    void whatAPupilNeedsLongerForBeginsSlower() throws Exception {
+        String slow = Arrays.stream(Change.values())
+                .map(change -> "<change kind=\"%s\" seconds=\"2\"/>".formatted(change.id()))
+                .collect(Collectors.joining("", "<changes>", "</changes>"));
+        ChangeTimes times = ChangeTimes.read(new ByteArrayInputStream(slow.getBytes(StandardCharsets.UTF_8)));
+        assertEquals(Set.of(), times.estimated());
+        assertTrue(percent(times) < percent(ChangeTimes.usual()), percent(times) + " %");
+    }
+
+    private static int percent(ChangeTimes times) {
+        return Exercises.of(GATE, times).stream()
+                .filter(Exercise.Chunk.class::isInstance)
+                .mapToInt(exercise -> ((Exercise.Chunk) exercise).percent())
+                .max()
+                .orElseThrow();
+    }
+
+    @Test
+    void timesThatWereNotTakenStayEstimates() throws Exception {
+        String one = "<changes><change kind=\"shift\" seconds=\"0.6\"/></changes>";
+        ChangeTimes times = ChangeTimes.read(new ByteArrayInputStream(one.getBytes(StandardCharsets.UTF_8)));
+        assertEquals(0.6, times.of(Change.SHIFT));
+        assertEquals(ChangeTimes.usual().of(Change.REVERSAL), times.of(Change.REVERSAL));
+        assertFalse(times.estimated().contains(Change.SHIFT));
+        assertTrue(times.estimated().contains(Change.REVERSAL));
     }
 
     @Test

@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bellowscribe.Shared;
@@ -40,6 +43,9 @@ class StageLawsTest {
     // The laws hold however much the search may do.
     private static final long LITTLE_WORK = 20_000;
 
+    private static final Map<Stage, List<String>> LINES = Arrays.stream(Stage.values())
+            .collect(Collectors.toMap(stage -> stage, stage -> List.of("New: a line & what is new")));
+
     private int written;
     private int refused;
 
@@ -59,7 +65,8 @@ class StageLawsTest {
             ReadTune read = new TuneReader(settings).read(Files.readAllBytes(score), "tune", null);
             if (new TuneDecider(settings).decide(read) instanceof Decision.Decided decided) {
                 ScoreDocument sheet = read.document().withoutMarks();
-                checkStages(score, decided.tune(), new StageSheets(sheet, settings.style(), settings.marks()), sheet);
+                StageSheets sheets = new StageSheets(sheet, settings.style(), settings.marks(), LINES);
+                checkStages(score, decided.tune(), sheets, sheet);
             }
         }
     }

@@ -6,6 +6,7 @@ import org.bellowscribe.solver.AirUse;
  * Words and counts of sheets for practice.
  *
  * @param tempo a tempo that is not that of the tune; place {@code {percent}}
+ * @param estimatedTempo such a tempo that comes from an estimate; place {@code {percent}}
  * @param airHeld the air button is held down all the time
  * @param airOn the air button, pressed on a count; place {@code {count}}
  * @param airLightlyOn the air button, pressed lightly on a count; place {@code {count}}
@@ -22,6 +23,7 @@ import org.bellowscribe.solver.AirUse;
  */
 public record PracticeLabels(
         Template tempo,
+        Template estimatedTempo,
         String airHeld,
         Template airOn,
         Template airLightlyOn,

@@ -17,6 +17,7 @@ import java.util.List;
  * @param lines ids of the marks whose lines stand below the notes in this order, before those that are not named
  * @param fonts fonts, sizes and colors
  * @param practice words and counts of sheets for practice
+ * @param book what stands around the tunes of a book
  */
 public record Style(
         String id,
@@ -30,7 +31,8 @@ public record Style(
         Wordings<Meaning> legend,
         List<String> lines,
         Fonts fonts,
-        PracticeLabels practice) {
+        PracticeLabels practice,
+        Wordings<BookText> book) {
 
     /** Copies the list. */
     public Style {

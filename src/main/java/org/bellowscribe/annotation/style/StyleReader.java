@@ -16,7 +16,7 @@ final class StyleReader {
 
     /** Elements that stand once; all others are lists. */
     private static final Set<String> SINGLE =
-            Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend", "practice");
+            Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend", "practice", "book");
 
     private StyleReader() {}
 
@@ -76,12 +76,14 @@ final class StyleReader {
                 wordings(Meaning.class, part(root, "legend")),
                 List.of(root.required("lines").split(" ")),
                 fonts(root),
-                practice(part(root, "practice")));
+                practice(part(root, "practice")),
+                wordings(BookText.class, part(root, "book")));
     }
 
     private static PracticeLabels practice(DefinitionElement practice) {
         return new PracticeLabels(
                 template(practice, "tempo"),
+                template(practice, "estimated-tempo"),
                 practice.required("air-held"),
                 template(practice, "air-on"),
                 template(practice, "air-lightly-on"),

@@ -20,9 +20,12 @@ public enum Term {
      * no choice of bellows.
      */
     ONE_WAY("notes that lie one way only", "of 32 in a row"),
-    /** Reversals to another button in a second, by speed, in the hardest eight seconds. */
+    /**
+     * Reversals to another button in a second, by speed. This and the next five are counted in the easiest way to play the
+     * eight seconds in which even that way adds most points.
+     */
     REVERSALS("reversals, by speed", "a second"),
-    /** Reversals on a button that stays down in a second, by speed, in the hardest eight seconds. */
+    /** Reversals on a button that stays down in a second, by speed. */
     HELD_REVERSALS("held reversals, by speed", "a second"),
     /** Reversals with quick notes on both sides, by the speed of the slowest of the three steps. */
     QUICK_TURNS("quick turns inside runs, by speed", "a second"),
@@ -36,11 +39,16 @@ public enum Term {
     STRETCHES("stretches", "a second"),
     /** Semitones between the lowest and the highest note beyond an octave. */
     RANGE("range beyond an octave", "semitones"),
-    /** Strokes of the left hand between two notes of the melody, by speed. */
+    /** Strokes that the left hand is asked for between two notes of the melody, by speed. */
     LEFT_HAND_BETWEEN("left hand between notes, by speed", "a second"),
-    /** Basses and chords on another button than the last time that they sounded. */
+    /** Basses and chords on another button than the last time that they sounded, in the marks. */
     TWIN_BASSES("basses on their twin button", "a second"),
-    /** Presses of the air button, each by how short its note is: half a second over its length, four at the most. */
+    /**
+     * Quarters by which the bellows must end farther open or closed after 32 notes in a row, whichever way the notes that
+     * lie both ways are played: what only the air button gives back.
+     */
+    DRIFT("drift of the bellows", "quarters"),
+    /** Presses of the air button in the marks, each by how short its note is: half a second over its length, four at the most. */
     AIR("air marks, by length of note", "a minute"),
     /** Notes without a rest or a note of three quarters of a second in between. */
     RUN("longest run without a breath", "notes");

@@ -67,6 +67,9 @@ class StyleWordsTest {
             assertEquals(
                     places(ENGLISH.legend().of(meaning)), places(style.legend().of(meaning)), meaning.id());
         }
+        for (BookText text : BookText.values()) {
+            assertEquals(places(ENGLISH.book().of(text)), places(style.book().of(text)), text.id());
+        }
     }
 
     @ParameterizedTest
