@@ -1,13 +1,10 @@
 package org.bellowscribe.exercise;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.Map;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
-import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.definition.LibraryFiles;
 
 /**
  * How long each kind of change takes a learner, in seconds (common practice, no source).
@@ -16,7 +13,6 @@ import org.bellowscribe.diagnostic.DiagnosedException;
  */
 public record ChangeTimes(Map<Change, Double> seconds) {
 
-    private static final String FILE = "/org/bellowscribe/shared/practice/changes.xml";
     private static final ChangeTimes USUAL = load();
 
     /** Copies the map. */
@@ -39,24 +35,15 @@ public record ChangeTimes(Map<Change, Double> seconds) {
     }
 
     private static ChangeTimes load() {
-        try (InputStream stream = ChangeTimes.class.getResourceAsStream(FILE)) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s) must be there.".formatted(FILE));
-            }
-            Map<Change, Double> times = new EnumMap<>(Change.class);
-            for (DefinitionElement each :
-                    DefinitionSchema.of("changes.xsd").read(stream).children("change")) {
-                for (Change change : Change.values()) {
-                    if (change.id().equals(each.required("kind"))) {
-                        times.put(change, Double.valueOf(each.required("seconds")));
-                    }
+        Map<Change, Double> times = new EnumMap<>(Change.class);
+        DefinitionElement root = new LibraryFiles("practice", DefinitionSchema.of("changes.xsd")).root("changes");
+        for (DefinitionElement each : root.children("change")) {
+            for (Change change : Change.values()) {
+                if (change.id().equals(each.required("kind"))) {
+                    times.put(change, Double.valueOf(each.required("seconds")));
                 }
             }
-            return new ChangeTimes(times);
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(e.diagnostics().get(0).print(FILE), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
+        return new ChangeTimes(times);
     }
 }
