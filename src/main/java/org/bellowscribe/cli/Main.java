@@ -95,7 +95,8 @@ public final class Main {
                 CommandWords.parse(command.name(), command.options(), words.subList(1, words.size())), terminal);
     }
 
-    private static String version() {
+    /** Returns the version of the tool. */
+    static String version() {
         String version = Main.class.getPackage().getImplementationVersion();
         return version == null ? "(not packaged)" : version;
     }

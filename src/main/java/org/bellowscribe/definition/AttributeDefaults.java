@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 final class AttributeDefaults {
 
     /** Those of a schema that fills nothing in. */
-    static final AttributeDefaults NONE = new AttributeDefaults(
-            new DefinitionElement("schema", Map.of(), List.of(), "", Place.FILE));
+    static final AttributeDefaults NONE =
+            new AttributeDefaults(new DefinitionElement("schema", Map.of(), List.of(), "", Place.FILE));
 
     private static final String ELEMENT = "element";
     private static final String NAME = "name";

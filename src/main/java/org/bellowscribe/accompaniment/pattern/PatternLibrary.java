@@ -27,8 +27,8 @@ public final class PatternLibrary {
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("pattern.xsd");
     private static final LibraryFiles FILES = new LibraryFiles("patterns", SCHEMA);
-    private static final Library<Pattern> LIBRARY = new Library<>(
-            "pattern", IDS, PatternLibrary::known, stream -> PatternReader.pattern(SCHEMA.read(stream)));
+    private static final Library<Pattern> LIBRARY =
+            new Library<>("pattern", IDS, PatternLibrary::known, stream -> PatternReader.pattern(SCHEMA.read(stream)));
 
     private PatternLibrary() {}
 

@@ -53,7 +53,8 @@ final class InstrumentReader {
      */
     LibraryEntry examine(DefinitionElement element, String family) throws DiagnosedException {
         LibraryEntry base = base(element);
-        Instrument before = base == null ? bases.defaults() : Transposition.of(base.instrument(), element.number("semitones"));
+        Instrument before =
+                base == null ? bases.defaults() : Transposition.of(base.instrument(), element.number("semitones"));
         AirReader air = new AirReader(element, problems);
         Instrument instrument = new Instrument(
                 element.required("id"),
