@@ -29,11 +29,7 @@ final class Commands {
     static List<DescribedCommand> described() {
         return ALL.stream()
                 .map(command -> new DescribedCommand(
-                        command.name(),
-                        command.usage(),
-                        command.summary(),
-                        command.options(),
-                        command.firstWords()))
+                        command.name(), command.usage(), command.summary(), command.options(), command.firstWords()))
                 .toList();
     }
 

@@ -6,9 +6,8 @@ import org.bellowscribe.cli.option.CommandOption;
 final class Help {
 
     static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
-    static final String CAUTION =
-            "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
-                    + " teacher or a health professional.";
+    static final String CAUTION = "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
+            + " teacher or a health professional.";
 
     private Help() {}
 

@@ -19,7 +19,8 @@ final class WayNames implements ValueReader<List<WayName>> {
 
     @Override
     public List<String> words() {
-        return Stream.concat(MannerLibrary.ids().stream(), Stream.of(OTHER_WAY, BY_HAND)).toList();
+        return Stream.concat(MannerLibrary.ids().stream(), Stream.of(OTHER_WAY, BY_HAND))
+                .toList();
     }
 
     @Override

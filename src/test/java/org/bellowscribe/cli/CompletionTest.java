@@ -118,7 +118,8 @@ class CompletionTest {
         "bellowscribe mark samples/book/two-d, 'bellowscribe mark samples/book/two-ducks.musicxml '",
     })
     void zshCompletesWhatIsTyped(String line, String completed) throws IOException, InterruptedException {
-        String typist = Path.of("src/test/resources/org/bellowscribe/cli/complete.zsh").toString();
+        String typist =
+                Path.of("src/test/resources/org/bellowscribe/cli/complete.zsh").toString();
         String script = script(Shell.ZSH).toString();
         String told = folder.resolve("told").toString();
         assertEquals(completed + "\n", printed(Shell.ZSH, "-f", typist, script, told, line));

@@ -35,8 +35,8 @@ class ManualTest {
         boolean installed = Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
                 .anyMatch(place -> Files.isExecutable(Path.of(place, "groff")));
         Assumptions.assumeTrue(installed, "groff is not installed: the page is not set");
-        Path page =
-                Files.writeString(folder.resolve("page.1"), CommandRun.of("manual").out());
+        Path page = Files.writeString(
+                folder.resolve("page.1"), CommandRun.of("manual").out());
         Path warnings = folder.resolve("warnings.txt");
         Path set = folder.resolve("set.txt");
         Process groff = new ProcessBuilder("groff", "-man", "-ww", "-Tascii", "-P-c", page.toString())

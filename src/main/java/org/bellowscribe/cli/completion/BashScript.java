@@ -99,8 +99,9 @@ final class BashScript {
         line("    if [[ $cur == -* ]]; then");
         line("        case $command in");
         for (DescribedCommand command : commands) {
-            String names =
-                    command.options().stream().map(option -> "--" + option.name() + " ").collect(Collectors.joining());
+            String names = command.options().stream()
+                    .map(option -> "--" + option.name() + " ")
+                    .collect(Collectors.joining());
             line("            " + command.name() + ") _bellowscribe_words '" + names + "--help' ;;");
         }
         line("        esac");

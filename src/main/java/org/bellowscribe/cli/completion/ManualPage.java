@@ -31,7 +31,9 @@ public final class ManualPage {
         page.macro(".SH ENVIRONMENT");
         page.entry("NO_COLOR", "If set, errors have no color on a terminal.");
         page.macro(".SH FILES");
-        page.entry("bellowscribe.xml", "Settings beside the scores and above them; mark --print-settings shows what holds.");
+        page.entry(
+                "bellowscribe.xml",
+                "Settings beside the scores and above them; mark --print-settings shows what holds.");
         return page.text.toString();
     }
 
@@ -73,6 +75,9 @@ public final class ManualPage {
     }
 
     private static String escaped(String line) {
-        return line.replace("\\", "\\e").replace("-", "\\-").replace("'", "\\(aq").replace("`", "\\(ga");
+        return line.replace("\\", "\\e")
+                .replace("-", "\\-")
+                .replace("'", "\\(aq")
+                .replace("`", "\\(ga");
     }
 }

@@ -70,8 +70,8 @@ final class ZshScript {
         command.options().forEach(option -> specs.add(ShellWords.quoted(spec(option))));
         specs.add("'--help[List the options]'");
         if (!command.firstWords().isEmpty()) {
-            specs.add(ShellWords.quoted(
-                    "1:what:{_bellowscribe_words \"" + String.join(" ", command.firstWords().keySet()) + "\"}"));
+            specs.add(ShellWords.quoted("1:what:{_bellowscribe_words \""
+                    + String.join(" ", command.firstWords().keySet()) + "\"}"));
         }
         specs.add("'*:input:_files'");
         line("    _arguments \\");
@@ -87,7 +87,8 @@ final class ZshScript {
         OfferedValues offered = OfferedValues.of(option);
         List<String> actions = new ArrayList<>();
         if (!offered.words().isEmpty()) {
-            actions.add((offered.list() ? "_bellowscribe_list" : "_bellowscribe_words") + " \"" + offered.line() + "\"");
+            actions.add(
+                    (offered.list() ? "_bellowscribe_list" : "_bellowscribe_words") + " \"" + offered.line() + "\"");
         }
         if (offered.files() || offered.folders()) {
             actions.add(offered.folders() ? "_files -/" : "_files");
