@@ -26,7 +26,7 @@ final class BookRun {
 
     /** What a book file does not say. */
     private static final List<CommandOption<?>> TAKEN =
-            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
+            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.JSON, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -103,17 +103,25 @@ final class BookRun {
     }
 
     private ExitCode edition(Book book, LoadedBook.Planned planned, Sources sources, Path out) {
-        terminal.out()
-                .println("%n%s (%s)"
-                        .formatted(planned.instrument().name(), planned.entry().folder()));
+        if (!words.has(FileOptions.JSON)) {
+            terminal.out()
+                    .println("%n%s (%s)"
+                            .formatted(
+                                    planned.instrument().name(), planned.entry().folder()));
+        }
         EditionRun run = new EditionRun(book, planned, sources);
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
-        EditionReport report = new EditionReport(
-                run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false, true));
+        EditionReport report = new EditionReport(run, out.resolve(planned.entry().folder()), report(planned));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
+    }
+
+    private Report report(LoadedBook.Planned planned) {
+        return words.has(FileOptions.JSON)
+                ? new JsonReport("mark", false, new EditionLines(planned.entry().folder()))
+                : new MarkReport(MarkReport.Written.SCORES, false, true);
     }
 
     private static List<String> lines(EditionTune tune, Book book) {

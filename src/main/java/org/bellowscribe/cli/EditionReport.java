@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.FrontHtml;
@@ -29,23 +30,35 @@ final class EditionReport implements Report {
     private final EditionRun run;
     private final Path folder;
     private final Report tunes;
+    private final boolean silent;
     private boolean written;
 
     /**
      * Creates a report.
      *
      * @param folder the folder of the edition
-     * @param tunes the report on single tunes
+     * @param tunes the report on single tunes; if it holds all remarks, nothing is printed beside it
      */
     EditionReport(EditionRun run, Path folder, Report tunes) {
         this.run = run;
         this.folder = folder;
         this.tunes = tunes;
+        this.silent = tunes.holdsRemarks();
     }
 
     /** Tells whether index and front page were written. */
     boolean isWritten() {
         return written;
+    }
+
+    @Override
+    public boolean holdsRemarks() {
+        return silent;
+    }
+
+    @Override
+    public void problem(Sources.Problem problem, Terminal terminal) {
+        tunes.problem(problem, terminal);
     }
 
     @Override
@@ -60,8 +73,16 @@ final class EditionReport implements Report {
 
     @Override
     public void end(List<Result> results, Refusals refusals, Terminal terminal) {
-        tunes.end(results, refusals, terminal);
-        Edition edition = run.edition(results);
+        if (silent) {
+            write(run.edition(results), terminal.quiet());
+            tunes.end(results, refusals, terminal);
+        } else {
+            tunes.end(results, refusals, terminal);
+            write(run.edition(results), terminal);
+        }
+    }
+
+    private void write(Edition edition, Terminal terminal) {
         if (edition.tunes().isEmpty()) {
             terminal.out().println("No edition was written: it would be empty.");
             return;

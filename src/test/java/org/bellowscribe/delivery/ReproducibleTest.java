@@ -29,17 +29,24 @@ class ReproducibleTest {
 
     @Test
     void jarPartsAndImageAreTheSameBytes() throws Exception {
-        SortedMap<String, String> first = built(folder.resolve("one"));
-        assertEquals(first, built(folder.resolve("another/of/a-longer-name")));
+        // Both are copied before either is built: the sources may change meanwhile.
+        Path one = copied(folder.resolve("one"));
+        Path other = copied(folder.resolve("another/of/a-longer-name"));
+        SortedMap<String, String> first = built(one);
+        assertEquals(first, built(other));
         assertEquals(true, first.containsKey("image/bellowscribe/lib/bellowscribe.jsa"));
     }
 
-    private static SortedMap<String, String> built(Path copy) throws Exception {
+    private static Path copied(Path copy) throws IOException, InterruptedException {
         Files.createDirectories(copy);
         Path here = Path.of("").toAbsolutePath();
         for (String source : SOURCES) {
             run(here, List.of("cp", "-r", source, copy.toString()));
         }
+        return copy;
+    }
+
+    private static SortedMap<String, String> built(Path copy) throws IOException, InterruptedException {
         run(copy, List.of("mvn", "-B", "-ntp", "-q", "-Pimage", "-Dquick", "-DskipTests", "package"));
         SortedMap<String, String> sums = new TreeMap<>();
         Path target = copy.resolve("target");
