@@ -36,7 +36,9 @@ public final class DecidedScore {
 
     /** Returns the cost of the decided way to play it, in points of the manner; 0 if it was refused. */
     public long cost() {
-        return decision instanceof Decision.Decided decided ? tune(decided).solution().cost().total() : 0;
+        return decision instanceof Decision.Decided decided
+                ? tune(decided).solution().cost().total()
+                : 0;
     }
 
     private static DecidedTune tune(Decision.Decided decided) {

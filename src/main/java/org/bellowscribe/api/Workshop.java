@@ -53,7 +53,9 @@ record Workshop(MarkSettings settings, TuneReader reader, TuneDecider decider, T
                     new TuneMarker(settings, LeftHandChoice.NONE, StageChoice.NONE));
         } catch (DiagnosedException e) {
             throw new IllegalArgumentException(
-                    String.join("\n", e.diagnostics().stream().map(Diagnostic::text).toList()), e);
+                    String.join(
+                            "\n", e.diagnostics().stream().map(Diagnostic::text).toList()),
+                    e);
         }
     }
 }

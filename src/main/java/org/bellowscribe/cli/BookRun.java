@@ -25,8 +25,13 @@ import org.bellowscribe.edition.TextLines;
 final class BookRun {
 
     /** What a book file does not say. */
-    private static final List<CommandOption<?>> TAKEN =
-            List.of(FileOptions.OUT, FileOptions.THREADS, FileOptions.JSON, FileOptions.QUIET, FileOptions.VERBOSE, OutputOptions.RECORD);
+    private static final List<CommandOption<?>> TAKEN = List.of(
+            FileOptions.OUT,
+            FileOptions.THREADS,
+            FileOptions.JSON,
+            FileOptions.QUIET,
+            FileOptions.VERBOSE,
+            OutputOptions.RECORD);
 
     private static final int LINE = 72;
 
@@ -113,7 +118,8 @@ final class BookRun {
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
-        EditionReport report = new EditionReport(run, out.resolve(planned.entry().folder()), report(planned));
+        EditionReport report =
+                new EditionReport(run, out.resolve(planned.entry().folder()), report(planned));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> lines(run.marked(source), book)), report);
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
     }

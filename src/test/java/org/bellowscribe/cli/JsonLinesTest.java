@@ -77,8 +77,7 @@ class JsonLinesTest {
         assertEquals("", run.err());
         List<Object> lines = lines(run);
         assertEquals(List.of("tune", "tune", "end", "tune", "tune", "end"), values(lines, "event"));
-        assertEquals(
-                List.of("dg-21", "dg-21", "dg-21", "one-row", "one-row", "one-row"), values(lines, "edition"));
+        assertEquals(List.of("dg-21", "dg-21", "dg-21", "one-row", "one-row", "one-row"), values(lines, "edition"));
         assertTrue(Files.exists(folder.resolve("out/dg-21/index.html")));
     }
 
