@@ -52,11 +52,15 @@ class SaveToMarkedTest {
             watching.destroy();
             watching.waitFor();
         }
+        tell(text.split("<measure ", -1).length - 1, seconds);
+    }
+
+    private static void tell(int measures, double[] seconds) throws IOException {
         double[] warm = Arrays.stream(seconds).skip(COLD).sorted().toArray();
         String line = String.format(
                 Locale.ROOT,
                 "%d measures, saved %d times: marked after %.2f s in the median, %.2f to %.2f s",
-                text.split("<measure ", -1).length - 1,
+                measures,
                 warm.length,
                 warm[warm.length / 2],
                 warm[0],
