@@ -2,24 +2,17 @@ package org.bellowscribe.cli.completion;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 
 /** A shell that completes words. */
 public enum Shell {
     /** GNU bash. */
-    BASH(BashScript::of),
+    BASH,
     /** zsh. */
-    ZSH(ZshScript::of),
+    ZSH,
     /** fish. */
-    FISH(FishScript::of),
+    FISH,
     /** PowerShell. */
-    POWERSHELL(PowerShellScript::of);
-
-    private final Function<List<DescribedCommand>, String> script;
-
-    Shell(Function<List<DescribedCommand>, String> script) {
-        this.script = script;
-    }
+    POWERSHELL;
 
     /** Returns its name on the command line. */
     public String id() {
@@ -28,6 +21,11 @@ public enum Shell {
 
     /** Returns the script that completes the words of a line. */
     public String script(List<DescribedCommand> commands) {
-        return script.apply(commands);
+        return switch (this) {
+            case BASH -> BashScript.of(commands);
+            case ZSH -> ZshScript.of(commands);
+            case FISH -> FishScript.of(commands);
+            case POWERSHELL -> PowerShellScript.of(commands);
+        };
     }
 }
