@@ -38,6 +38,11 @@ final class AlsoForOption {
         }
 
         @Override
+        public List<String> words() {
+            return ONE.words();
+        }
+
+        @Override
         public List<LibraryEntry> read(String option, String text) throws UsageException {
             List<LibraryEntry> entries = new ArrayList<>();
             for (String name : WordList.split(text)) {

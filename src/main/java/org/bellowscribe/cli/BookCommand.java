@@ -3,7 +3,9 @@ package org.bellowscribe.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
@@ -50,6 +52,14 @@ final class BookCommand implements Command {
         List<CommandOption<?>> options = new ArrayList<>(List.of(INSTRUMENT, OUT));
         options.addAll(FileOptions.READING);
         return options;
+    }
+
+    @Override
+    public Map<String, List<String>> firstWords() {
+        Map<String, List<String>> words = new LinkedHashMap<>();
+        words.put(NEW, List.of());
+        words.put(CHECK, List.of());
+        return words;
     }
 
     @Override

@@ -28,6 +28,7 @@ final class BookRun {
     private static final List<CommandOption<?>> TAKEN = List.of(
             FileOptions.OUT,
             FileOptions.THREADS,
+            FileOptions.JSON,
             FileOptions.QUIET,
             FileOptions.VERBOSE,
             OutputOptions.RECORD,
@@ -121,21 +122,30 @@ final class BookRun {
     }
 
     private ExitCode edition(Book book, LoadedBook.Planned planned, Sources sources, Path out) {
-        terminal.out()
-                .println("%n%s (%s)"
-                        .formatted(planned.instrument().name(), planned.entry().folder()));
+        if (!words.has(FileOptions.JSON)) {
+            terminal.out()
+                    .println("%n%s (%s)"
+                            .formatted(
+                                    planned.instrument().name(), planned.entry().folder()));
+        }
         EditionRun run = new EditionRun(book, planned, sources);
         BatchRun batch = new BatchRun(words, sources, terminal);
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         ReportFolder shown = show(planned, ordered, run);
         EditionReport report = new EditionReport(
-                run, out.resolve(planned.entry().folder()), new MarkReport(MarkReport.Written.SCORES, false, true));
+                run, out.resolve(planned.entry().folder()), report(planned));
         ExitCode code = batch.run(ordered, run.jobs().printing(source -> EditionText.lines(run.marked(source), book)), report);
         if (shown != null) {
             parts.add(new IndexPart(planned.instrument().name(), shown.lines(report.results())));
         }
         return code == ExitCode.ALL_DONE && !report.isWritten() ? ExitCode.SOME_FAILED : code;
+    }
+
+    private Report report(LoadedBook.Planned planned) {
+        return words.has(FileOptions.JSON)
+                ? new JsonReport("mark", false, new EditionLines(planned.entry().folder()))
+                : new MarkReport(MarkReport.Written.SCORES, false, true);
     }
 
     private @Nullable ReportFolder show(LoadedBook.Planned planned, List<Source> ordered, EditionRun run) {

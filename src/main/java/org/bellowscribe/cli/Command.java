@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -19,6 +20,14 @@ interface Command {
 
     /** Returns its options, in the order in which to list them. */
     List<CommandOption<?>> options();
+
+    /**
+     * Returns words that may stand first behind the command, each with those that may follow it, where a file may be meant
+     * too; none if files come first.
+     */
+    default Map<String, List<String>> firstWords() {
+        return Map.of();
+    }
 
     /** Adds to its help what stands below the options. */
     default void addTo(HelpPage page) {

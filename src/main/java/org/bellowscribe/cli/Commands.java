@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import org.bellowscribe.cli.completion.DescribedCommand;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.NearestNames;
 
@@ -18,9 +19,19 @@ final class Commands {
             new StylesCommand(),
             new MannersCommand(),
             new PatternsCommand(),
-            new GradingsCommand());
+            new GradingsCommand(),
+            new CompletionCommand(),
+            new ManualCommand());
 
     private Commands() {}
+
+    /** Returns all commands as their declarations tell them. */
+    static List<DescribedCommand> described() {
+        return ALL.stream()
+                .map(command -> new DescribedCommand(
+                        command.name(), command.usage(), command.summary(), command.options(), command.firstWords()))
+                .toList();
+    }
 
     /** Returns the command of a name. */
     static Command find(String name) throws UsageException {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.bellowscribe.batch.AtomicFile;
 import org.bellowscribe.batch.Result;
+import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.edition.Edition;
 import org.bellowscribe.edition.FrontHtml;
@@ -31,18 +32,20 @@ final class EditionReport implements Report {
     private final Path folder;
     private final Report tunes;
     private final List<Result> results = new ArrayList<>();
+    private final boolean silent;
     private boolean written;
 
     /**
      * Creates a report.
      *
      * @param folder the folder of the edition
-     * @param tunes the report on single tunes
+     * @param tunes the report on single tunes; if it holds all remarks, nothing is printed beside it
      */
     EditionReport(EditionRun run, Path folder, Report tunes) {
         this.run = run;
         this.folder = folder;
         this.tunes = tunes;
+        this.silent = tunes.holdsRemarks();
     }
 
     /** Returns what became of the tunes, in the order of the edition. */
@@ -53,6 +56,16 @@ final class EditionReport implements Report {
     /** Tells whether index and front page were written. */
     boolean isWritten() {
         return written;
+    }
+
+    @Override
+    public boolean holdsRemarks() {
+        return silent;
+    }
+
+    @Override
+    public void problem(Sources.Problem problem, Terminal terminal) {
+        tunes.problem(problem, terminal);
     }
 
     @Override
@@ -68,8 +81,16 @@ final class EditionReport implements Report {
     @Override
     public void end(List<Result> all, Refusals refusals, Terminal terminal) {
         results.addAll(all);
-        tunes.end(all, refusals, terminal);
-        Edition edition = run.edition(all);
+        if (silent) {
+            write(run.edition(all), terminal.quiet());
+            tunes.end(all, refusals, terminal);
+        } else {
+            tunes.end(all, refusals, terminal);
+            write(run.edition(all), terminal);
+        }
+    }
+
+    private void write(Edition edition, Terminal terminal) {
         if (edition.tunes().isEmpty()) {
             terminal.out().println("No edition was written: it would be empty.");
             return;

@@ -5,10 +5,9 @@ import org.bellowscribe.cli.option.CommandOption;
 /** The help, made from the commands and their options. */
 final class Help {
 
-    private static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
-    private static final String CAUTION =
-            "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
-                    + " teacher or a health professional.";
+    static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
+    static final String CAUTION = "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
+            + " teacher or a health professional.";
 
     private Help() {}
 
@@ -17,7 +16,7 @@ final class Help {
         HelpPage page = new HelpPage();
         page.line("Marks button, bellows direction, left hand and air on tunes for the melodeon.");
         for (Command command : Commands.ALL) {
-            page.line("").line("bellowscribe " + command.name() + " " + command.usage());
+            page.line("").line(("bellowscribe " + command.name() + " " + command.usage()).strip());
             page.indented(command.summary());
         }
         return page.paragraph(HelpPage.INPUT)
@@ -31,7 +30,7 @@ final class Help {
     /** Returns what one command can do, with its options. */
     static String of(Command command) {
         HelpPage page = new HelpPage();
-        page.line("bellowscribe " + command.name() + " " + command.usage());
+        page.line(("bellowscribe " + command.name() + " " + command.usage()).strip());
         page.indented(command.summary());
         if (!command.options().isEmpty()) {
             page.heading("Options");

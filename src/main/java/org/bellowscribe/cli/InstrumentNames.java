@@ -3,6 +3,7 @@ package org.bellowscribe.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.ValueReader;
@@ -15,6 +16,11 @@ record InstrumentNames() implements ValueReader<List<LibraryEntry>> {
 
     private static final String ALL = "all";
     private static final LibraryName<LibraryEntry> NAME = new LibraryName<>(InstrumentLibrary.library());
+
+    @Override
+    public List<String> words() {
+        return Stream.concat(Stream.of(ALL), NAME.words().stream()).toList();
+    }
 
     @Override
     public List<LibraryEntry> read(String option, String list) throws UsageException {

@@ -23,6 +23,7 @@ import org.bellowscribe.diagnostic.Severity;
 abstract class LibraryCommand<T> implements Command {
 
     private static final String LIST = "list";
+    private static final String CHECK = "check";
 
     private final Library<T> library;
 
@@ -64,8 +65,16 @@ abstract class LibraryCommand<T> implements Command {
     Map<String, Action> actions() {
         Map<String, Action> actions = new LinkedHashMap<>();
         actions.put("show", this::showOne);
-        actions.put("check", (name, words, terminal) -> tellFaults(name, faults(name), terminal));
+        actions.put(CHECK, (name, words, terminal) -> tellFaults(name, faults(name), terminal));
         return actions;
+    }
+
+    @Override
+    public Map<String, List<String>> firstWords() {
+        Map<String, List<String>> words = new LinkedHashMap<>();
+        words.put(LIST, List.of());
+        actions().keySet().forEach(action -> words.put(action, action.equals(CHECK) ? List.of() : library.ids()));
+        return words;
     }
 
     @Override
@@ -95,7 +104,7 @@ abstract class LibraryCommand<T> implements Command {
     }
 
     private String taken(String action) {
-        return action.equals("check") ? "file" : library.thing();
+        return action.equals(CHECK) ? "file" : library.thing();
     }
 
     private UsageException unknown(String word) {

@@ -15,14 +15,10 @@ import org.bellowscribe.diagnostic.Place;
 /** The command line. */
 public final class Main {
 
-    private static final Logger LIBRARIES = Logger.getLogger("");
-
     private Main() {}
 
     /** Runs the tool and ends the process with its exit code. */
     public static void main(String[] args) {
-        // What a library logs is not for the user: what matters to them is a remark of ours.
-        LIBRARIES.setLevel(Level.OFF);
         // The same figures and bytes on every computer, whatever its language.
         Locale.setDefault(Locale.ROOT);
         System.exit(run(args, Terminal.ofProcess(System.getenv())));
@@ -93,11 +89,14 @@ public final class Main {
             terminal.out().print(Help.of(command));
             return ExitCode.ALL_DONE;
         }
+        // What a library logs is not for the user: what matters to them is a remark of ours. Help needs no libraries.
+        Logger.getLogger("").setLevel(Level.OFF);
         return command.run(
                 CommandWords.parse(command.name(), command.options(), words.subList(1, words.size())), terminal);
     }
 
-    private static String version() {
+    /** Returns the version of the tool. */
+    static String version() {
         String version = Main.class.getPackage().getImplementationVersion();
         return version == null ? "(not packaged)" : version;
     }

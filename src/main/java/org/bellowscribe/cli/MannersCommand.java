@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import java.util.List;
+import java.util.Map;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.UsageException;
@@ -29,6 +30,13 @@ final class MannersCommand extends LibraryCommand<Manner> {
     @Override
     public List<CommandOption<?>> options() {
         return LearnOptions.ALL;
+    }
+
+    @Override
+    public Map<String, List<String>> firstWords() {
+        Map<String, List<String>> words = super.firstWords();
+        words.put(LearnAction.NAME, List.of());
+        return words;
     }
 
     @Override

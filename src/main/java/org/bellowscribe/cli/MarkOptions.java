@@ -11,7 +11,6 @@ import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
-import org.bellowscribe.cli.option.WordList;
 import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.BellowsMargin;
 import org.bellowscribe.instrument.Instrument;
@@ -45,7 +44,7 @@ final class MarkOptions {
             "LIST",
             "The marks to print, with commas between; %s if not given. They change nothing of what is played."
                     .formatted(String.join(", ", Annotators.defaultIds())),
-            MarkOptions::marks);
+            new MarkNames());
     private static final CommandOption<Played> PLAY = new CommandOption<>(
             "play",
             "LIST",
@@ -170,12 +169,6 @@ final class MarkOptions {
     static Manner manner(CommandWords words) {
         Manner given = words.get(MANNER);
         return given == null ? MannerLibrary.of(MannerLibrary.DEFAULT_ID) : given;
-    }
-
-    private static List<String> marks(String option, String list) throws UsageException {
-        List<String> ids = WordList.split(list);
-        LibraryName.find(name -> Annotators.find(ids), option, list);
-        return ids;
     }
 
     /** Returns a whole number of percent within the bellows, or null if any opening will do. */

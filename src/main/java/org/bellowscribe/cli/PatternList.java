@@ -20,6 +20,11 @@ record PatternList() implements ValueReader<List<PatternChoice.Named>> {
     private static final WholeNumber MEASURE = new WholeNumber(1, 99_999);
 
     @Override
+    public List<String> words() {
+        return PATTERN.words();
+    }
+
+    @Override
     public List<PatternChoice.Named> read(String option, String list) throws UsageException {
         List<PatternChoice.Named> named = new ArrayList<>();
         for (String item : WordList.split(list)) {

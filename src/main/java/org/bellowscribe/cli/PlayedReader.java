@@ -14,6 +14,11 @@ record PlayedReader() implements ValueReader<Played> {
     private static final String AIR = "air";
 
     @Override
+    public List<String> words() {
+        return List.of(MELODY, LEFT_HAND, AIR);
+    }
+
+    @Override
     public String takes() {
         return "%s or %s or both, with or without %s".formatted(MELODY, LEFT_HAND, AIR);
     }

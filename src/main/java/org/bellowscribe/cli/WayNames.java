@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.ValueReader;
@@ -15,6 +16,12 @@ final class WayNames implements ValueReader<List<WayName>> {
 
     private static final String OTHER_WAY = "other-way";
     private static final String BY_HAND = "by-hand";
+
+    @Override
+    public List<String> words() {
+        return Stream.concat(MannerLibrary.ids().stream(), Stream.of(OTHER_WAY, BY_HAND))
+                .toList();
+    }
 
     @Override
     public String takes() {

@@ -4,8 +4,10 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -37,33 +39,87 @@ public final class DefinitionSchema {
 
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
 
-    private final Schema schema;
-    private final ValueForms forms;
+    private final String name;
+    private @Nullable Compiled compiled;
+    private @Nullable AttributeDefaults defaults;
 
-    private DefinitionSchema(Schema schema, ValueForms forms) {
-        this.schema = schema;
-        this.forms = forms;
+    private DefinitionSchema(String name) {
+        this.name = name;
     }
 
+    /** What a validator needs, and costs a twentieth of a second. */
+    private record Compiled(Schema schema, ValueForms forms) {}
+
     /**
-     * Loads a schema of this tool.
+     * Returns a schema of this tool, which is loaded when it is first needed.
      *
      * @param name file name, such as {@code instrument.xsd}
      */
     public static DefinitionSchema of(String name) {
-        try (InputStream forValidator = open(name);
-                InputStream forForms = open(name)) {
+        if (DefinitionSchema.class.getResource(FOLDER + name) == null) {
+            throw new IllegalArgumentException("The schema (%s) must be in %s.".formatted(name, FOLDER));
+        }
+        return new DefinitionSchema(name);
+    }
+
+    private synchronized Compiled compiled() {
+        Compiled known = compiled;
+        if (known == null) {
+            known = compile();
+            compiled = known;
+        }
+        return known;
+    }
+
+    private Compiled compile() {
+        try (InputStream stream = open(name)) {
             SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-            Schema schema = factory.newSchema(new StreamSource(forValidator));
-            return new DefinitionSchema(
-                    schema, new ValueForms(parse(forForms, null).root()));
+            return new Compiled(factory.newSchema(new StreamSource(stream)), new ValueForms(text()));
         } catch (SAXException e) {
             throw new IllegalStateException("The schema (%s) is wrong.".formatted(name), e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private synchronized AttributeDefaults defaults() throws SAXException, IOException {
+        AttributeDefaults known = defaults;
+        if (known == null) {
+            known = saysDefaults() ? new AttributeDefaults(text()) : AttributeDefaults.NONE;
+            defaults = known;
+        }
+        return known;
+    }
+
+    // Most schemas have none, and parsing a large one takes longer than the file that is read.
+    private boolean saysDefaults() throws IOException {
+        try (InputStream stream = open(name)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8).contains(" default=");
+        }
+    }
+
+    /** Returns the schema itself as elements. */
+    private DefinitionElement text() throws SAXException, IOException {
+        try (InputStream stream = open(name)) {
+            return parse(stream, null, new ElementBuilder()).root();
+        }
+    }
+
+    /**
+     * Reads a data file that is known to be valid, as {@link #read} would but for the white space within texts and
+     * values, without compiling the schema.
+     *
+     * @return the root element
+     * @throws IOException if the stream cannot be read
+     */
+    DefinitionElement readAsValid(InputStream file) throws IOException {
+        try {
+            return parse(file, null, new ElementBuilder(defaults())).root();
+        } catch (SAXException e) {
+            throw new IllegalStateException("A file for the schema (%s) is no XML.".formatted(name), e);
         }
     }
 
@@ -111,9 +167,12 @@ public final class DefinitionSchema {
                     "The file has more than %d bytes, the most that are read here.".formatted(MOST_BYTES)));
         }
         try {
-            ElementBuilder builder = parse(new ByteArrayInputStream(bytes), schema);
+            Compiled known = compiled();
+            ElementBuilder builder = parse(new ByteArrayInputStream(bytes), known.schema(), new ElementBuilder());
             return new Examined(
-                    builder.root(), builder.isRootSound(), SchemaObjection.remarks(builder.objections(), forms));
+                    builder.root(),
+                    builder.isRootSound(),
+                    SchemaObjection.remarks(builder.objections(), known.forms()));
         } catch (ElementBuilder.TooDeepException e) {
             throw new DiagnosedException(
                     Diagnostic.error(DiagnosticCode.BAD_DEFINITION, place(e), String.valueOf(e.getMessage())));
@@ -139,14 +198,14 @@ public final class DefinitionSchema {
         return Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber()));
     }
 
-    private static ElementBuilder parse(InputStream stream, @Nullable Schema schema) throws SAXException, IOException {
+    private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)
+            throws SAXException, IOException {
         try {
             SAXParserFactory factory = SAXParserFactory.newInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature(NO_DOCTYPE, true);
             XMLReader reader = factory.newSAXParser().getXMLReader();
-            ElementBuilder builder = new ElementBuilder();
             reader.setContentHandler(schema == null ? builder : validating(schema, builder));
             reader.setErrorHandler(builder);
             // Not ENGLISH: that falls back to the language of the computer.
@@ -169,10 +228,6 @@ public final class DefinitionSchema {
     }
 
     private static InputStream open(String name) {
-        InputStream stream = DefinitionSchema.class.getResourceAsStream(FOLDER + name);
-        if (stream == null) {
-            throw new IllegalArgumentException("The schema (%s) must be in %s.".formatted(name, FOLDER));
-        }
-        return stream;
+        return Objects.requireNonNull(DefinitionSchema.class.getResourceAsStream(FOLDER + name));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.Attributes;
@@ -20,12 +21,30 @@ final class ElementBuilder extends DefaultHandler {
     /** The deepest element of all our schemas is the fourth. */
     private static final int MOST_DEEP = 20;
 
+    private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
+
+    private final @Nullable AttributeDefaults defaults;
     private final Deque<OpenElement> open = new ArrayDeque<>();
     private final List<SAXParseException> objections = new ArrayList<>();
     private Locator locator = new LocatorImpl();
     private @Nullable DefinitionElement root;
     private boolean isRootSound = true;
     private int seen;
+
+    /** Builds what a validator hands on. */
+    ElementBuilder() {
+        defaults = null;
+    }
+
+    /**
+     * Builds what a parser hands on, as a validator would: with the attributes that are left out, and single spaces in
+     * texts.
+     *
+     * @param defaults the attributes that elements have when they leave them out
+     */
+    ElementBuilder(AttributeDefaults defaults) {
+        this.defaults = defaults;
+    }
 
     /** An element whose end tag has not come yet. */
     private record OpenElement(
@@ -36,9 +55,10 @@ final class ElementBuilder extends DefaultHandler {
             StringBuilder text,
             boolean[] sound) {
 
-        DefinitionElement close() {
-            return new DefinitionElement(
-                    name, attributes, children, text.toString().strip(), place);
+        DefinitionElement close(boolean collapses) {
+            String stripped = text.toString().strip();
+            String said = collapses ? WHITE_SPACE.matcher(stripped).replaceAll(" ") : stripped;
+            return new DefinitionElement(name, attributes, children, said, place);
         }
     }
 
@@ -63,7 +83,9 @@ final class ElementBuilder extends DefaultHandler {
         if (open.size() >= MOST_DEEP) {
             throw new TooDeepException(locator);
         }
-        Map<String, String> values = new TreeMap<>();
+        OpenElement parent = open.peek();
+        Map<String, String> values = new TreeMap<>(
+                defaults == null ? Map.of() : defaults.of(parent == null ? "" : parent.name(), localName));
         for (int i = 0; i < attributes.getLength(); i++) {
             values.put(attributes.getLocalName(i), attributes.getValue(i));
         }
@@ -83,7 +105,7 @@ final class ElementBuilder extends DefaultHandler {
     @Override
     public void endElement(String uri, String localName, String qName) {
         OpenElement ended = open.pop();
-        DefinitionElement element = ended.close();
+        DefinitionElement element = ended.close(defaults != null);
         // What is missing in an element that holds others does not spoil those that are there.
         boolean isSound = (isSound() || !element.children().isEmpty()) && ended.sound()[0];
         OpenElement parent = open.peek();

@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -22,7 +23,7 @@ import org.bellowscribe.diagnostic.Place;
 public final class Library<T> {
 
     private final String thing;
-    private final List<String> ids;
+    private final Supplier<List<String>> ids;
     private final Function<String, T> known;
     private final Reading<T> reading;
 
@@ -52,8 +53,20 @@ public final class Library<T> {
      * @param reading reads one of a user
      */
     public Library(String thing, List<String> ids, Function<String, T> known, Reading<T> reading) {
+        this(thing, () -> ids, known, reading);
+    }
+
+    /**
+     * Creates a library whose ids take some work to find.
+     *
+     * @param thing what one is called, such as {@code style}; the command that lists them all is this with an s
+     * @param ids gives the ids of those that come with the tool, in the order of {@link #all()}, always the same
+     * @param known gives one of them
+     * @param reading reads one of a user
+     */
+    public Library(String thing, Supplier<List<String>> ids, Function<String, T> known, Reading<T> reading) {
         this.thing = thing;
-        this.ids = List.copyOf(ids);
+        this.ids = ids;
         this.known = known;
         this.reading = reading;
     }
@@ -65,12 +78,12 @@ public final class Library<T> {
 
     /** Returns the ids of those that come with the tool. */
     public List<String> ids() {
-        return ids;
+        return ids.get();
     }
 
     /** Returns those that come with the tool. */
     public List<T> all() {
-        return ids.stream().map(known).toList();
+        return ids().stream().map(known).toList();
     }
 
     /**
@@ -79,8 +92,8 @@ public final class Library<T> {
      * @throws IllegalArgumentException if there is none of that id
      */
     public T of(String id) {
-        if (!ids.contains(id)) {
-            throw new IllegalArgumentException("The %s (%s) must be one of %s.".formatted(thing, id, ids));
+        if (!ids().contains(id)) {
+            throw new IllegalArgumentException("The %s (%s) must be one of %s.".formatted(thing, id, ids()));
         }
         return known.apply(id);
     }
@@ -92,7 +105,7 @@ public final class Library<T> {
      * @throws DiagnosedException if it is neither, or the file is wrong; lines and columns are those of the file
      */
     public T find(String idOrFile) throws DiagnosedException {
-        return ids.contains(idOrFile) ? known.apply(idOrFile) : read(idOrFile, reading);
+        return ids().contains(idOrFile) ? known.apply(idOrFile) : read(idOrFile, reading);
     }
 
     /**
@@ -125,7 +138,7 @@ public final class Library<T> {
     }
 
     private String meant(String name) {
-        List<String> near = UnknownName.near(name, ids);
+        List<String> near = UnknownName.near(name, ids());
         return near.isEmpty()
                 ? "a name of the library is meant: the command %ss list shows all".formatted(thing)
                 : "a name of the library is meant: %s".formatted(UnknownName.or(near));
@@ -137,6 +150,6 @@ public final class Library<T> {
      * @param place where it stands, {@link Place#FILE} for the command line
      */
     public Diagnostic unknown(String id, Place place) {
-        return UnknownName.diagnostic(thing, id, ids, place);
+        return UnknownName.diagnostic(thing, id, ids(), place);
     }
 }

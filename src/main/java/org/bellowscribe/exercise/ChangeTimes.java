@@ -2,13 +2,13 @@ package org.bellowscribe.exercise;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
 /**
@@ -19,7 +19,6 @@ import org.bellowscribe.diagnostic.DiagnosedException;
  */
 public record ChangeTimes(Map<Change, Double> seconds, Set<Change> estimated) {
 
-    private static final String FILE = "/org/bellowscribe/shared/practice/changes.xml";
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("changes.xsd");
     private static final ChangeTimes USUAL = load();
 
@@ -41,7 +40,7 @@ public record ChangeTimes(Map<Change, Double> seconds, Set<Change> estimated) {
      * @throws DiagnosedException if it is wrong
      */
     public static ChangeTimes read(InputStream file) throws DiagnosedException, IOException {
-        Map<Change, Double> own = times(file);
+        Map<Change, Double> own = times(SCHEMA.read(file));
         Map<Change, Double> all = new EnumMap<>(USUAL.seconds);
         all.putAll(own);
         Set<Change> estimated = EnumSet.allOf(Change.class);
@@ -59,21 +58,13 @@ public record ChangeTimes(Map<Change, Double> seconds, Set<Change> estimated) {
     }
 
     private static ChangeTimes load() {
-        try (InputStream stream = ChangeTimes.class.getResourceAsStream(FILE)) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s) must be there.".formatted(FILE));
-            }
-            return new ChangeTimes(times(stream), EnumSet.allOf(Change.class));
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(e.diagnostics().get(0).print(FILE), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        DefinitionElement root = new LibraryFiles("practice", SCHEMA).root("changes");
+        return new ChangeTimes(times(root), EnumSet.allOf(Change.class));
     }
 
-    private static Map<Change, Double> times(InputStream file) throws DiagnosedException, IOException {
+    private static Map<Change, Double> times(DefinitionElement changes) {
         Map<Change, Double> times = new EnumMap<>(Change.class);
-        for (DefinitionElement each : SCHEMA.read(file).children("change")) {
+        for (DefinitionElement each : changes.children("change")) {
             for (Change change : Change.values()) {
                 if (change.id().equals(each.required("kind"))) {
                     times.put(change, Double.valueOf(each.required("seconds")));

@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -58,6 +59,7 @@ class ArchitectureTest {
             Map.entry("exercise", Set.of("musicxml")),
             Map.entry("stage", Set.of("musicxml", "guess")),
             Map.entry("marking", Set.of("stage", "exercise", "report", "sound")),
+            Map.entry("api", Set.of("marking")),
             Map.entry("drawing", Set.of("decision", "replay")),
             Map.entry("sound", Set.of("decision", "lefthand")),
             Map.entry("compare", Set.of("page")),
@@ -75,6 +77,10 @@ class ArchitectureTest {
         ROOT + "solver.pin..",
         ROOT + "annotation.style.."
     };
+
+    /** Types of which an object is made to be changed. */
+    private static final String CHANGING = "java\\.util\\.concurrent\\..*|java\\.lang\\.(ThreadLocal|StringBuilder)"
+            + "|java\\.util\\.(Hash|Tree|LinkedHash|Array|Linked)(Map|Set|List|Deque)";
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -141,6 +147,31 @@ class ArchitectureTest {
                 .callMethod(System.class, "exit", int.class)
                 .orShould()
                 .callMethod(Throwable.class, "printStackTrace")
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyMainEndsTheProcessAndChoosesItsLanguage() {
+        noClasses()
+                .that(not(describe("Main", each -> each.getName().equals(ROOT + "cli.Main"))))
+                .should()
+                .callMethod(System.class, "exit", int.class)
+                .orShould()
+                .callMethod(Locale.class, "setDefault", Locale.class)
+                .orShould()
+                .callMethod(System.class, "setProperty", String.class, String.class)
+                .check(CLASSES);
+    }
+
+    /** One program may use the tool many times at once; a parser a thread is all that stays. */
+    @Test
+    void nothingStaticChanges() {
+        fields().that().areStatic().should().beFinal().check(CLASSES);
+        fields().that()
+                .areStatic()
+                .and(not(describe("the parsers", each -> each.getFullName().equals(ROOT + "musicxml.SafeXml.READER"))))
+                .should()
+                .notHaveRawType(describe("may change", each -> each.getName().matches(CHANGING)))
                 .check(CLASSES);
     }
 

@@ -36,7 +36,7 @@ class HelpTest {
     @Test
     void theToolListsItsCommands() {
         String help = CommandRun.of("--help").out();
-        Commands.ALL.forEach(command -> assertTrue(help.contains("bellowscribe " + command.name() + " "), help));
+        Commands.ALL.forEach(command -> assertTrue(help.contains("bellowscribe " + command.name()), help));
         assertEquals(List.of(), optionsIn(help));
     }
 

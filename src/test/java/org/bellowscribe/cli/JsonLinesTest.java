@@ -62,6 +62,26 @@ class JsonLinesTest {
     }
 
     @Test
+    void aBookFileTellsEachEdition() throws IOException {
+        book();
+        ScoreText.write(folder.resolve("book.xml"), """
+                <book title="Two" folder="book">
+                  <instrument id="dg-21"/>
+                  <instrument id="d-10" folder="one-row"/>
+                  <tune file="a.musicxml"/>
+                  <tune file="b.musicxml"/>
+                </book>
+                """);
+        CommandRun run = CommandRun.of("mark", folder + "/book.xml", "--json", "--out", folder + "/out");
+        assertEquals(1, run.code());
+        assertEquals("", run.err());
+        List<Object> lines = lines(run);
+        assertEquals(List.of("tune", "tune", "end", "tune", "tune", "end"), values(lines, "event"));
+        assertEquals(List.of("dg-21", "dg-21", "dg-21", "one-row", "one-row", "one-row"), values(lines, "edition"));
+        assertTrue(Files.exists(folder.resolve("out/dg-21/index.html")));
+    }
+
+    @Test
     void refusalsAreGroupedByReasonWithTheWayOut() throws IOException {
         Object end = lines(CommandRun.of("mark", book(), "--json", "--out", folder + "/out"))
                 .get(2);

@@ -1,23 +1,15 @@
 package org.bellowscribe.accompaniment.pattern;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.bellowscribe.accompaniment.Pattern;
 import org.bellowscribe.accompaniment.PatternChoice;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.definition.Library;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
 /** The patterns of the left hand that come with the tool, and the way to those of a user. */
 public final class PatternLibrary {
-
-    private static final String FOLDER = "/org/bellowscribe/shared/patterns/";
 
     /** In the order in which they are tried on a measure; of those with a use, the last suits every measure. */
     private static final List<String> IDS = List.of(
@@ -34,12 +26,9 @@ public final class PatternLibrary {
             "bass-run");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("pattern.xsd");
-    private static final Map<String, Pattern> PATTERNS = Collections.unmodifiableMap(load());
-    private static final Library<Pattern> LIBRARY = new Library<>(
-            "pattern",
-            IDS,
-            id -> Objects.requireNonNull(PATTERNS.get(id)),
-            stream -> PatternReader.pattern(SCHEMA.read(stream)));
+    private static final LibraryFiles FILES = new LibraryFiles("patterns", SCHEMA);
+    private static final Library<Pattern> LIBRARY =
+            new Library<>("pattern", IDS, PatternLibrary::known, stream -> PatternReader.pattern(SCHEMA.read(stream)));
 
     private PatternLibrary() {}
 
@@ -50,7 +39,7 @@ public final class PatternLibrary {
 
     /** Returns the whole library. */
     public static List<Pattern> all() {
-        return List.copyOf(PATTERNS.values());
+        return LIBRARY.all();
     }
 
     /** Returns the choice by time and tempo alone. */
@@ -68,20 +57,7 @@ public final class PatternLibrary {
         return LIBRARY.find(idOrFile);
     }
 
-    private static Map<String, Pattern> load() {
-        Map<String, Pattern> patterns = new LinkedHashMap<>();
-        for (String id : IDS) {
-            try (InputStream stream = PatternLibrary.class.getResourceAsStream(FOLDER + id + ".xml")) {
-                if (stream == null) {
-                    throw new IllegalStateException("The file (%s.xml) must be in %s.".formatted(id, FOLDER));
-                }
-                patterns.put(id, PatternReader.pattern(SCHEMA.read(stream)));
-            } catch (DiagnosedException e) {
-                throw new IllegalStateException(e.diagnostics().get(0).print(id), e);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-        return patterns;
+    private static Pattern known(String id) {
+        return FILES.make(id, PatternReader::pattern);
     }
 }

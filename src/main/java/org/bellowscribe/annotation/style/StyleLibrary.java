@@ -2,15 +2,11 @@ package org.bellowscribe.annotation.style;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.definition.Library;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 
 /** The styles that come with the tool, and the way to those of a user. */
@@ -18,8 +14,6 @@ public final class StyleLibrary {
 
     /** Id of the style that is meant when nobody names one, and the base of styles that name none. */
     public static final String DEFAULT_ID = "parentheses";
-
-    private static final String FOLDER = "/org/bellowscribe/shared/styles/";
 
     /** Styles of the library in the order of {@link #all()}; a style may be based on one before it. */
     private static final List<String> IDS = List.of(
@@ -36,7 +30,7 @@ public final class StyleLibrary {
             "catalan");
 
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("style.xsd");
-    private static final Map<String, DefinitionElement> ROOTS = Collections.unmodifiableMap(load());
+    private static final LibraryFiles FILES = new LibraryFiles("styles", SCHEMA);
 
     private static final Library<Style> LIBRARY = new Library<>("style", IDS, StyleLibrary::known, StyleLibrary::read);
 
@@ -53,7 +47,7 @@ public final class StyleLibrary {
     }
 
     private static Style known(String id) {
-        return StyleReader.style(Objects.requireNonNull(ROOTS.get(id)));
+        return StyleReader.style(whole(id));
     }
 
     /**
@@ -74,44 +68,28 @@ public final class StyleLibrary {
      * @throws DiagnosedException if it is neither, or the file is wrong
      */
     public static List<String> inherited(String idOrFile) throws DiagnosedException {
-        DefinitionElement root = IDS.contains(idOrFile) ? root(idOrFile) : LIBRARY.read(idOrFile, SCHEMA::read);
+        DefinitionElement root = IDS.contains(idOrFile) ? FILES.root(idOrFile) : LIBRARY.read(idOrFile, SCHEMA::read);
         String base = root.attribute("base");
         DefinitionElement own = base == null || base.equals(DEFAULT_ID) || !IDS.contains(base)
                 ? root
-                : StyleReader.onBase(root, root(base));
-        return StyleReader.missing(own, Objects.requireNonNull(ROOTS.get(DEFAULT_ID)));
+                : StyleReader.onBase(root, FILES.root(base));
+        return StyleReader.missing(own, whole(DEFAULT_ID));
     }
 
     private static Style read(InputStream stream) throws DiagnosedException, IOException {
         DefinitionElement root = SCHEMA.read(stream);
-        String id = root.attribute("base");
-        DefinitionElement base = ROOTS.get(id == null ? DEFAULT_ID : id);
-        if (base == null) {
-            throw new DiagnosedException(LIBRARY.unknown(String.valueOf(id), root.place()));
+        String named = root.attribute("base");
+        String base = named == null ? DEFAULT_ID : named;
+        if (!IDS.contains(base)) {
+            throw new DiagnosedException(LIBRARY.unknown(base, root.place()));
         }
-        return StyleReader.style(StyleReader.onBase(root, base));
+        return StyleReader.style(StyleReader.onBase(root, whole(base)));
     }
 
-    private static Map<String, DefinitionElement> load() {
-        Map<String, DefinitionElement> roots = new LinkedHashMap<>();
-        for (String id : IDS) {
-            DefinitionElement root = root(id);
-            DefinitionElement base = roots.get(String.valueOf(root.attribute("base")));
-            roots.put(id, base == null ? root : StyleReader.onBase(root, base));
-        }
-        return roots;
-    }
-
-    private static DefinitionElement root(String id) {
-        try (InputStream stream = StyleLibrary.class.getResourceAsStream(FOLDER + id + ".xml")) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s.xml) must be in %s.".formatted(id, FOLDER));
-            }
-            return SCHEMA.read(stream);
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(e.diagnostics().get(0).print(id), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    /** Returns a style of the library with everything that it takes from its base. */
+    private static DefinitionElement whole(String id) {
+        DefinitionElement root = FILES.root(id);
+        String base = root.attribute("base");
+        return base == null ? root : StyleReader.onBase(root, whole(base));
     }
 }

@@ -20,6 +20,11 @@ public final class Choice<T> implements ValueReader<T> {
     }
 
     @Override
+    public List<String> words() {
+        return List.copyOf(words.keySet());
+    }
+
+    @Override
     public String takes() {
         return either(List.copyOf(words.keySet()));
     }

@@ -22,6 +22,11 @@ public final class LibraryName<T> implements ValueReader<T> {
     }
 
     @Override
+    public List<String> words() {
+        return library.ids();
+    }
+
+    @Override
     public T read(String option, String text) throws UsageException {
         return find(library::find, option, text);
     }

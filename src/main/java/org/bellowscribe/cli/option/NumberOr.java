@@ -1,5 +1,6 @@
 package org.bellowscribe.cli.option;
 
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -9,6 +10,11 @@ import java.util.OptionalInt;
  * @param number the numbers
  */
 public record NumberOr(String word, WholeNumber number) implements ValueReader<OptionalInt> {
+
+    @Override
+    public List<String> words() {
+        return List.of(word);
+    }
 
     @Override
     public String takes() {

@@ -19,6 +19,11 @@ public interface ValueReader<T> {
      */
     T read(String option, String text) throws UsageException;
 
+    /** Returns the words that a value may be, or may have with commas between, for a shell to offer; none if it is free. */
+    default List<String> words() {
+        return List.of();
+    }
+
     /** Returns the files that a value names and that are read for it; none unless a reader says otherwise. */
     default List<Path> files(String text) {
         return List.of();

@@ -16,6 +16,11 @@ public record WordList(List<String> known) implements ValueReader<List<String>> 
     }
 
     @Override
+    public List<String> words() {
+        return known;
+    }
+
+    @Override
     public String takes() {
         return "%s or %s".formatted(String.join(", ", known), String.join(",", known));
     }

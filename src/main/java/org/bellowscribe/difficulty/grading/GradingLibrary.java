@@ -2,7 +2,6 @@ package org.bellowscribe.difficulty.grading;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,6 +9,7 @@ import java.util.Map;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.definition.Library;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -20,8 +20,8 @@ public final class GradingLibrary {
     /** Id of the grading that is meant when nobody names one. */
     public static final String DEFAULT_ID = "second-year";
 
-    private static final String FOLDER = "/org/bellowscribe/shared/gradings/";
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("grading.xsd");
+    private static final LibraryFiles FILES = new LibraryFiles("gradings", SCHEMA);
     private static final Library<Grading> LIBRARY =
             new Library<>("grading", List.of(DEFAULT_ID), GradingLibrary::known, GradingLibrary::read);
     private static final Grading USUAL = known(DEFAULT_ID);
@@ -39,20 +39,14 @@ public final class GradingLibrary {
     }
 
     private static Grading known(String id) {
-        try (InputStream stream = GradingLibrary.class.getResourceAsStream(FOLDER + id + ".xml")) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s.xml) must be in %s.".formatted(id, FOLDER));
-            }
-            return read(stream);
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(e.diagnostics().get(0).print(id), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return FILES.make(id, GradingLibrary::grading);
     }
 
     private static Grading read(InputStream file) throws DiagnosedException, IOException {
-        DefinitionElement root = SCHEMA.read(file);
+        return grading(SCHEMA.read(file));
+    }
+
+    private static Grading grading(DefinitionElement root) throws DiagnosedException {
         Map<Term, Double> weights = new EnumMap<>(Term.class);
         for (Term term : Term.values()) {
             for (DefinitionElement element : root.children("term")) {

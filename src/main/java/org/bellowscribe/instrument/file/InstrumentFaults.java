@@ -10,7 +10,6 @@ import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.InstrumentCheck;
 import org.jspecify.annotations.Nullable;
 
@@ -29,9 +28,9 @@ record InstrumentFaults(@Nullable LibraryEntry entry, List<Diagnostic> errors, L
             .thenComparingInt(remark -> remark.place().column());
 
     /** Looks through a file whose root element is an instrument. */
-    static InstrumentFaults of(DefinitionSchema.Examined file, Map<String, LibraryEntry> bases, Instrument defaults) {
+    static InstrumentFaults of(DefinitionSchema.Examined file, LibraryInstruments bases) {
         List<Diagnostic> errors = new ArrayList<>(file.remarks());
-        InstrumentReader reader = new InstrumentReader(bases, defaults);
+        InstrumentReader reader = new InstrumentReader(bases);
         try {
             LibraryEntry entry = reader.examine(file.isRootSound() ? file.root() : mended(file.root(), bases), "");
             boolean partly = !errors.isEmpty();
@@ -51,11 +50,11 @@ record InstrumentFaults(@Nullable LibraryEntry entry, List<Diagnostic> errors, L
     }
 
     /** Returns an element that can be read although its attributes are wrong: with the base and the rows that it has. */
-    private static DefinitionElement mended(DefinitionElement root, Map<String, LibraryEntry> bases) {
+    private static DefinitionElement mended(DefinitionElement root, LibraryInstruments bases) {
         SortedMap<String, String> attributes =
                 new TreeMap<>(Map.of("id", "own", "name", "own", "status", "own", "semitones", "0", "mirrored", "no"));
         String base = root.attribute("base");
-        if (base != null && bases.containsKey(base)) {
+        if (base != null && bases.ids().contains(base)) {
             attributes.put("base", base);
         }
         return new DefinitionElement(root.name(), attributes, root.children(), root.text(), root.place());

@@ -2,21 +2,16 @@ package org.bellowscribe.instrument.file;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.definition.Library;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.instrument.AirModel;
-import org.bellowscribe.instrument.Bellows;
 import org.bellowscribe.instrument.Instrument;
 import org.bellowscribe.instrument.InstrumentCheck;
 
@@ -26,20 +21,17 @@ public final class InstrumentLibrary {
     /** Id of the instrument that is meant when nobody names one. */
     public static final String DEFAULT_ID = "dg-21";
 
-    private static final String FOLDER = "/org/bellowscribe/shared/instruments/";
-
-    /** Files of the library, in the order of {@link #all()}; an instrument may be based on one before it. */
-    private static final List<String> FILES =
-            List.of("one-row.xml", "two-row.xml", "semitone.xml", "three-row.xml", "club.xml", "concertina.xml");
-
     private static final DefinitionSchema SCHEMA = DefinitionSchema.of("instrument.xsd");
-    private static final Instrument DEFAULTS = defaults();
-    private static final Map<String, LibraryEntry> ENTRIES = Collections.unmodifiableMap(load());
+
+    /** Read when an instrument is first asked for. */
+    private static final class Holder {
+        static final LibraryInstruments OURS = new LibraryInstruments(new LibraryFiles("instruments", SCHEMA));
+    }
 
     private static final Library<LibraryEntry> LIBRARY = new Library<>(
             "instrument",
-            List.copyOf(ENTRIES.keySet()),
-            id -> Objects.requireNonNull(ENTRIES.get(id)),
+            () -> List.copyOf(Holder.OURS.ids()),
+            id -> Objects.requireNonNull(Holder.OURS.find(id)),
             InstrumentLibrary::read);
 
     private InstrumentLibrary() {}
@@ -51,7 +43,7 @@ public final class InstrumentLibrary {
 
     /** Returns the whole library, families together. */
     public static List<LibraryEntry> all() {
-        return List.copyOf(ENTRIES.values());
+        return LIBRARY.all();
     }
 
     /**
@@ -82,7 +74,7 @@ public final class InstrumentLibrary {
      * @throws DiagnosedException if it is neither an id nor a file that can be read
      */
     public static List<Diagnostic> check(String idOrFile) throws DiagnosedException {
-        LibraryEntry entry = ENTRIES.get(idOrFile);
+        LibraryEntry entry = Holder.OURS.find(idOrFile);
         if (entry != null) {
             return InstrumentCheck.of(entry.instrument());
         }
@@ -93,7 +85,7 @@ public final class InstrumentLibrary {
     }
 
     private static InstrumentFaults faults(InputStream file) throws DiagnosedException, IOException {
-        return InstrumentFaults.of(examined(file), ENTRIES, DEFAULTS);
+        return InstrumentFaults.of(examined(file), Holder.OURS);
     }
 
     private static LibraryEntry read(InputStream file) throws DiagnosedException, IOException {
@@ -112,7 +104,7 @@ public final class InstrumentLibrary {
      * @throws DiagnosedException if it is neither, or the file is wrong
      */
     public static InstrumentCopy copy(String idOrFile) throws DiagnosedException {
-        LibraryEntry entry = ENTRIES.get(idOrFile);
+        LibraryEntry entry = Holder.OURS.find(idOrFile);
         if (entry != null) {
             return InstrumentCopy.basedOn(entry.instrument());
         }
@@ -136,50 +128,5 @@ public final class InstrumentLibrary {
                             : examined.remarks());
         }
         return examined;
-    }
-
-    private static Map<String, LibraryEntry> load() {
-        Map<String, LibraryEntry> entries = new LinkedHashMap<>();
-        for (String file : FILES) {
-            try {
-                DefinitionElement root = root(file);
-                for (DefinitionElement element : root.children()) {
-                    LibraryEntry entry = new InstrumentReader(entries, DEFAULTS).read(element, root.required("family"));
-                    if (entries.put(entry.instrument().id(), entry) != null) {
-                        throw new IllegalStateException("The id (%s) must be given once."
-                                .formatted(entry.instrument().id()));
-                    }
-                }
-            } catch (DiagnosedException e) {
-                throw wrong(file, e);
-            }
-        }
-        return entries;
-    }
-
-    private static Instrument defaults() {
-        List<Diagnostic> problems = new ArrayList<>();
-        // The file gives every value, so that nothing of these stays.
-        Bellows noBellows = new Bellows(1, 0, 0, 0);
-        AirModel noReeds = new AirModel(0, 0, 0, 0, List.of(), 0, 0, 0, 0);
-        AirReader air = new AirReader(root("defaults.xml"), problems);
-        return new Instrument("defaults", "defaults", List.of(), List.of(), air.bellows(noBellows), air.reeds(noReeds));
-    }
-
-    private static DefinitionElement root(String file) {
-        try (InputStream stream = InstrumentLibrary.class.getResourceAsStream(FOLDER + file)) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s) must be in %s.".formatted(file, FOLDER));
-            }
-            return SCHEMA.read(stream);
-        } catch (DiagnosedException e) {
-            throw wrong(file, e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static IllegalStateException wrong(String file, DiagnosedException e) {
-        return new IllegalStateException(e.diagnostics().get(0).print(file), e);
     }
 }

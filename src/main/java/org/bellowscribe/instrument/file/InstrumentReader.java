@@ -2,7 +2,6 @@ package org.bellowscribe.instrument.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.bellowscribe.definition.DefinitionElement;
 import org.bellowscribe.definition.UnknownName;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -15,19 +14,16 @@ import org.jspecify.annotations.Nullable;
 /** Makes an instrument of an element {@code instrument}. */
 final class InstrumentReader {
 
-    private final Map<String, LibraryEntry> bases;
-    private final Instrument defaults;
+    private final LibraryInstruments bases;
     private final List<Diagnostic> problems = new ArrayList<>();
 
     /**
      * Creates a reader for one instrument.
      *
-     * @param bases the instruments that it may be based on, by id
-     * @param defaults gives the bellows and reeds of an instrument without base
+     * @param bases the instruments that it may be based on
      */
-    InstrumentReader(Map<String, LibraryEntry> bases, Instrument defaults) {
+    InstrumentReader(LibraryInstruments bases) {
         this.bases = bases;
-        this.defaults = defaults;
     }
 
     /**
@@ -57,7 +53,8 @@ final class InstrumentReader {
      */
     LibraryEntry examine(DefinitionElement element, String family) throws DiagnosedException {
         LibraryEntry base = base(element);
-        Instrument before = base == null ? defaults : Transposition.of(base.instrument(), element.number("semitones"));
+        Instrument before =
+                base == null ? bases.defaults() : Transposition.of(base.instrument(), element.number("semitones"));
         AirReader air = new AirReader(element, problems);
         Instrument instrument = new Instrument(
                 element.required("id"),
@@ -80,9 +77,9 @@ final class InstrumentReader {
         if (id == null) {
             return null;
         }
-        LibraryEntry base = bases.get(id);
+        LibraryEntry base = bases.find(id);
         if (base == null) {
-            throw new DiagnosedException(UnknownName.diagnostic("instrument", id, bases.keySet(), element.place()));
+            throw new DiagnosedException(UnknownName.diagnostic("instrument", id, bases.ids(), element.place()));
         }
         return base;
     }

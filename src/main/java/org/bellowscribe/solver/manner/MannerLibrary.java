@@ -2,9 +2,10 @@ package org.bellowscribe.solver.manner;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
+import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.definition.Library;
+import org.bellowscribe.definition.LibraryFiles;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.solver.Manner;
 
@@ -14,14 +15,15 @@ public final class MannerLibrary {
     /** Id of the manner that is meant when nobody names one. */
     public static final String DEFAULT_ID = "along-the-row";
 
-    private static final String FOLDER = "/org/bellowscribe/shared/manners/";
-
     /** Manners of the library in the order of {@link #all()}; a manner may be based on one before it. */
     private static final List<String> IDS =
             List.of(DEFAULT_ID, "across-the-rows", "chords-first", "learner", "air-study");
 
+    private static final DefinitionSchema SCHEMA = DefinitionSchema.of("manner.xsd");
+    private static final LibraryFiles FILES = new LibraryFiles("manners", SCHEMA);
+
     private static final Library<Manner> LIBRARY =
-            new Library<>("manner", IDS, MannerLibrary::known, MannerReader::read);
+            new Library<>("manner", IDS, MannerLibrary::known, MannerLibrary::read);
 
     private MannerLibrary() {}
 
@@ -66,19 +68,10 @@ public final class MannerLibrary {
      * @throws IOException if the stream cannot be read
      */
     public static Manner read(InputStream stream) throws DiagnosedException, IOException {
-        return MannerReader.read(stream);
+        return MannerReader.read(SCHEMA.read(stream));
     }
 
     private static Manner known(String id) {
-        try (InputStream stream = MannerLibrary.class.getResourceAsStream(FOLDER + id + ".xml")) {
-            if (stream == null) {
-                throw new IllegalStateException("The file (%s.xml) must be in %s.".formatted(id, FOLDER));
-            }
-            return read(stream);
-        } catch (DiagnosedException e) {
-            throw new IllegalStateException(e.diagnostics().get(0).print(id + ".xml"), e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return FILES.make(id, MannerReader::read);
     }
 }

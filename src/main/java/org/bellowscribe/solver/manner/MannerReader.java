@@ -1,7 +1,5 @@
 package org.bellowscribe.solver.manner;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +8,6 @@ import org.bellowscribe.accompaniment.Pattern;
 import org.bellowscribe.accompaniment.PatternChoice;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.definition.DefinitionElement;
-import org.bellowscribe.definition.DefinitionSchema;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
 import org.bellowscribe.diagnostic.DiagnosticCode;
@@ -23,24 +20,21 @@ import org.jspecify.annotations.Nullable;
 /** Reads a manner file; all that is wrong with it is told at once. */
 final class MannerReader {
 
-    private static final DefinitionSchema SCHEMA = DefinitionSchema.of("manner.xsd");
-
     private final List<Rule> rules = Rule.all();
     private final List<Diagnostic> problems = new ArrayList<>();
 
     private MannerReader() {}
 
-    static Manner read(InputStream stream) throws DiagnosedException, IOException {
-        DefinitionElement root = SCHEMA.read(stream);
+    static Manner read(DefinitionElement root) throws DiagnosedException {
         MannerReader reader = new MannerReader();
-        Manner manner = reader.read(root);
+        Manner manner = reader.manner(root);
         if (!reader.problems.isEmpty()) {
             throw new DiagnosedException(reader.problems);
         }
         return manner;
     }
 
-    private Manner read(DefinitionElement root) {
+    private Manner manner(DefinitionElement root) {
         Manner base = base(root);
         Map<String, Points> byRule = new TreeMap<>(base == null ? Map.of() : base.byRule());
         for (DefinitionElement element : root.children("rule")) {
