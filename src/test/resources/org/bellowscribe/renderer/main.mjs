@@ -32,6 +32,7 @@ async function openPage(browser) {
 // Runs in the page.
 async function compare([name, text, files]) {
   const written = readScore(text);
+  clear();
   try {
     const shown = await programs[name](text, written, files);
     const ours = new Set(written.marks.filter(mark => mark.ours).map(mark => mark.text));
@@ -59,7 +60,7 @@ for (const score of scores) {
   for (const program of programs) {
     const files = (drawn[program]?.(score) || []).map(file => fs.readFileSync(file, 'utf8'));
     lines.push(line(score, program, await page.evaluate(compare, [program, xml, files])));
-    if (pictures) await page.locator('#drawing').screenshot({ path: path.join(folder, `${score}.${program}.png`) });
+    if (pictures) await page.screenshot({ path: path.join(folder, `${score}.${program}.png`), fullPage: true });
   }
 }
 fs.writeFileSync(path.join(folder, 'shown.tsv'), lines.join('\n') + '\n');
