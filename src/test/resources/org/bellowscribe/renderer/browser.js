@@ -7,7 +7,7 @@ function drawnTexts(selector) {
     const text = element.textContent.replace(/\s+/g, ' ').trim();
     if (text === '' || /[\uE000-\uF8FF]/.test(text)) continue;
     const box = inked(element);
-    texts.set([text, box.left, box.top].join('|'), { box, text });
+    texts.set([text, box.left, box.top].join('|'), drawnText(element, text, box));
   }
   return [...texts.values()];
 }

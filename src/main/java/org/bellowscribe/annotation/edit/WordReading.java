@@ -64,6 +64,14 @@ final class WordReading {
         return 0;
     }
 
+    /** Returns true if the words tell how far the bellows are open, and nothing else. */
+    boolean isOpening(String text) {
+        return parts(text).stream()
+                .allMatch(part -> part.equals(labels.closed())
+                        || part.equals(labels.fullyOpen())
+                        || labels.opening().read(part) != null);
+    }
+
     private List<String> parts(String text) {
         List<String> parts = new ArrayList<>();
         int from = 0;
