@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
 class MarksShownTest {
 
     private static final Path BOOK = Path.of("samples", "book");
+    private static final Path FAULTS = Path.of("src/test/resources/org/bellowscribe/renderer/faults");
     private static final int TUNES = 60;
     private static final int PROGRAMS = 5;
 
@@ -76,6 +77,41 @@ class MarksShownTest {
         }
         assertEquals(
                 scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
+    }
+
+    /**
+     * The smallest scores in which a program is at fault: LilyPond 2.24 puts words behind grace notes one note late, so ours
+     * stand before them; OSMD does not see a tempo above words over a chord symbol; alphaTab does not keep words apart; MuseScore 3
+     * and alphaTab let long words at the end of a line run over the edge.
+     */
+    @Tag("marks-shown")
+    @Test
+    void programsAreAtFaultWhereTheyWere() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("faults");
+        for (Path score : scores(FAULTS)) {
+            Files.copy(score, folder.resolve(score.getFileName()));
+        }
+        List<String> faults = Renderers.show(folder, false).stream()
+                .filter(MarksShownTest::hasFault)
+                .map(each -> "%s in %s: %d missing, %d wrong, %d doubled, %d overlapping, %d cut"
+                        .formatted(
+                                each.score(),
+                                each.program(),
+                                each.missing(),
+                                each.wrong(),
+                                each.doubled(),
+                                each.overlapping(),
+                                each.cut()))
+                .toList();
+        assertEquals(
+                List.of(
+                        "words-at-line-end in musescore: 0 missing, 0 wrong, 0 doubled, 0 overlapping, 1 cut",
+                        "words-at-line-end in alphatab: 0 missing, 0 wrong, 0 doubled, 0 overlapping, 1 cut",
+                        "words-at-neighbours in alphatab: 0 missing, 0 wrong, 0 doubled, 1 overlapping, 0 cut",
+                        "words-behind-grace-notes in lilypond: 0 missing, 1 wrong, 0 doubled, 0 overlapping, 0 cut",
+                        "words-over-tempo in osmd: 0 missing, 0 wrong, 0 doubled, 1 overlapping, 0 cut"),
+                faults);
     }
 
     /** Marks are silent: a program that plays a marked score plays the notes of the score. */
@@ -144,20 +180,25 @@ class MarksShownTest {
         delete(out);
     }
 
-    // No fault, and of texts that touch others at most one in a thousand.
+    // No fault; of texts that touch others, or that an edge cuts, at most one in a thousand.
     private static void assertShown(String name, List<Shown> shown) throws IOException {
         String table = table(shown);
         Files.writeString(Path.of("target", "renderers", name + ".txt"), table);
         assertEquals("", faults(shown), table);
-        assertTrue(sum(shown, Shown::overlapping) * 1000L <= sum(shown, Shown::written), table);
+        int unclear = sum(shown, each -> each.overlapping() + each.cut());
+        assertTrue(unclear * 1000L <= sum(shown, Shown::written), table);
     }
 
     private static String faults(List<Shown> shown) {
         return shown.stream()
-                .filter(each ->
-                        each.written() < 0 || each.missing() + each.wrong() + each.doubled() + each.cut() > 0)
+                .filter(each -> each.written() < 0 || each.missing() + each.wrong() + each.doubled() > 0)
                 .map(each -> each.score() + " in " + each.program() + ": " + each.places() + "\n")
                 .collect(Collectors.joining());
+    }
+
+    private static boolean hasFault(Shown each) {
+        return each.written() < 0
+                || each.missing() + each.wrong() + each.doubled() + each.overlapping() + each.cut() > 0;
     }
 
     private static int sum(List<Shown> shown, ToIntFunction<Shown> count) {
@@ -187,8 +228,7 @@ class MarksShownTest {
                 sum(rows, Shown::cut),
                 rows.stream().filter(row -> row.written() < 0).count())));
         shown.stream()
-                .filter(each ->
-                        each.written() < 0 || each.missing() + each.wrong() + each.doubled() + each.overlapping() + each.cut() > 0)
+                .filter(MarksShownTest::hasFault)
                 .forEach(each -> table.append(each.score() + " | " + each.program() + " | " + each.places() + "\n"));
         return table.toString();
     }

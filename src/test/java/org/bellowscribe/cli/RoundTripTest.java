@@ -69,9 +69,14 @@ class RoundTripTest {
         for (Path first : scores(of.resolve("first"))) {
             String name = first.getFileName().toString();
             String again = read(of, "again", name);
-            check(set, name + " marked again", marks(Files.readString(first)), marks(again), faults);
-            check(set, name + " with --keep-edits", again, read(of, "kept", name), faults);
-            check(set, name + " stripped", bare(Files.readString(plain.resolve(name))), bare(read(of, "stripped", name)), faults);
+            String where = set + ": " + name;
+            check(where + " marked again", marks(Files.readString(first)), marks(again), faults);
+            check(where + " with --keep-edits", again, read(of, "kept", name), faults);
+            check(
+                    where + " stripped",
+                    bare(Files.readString(plain.resolve(name))),
+                    bare(read(of, "stripped", name)),
+                    faults);
         }
     }
 
@@ -80,13 +85,14 @@ class RoundTripTest {
         return Files.exists(file) ? Files.readString(file) : "";
     }
 
-    private static void check(String set, String what, String expected, String actual, List<String> faults) {
+    private static void check(String what, String expected, String actual, List<String> faults) {
         if (!expected.equals(actual)) {
             int at = 0;
             while (at < Math.min(expected.length(), actual.length()) && expected.charAt(at) == actual.charAt(at)) {
                 at++;
             }
-            faults.add("%s: %s differs at %d: ...%s... became ...%s...".formatted(set, what, at, near(expected, at), near(actual, at)));
+            faults.add("%s differs at %d: ...%s... became ...%s..."
+                    .formatted(what, at, near(expected, at), near(actual, at)));
         }
     }
 

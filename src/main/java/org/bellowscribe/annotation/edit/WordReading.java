@@ -66,10 +66,12 @@ final class WordReading {
 
     /** Returns true if the words tell how far the bellows are open, and nothing else. */
     boolean isOpening(String text) {
-        return parts(text).stream()
-                .allMatch(part -> part.equals(labels.closed())
-                        || part.equals(labels.fullyOpen())
-                        || labels.opening().read(part) != null);
+        return parts(text).stream().allMatch(part -> {
+            Map<String, String> open = labels.opening().read(part);
+            return part.equals(labels.closed())
+                    || part.equals(labels.fullyOpen())
+                    || (open != null && open.getOrDefault("part", "").matches("\\d/\\d"));
+        });
     }
 
     private List<String> parts(String text) {
