@@ -83,8 +83,7 @@ final class MarkWriter {
     private void note(int index, NoteMarks marks) {
         NoteAnchor note = anchors.of(index);
         Anchor words = graces.before(index, note.words());
-        marks.symbols()
-                .forEach(h -> insert(words, MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
+        marks.symbols().forEach(h -> insert(words, MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
         marks.words().forEach(w -> insert(words, elements.direction(w, ids.nextWords(), note)));
         marks.lines().forEach(l -> insert(words, elements.line(l, ids.nextLine(), note)));
         if (marks.bracketBegins()) {

@@ -59,15 +59,7 @@ final class Renderers {
                     .mapToInt(Integer::parseInt)
                     .toArray();
             return new Shown(
-                    cells[0],
-                    cells[1],
-                    cells[2],
-                    counts[0],
-                    counts[1],
-                    counts[2],
-                    counts[3],
-                    counts[4],
-                    counts[5],
+                    cells[0], cells[1], cells[2], counts[0], counts[1], counts[2], counts[3], counts[4], counts[5],
                     cells[9]);
         }
     }

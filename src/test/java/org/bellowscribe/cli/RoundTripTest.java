@@ -59,7 +59,11 @@ class RoundTripTest {
             save(of.resolve("first"), of.resolve("saved"));
             mark(of.resolve("saved"), of.resolve("again"), set);
             mark(of.resolve("saved"), of.resolve("kept"), set, "--keep-edits");
-            CommandRun.of("strip", of.resolve("again").toString(), "--out", of.resolve("stripped").toString());
+            CommandRun.of(
+                    "strip",
+                    of.resolve("again").toString(),
+                    "--out",
+                    of.resolve("stripped").toString());
             compare(of, "set " + set, plain, faults);
         }
         assertEquals("", String.join("\n", faults));
@@ -106,7 +110,8 @@ class RoundTripTest {
         Pattern.compile("<(text|words|fingering)[^>/]*>([^<]+)<")
                 .matcher(score)
                 .results()
-                .forEach(each -> counts.merge(each.group(1) + " " + each.group(2).strip(), 1, Integer::sum));
+                .forEach(
+                        each -> counts.merge(each.group(1) + " " + each.group(2).strip(), 1, Integer::sum));
         return counts.toString();
     }
 
@@ -128,8 +133,8 @@ class RoundTripTest {
     }
 
     private static void mark(Path from, Path to, int set, String... more) {
-        List<String> words = new ArrayList<>(
-                List.of("mark", from.toString(), "--transpose", "auto", "--out", to.toString()));
+        List<String> words =
+                new ArrayList<>(List.of("mark", from.toString(), "--transpose", "auto", "--out", to.toString()));
         words.addAll(MarkedSets.OPTIONS.get(set));
         words.addAll(List.of(more));
         CommandRun.of(words.toArray(String[]::new));

@@ -76,7 +76,9 @@ class SavedAgainTest {
                 Files.readString(marked(score, "named"))
                         .replaceAll("(<lyric [^>]*|<direction [^>]*) (id|name)=\"bellowscribe-[^\"]*\"", "$1"));
         assertTrue(Files.readString(nameless).contains("<words>open "));
-        assertEquals(counts(marked(score, "first")).get(1), counts(marked(nameless, "again")).get(1));
+        assertEquals(
+                counts(marked(score, "first")).get(1),
+                counts(marked(nameless, "again")).get(1));
     }
 
     @Test

@@ -57,7 +57,8 @@ class GraceNotesTest {
 
     private static String withWords(String notes, int marked) throws DiagnosedException {
         ScoreDocument score = TinyScore.decode(TinyScore.of(notes));
-        ScoreDocument with = score.withMarks(List.of(new Words(marked, true, "air"), new Syllable(marked, 0, "buttons", "5")));
+        ScoreDocument with =
+                score.withMarks(List.of(new Words(marked, true, "air"), new Syllable(marked, 0, "buttons", "5")));
         assertEquals(score.text(), with.withoutMarks().text());
         return with.text().replaceAll("(?s)<direction .*?</direction>", "AIR");
     }

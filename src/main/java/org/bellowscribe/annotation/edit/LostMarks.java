@@ -158,8 +158,6 @@ public final class LostMarks {
                 && task.instrument().rows() > 1
                 && !task.instrument().grip().strapped();
         return read.stream().allMatch(ReadMark::isRead)
-                && (row
-                        || reading.isOpening()
-                        || read.stream().anyMatch(each -> each.aspect() != MarkAspect.BUTTONS));
+                && (row || reading.isOpening() || read.stream().anyMatch(each -> each.aspect() != MarkAspect.BUTTONS));
     }
 }
