@@ -34,6 +34,8 @@ final class StyleLegend {
     /** Returns the style's name and its signs, a sign a line. */
     static String of(Style style) {
         StringBuilder text = new StringBuilder("%s%n  %s%n".formatted(style.id(), style.name()));
+        text.append("  Programs that show it whole: %s.%n"
+                .formatted(style.programs().isEmpty() ? "not looked at" : style.programs()));
         try {
             Instrument instrument = InstrumentLibrary.find(InstrumentLibrary.DEFAULT_ID);
             text.append("  All marks of a short tune on the %s:%n".formatted(instrument.name()));

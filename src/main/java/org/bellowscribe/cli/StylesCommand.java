@@ -22,7 +22,12 @@ final class StylesCommand extends LibraryCommand<Style> {
     @Override
     String list() {
         StringBuilder text = new StringBuilder();
-        StyleLibrary.all().forEach(style -> text.append("  %-18s %s%n".formatted(style.id(), style.name())));
+        StyleLibrary.all().forEach(style -> {
+            text.append("  %-18s %s%n".formatted(style.id(), style.name()));
+            if (!style.programs().isEmpty()) {
+                text.append("  %-18s   shown whole by %s%n".formatted("", style.programs()));
+            }
+        });
         return text.toString();
     }
 

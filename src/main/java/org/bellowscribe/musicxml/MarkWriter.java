@@ -2,8 +2,10 @@ package org.bellowscribe.musicxml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -19,8 +21,9 @@ final class MarkWriter {
     private final PartContext context;
     private final MarkIds ids;
     private final MarkElements elements;
-    private final StringBuilder marked;
-    private int done;
+    private final GraceStarts graces = new GraceStarts();
+    // By place in the text, in the order in which they stand there.
+    private final SortedMap<Integer, StringBuilder> insertions = new TreeMap<>();
 
     private MarkWriter(String text, NoteAnchors anchors, PartContext context, MarkIds ids, MarkElements elements) {
         this.text = text;
@@ -28,7 +31,6 @@ final class MarkWriter {
         this.context = context;
         this.ids = ids;
         this.elements = elements;
-        this.marked = new StringBuilder(text.length() * 2);
     }
 
     /**
@@ -54,8 +56,9 @@ final class MarkWriter {
         if (notes.values().stream().anyMatch(marks -> !marks.symbols().isEmpty())) {
             visitors.add(context);
         }
-        XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
         MarkWriter writer = new MarkWriter(text, anchors, context, ids, elements);
+        visitors.add(writer.graces);
+        XmlWalk.over(text, visitors.toArray(XmlVisitor[]::new));
         for (int place : places) {
             NoteMarks marks = notes.get(place);
             if (marks != null) {
@@ -64,17 +67,27 @@ final class MarkWriter {
                 writer.grace(place, fillers.getOrDefault(place, List.of()));
             }
         }
-        return writer.marked.append(text, writer.done, text.length()).toString();
+        return writer.marked();
+    }
+
+    private String marked() {
+        StringBuilder marked = new StringBuilder(text.length() * 2);
+        int done = 0;
+        for (Map.Entry<Integer, StringBuilder> insertion : insertions.entrySet()) {
+            marked.append(text, done, insertion.getKey()).append(insertion.getValue());
+            done = insertion.getKey();
+        }
+        return marked.append(text, done, text.length()).toString();
     }
 
     private void note(int index, NoteMarks marks) {
         NoteAnchor note = anchors.of(index);
-        marks.symbols()
-                .forEach(h -> insert(note.words(), MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
-        marks.words().forEach(w -> insert(note.words(), elements.direction(w, ids.nextWords(), note)));
-        marks.lines().forEach(l -> insert(note.words(), elements.line(l, ids.nextLine(), note)));
+        Anchor words = graces.before(index, note.words());
+        marks.symbols().forEach(h -> insert(words, MarkElements.harmony(h, ids.nextSymbol(), note, context.of(index))));
+        marks.words().forEach(w -> insert(words, elements.direction(w, ids.nextWords(), note)));
+        marks.lines().forEach(l -> insert(words, elements.line(l, ids.nextLine(), note)));
         if (marks.bracketBegins()) {
-            insert(note.words(), MarkElements.bracket("start", ids.nextBracket(), note));
+            insert(words, MarkElements.bracket("start", ids.nextBracket(), note));
         }
         if (note.isOneTag()
                 && !(marks.fingers().isEmpty()
@@ -107,7 +120,9 @@ final class MarkWriter {
     }
 
     private void insert(Anchor anchor, String element) {
-        marked.append(text, done, anchor.offset()).append(anchor.space()).append(element);
-        done = anchor.offset();
+        insertions
+                .computeIfAbsent(anchor.offset(), place -> new StringBuilder())
+                .append(anchor.space())
+                .append(element);
     }
 }

@@ -84,9 +84,9 @@ class AnnotationRulesTest {
     private static void assertTextsAreSafe(List<Annotation> annotations) {
         for (Annotation annotation : annotations) {
             if (annotation instanceof Annotation.Syllable syllable) {
-                assertTrue(syllable.text().matches("[A-Za-z0-9#()/=+·′″&.]+"), syllable.text());
+                assertTrue(syllable.text().matches("[A-Za-z0-9#()/=+·′″&.‹]+"), syllable.text());
             } else if (annotation instanceof Annotation.Words words) {
-                assertTrue(words.text().matches("[\\p{IsLatin}0-9#/+, ·&.':%]+"), words.text());
+                assertTrue(words.text().matches("[\\p{IsLatin}0-9#/+, ·&.':%<>()=●○]+"), words.text());
             }
         }
     }

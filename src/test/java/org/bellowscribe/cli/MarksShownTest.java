@@ -13,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -30,18 +29,9 @@ import org.junit.jupiter.api.Test;
 class MarksShownTest {
 
     private static final Path BOOK = Path.of("samples", "book");
+    private static final Path FAULTS = Path.of("src/test/resources/org/bellowscribe/renderer/faults");
     private static final int TUNES = 60;
     private static final int PROGRAMS = 5;
-    private static final Pattern NOT_WORDS = Pattern.compile("\"(lyric|finger)\\|");
-
-    /** Options under which the marks are looked at: those of a first run, all marks, two lines, left hand written out. */
-    private static final List<List<String>> OPTIONS = List.of(
-            List.of(),
-            List.of(
-                    "--marks",
-                    "direction,direction-changes,air,opening,opening-at-repeat,hand,fingers,buttons,left-hand,bellows-signs"),
-            List.of("--style", "two-lines", "--marks", "direction,air,opening,hand,buttons,left-hand,fingers"),
-            List.of("--written-left-hand", "part", "--marks", "direction,air,buttons,left-hand,left-hand-fingers"));
 
     /** Each tune of the book under one of the four sets of options, and a few shared tunes: what every build can afford. */
     @Tag("marks-shown")
@@ -52,7 +42,7 @@ class MarksShownTest {
         List<Path> scores = new ArrayList<>(scores(BOOK));
         scores.addAll(everyFew(15));
         for (int i = 0; i < scores.size(); i++) {
-            mark(scores.get(i), i % OPTIONS.size(), folder, i);
+            mark(scores.get(i), i % MarkedSets.OPTIONS.size(), folder, i);
         }
         assertShown("some", Renderers.show(folder, false));
     }
@@ -66,13 +56,11 @@ class MarksShownTest {
         List<Path> scores = new ArrayList<>(scores(BOOK));
         scores.addAll(everyFew(TUNES));
         for (int i = 0; i < scores.size(); i++) {
-            for (int set = 0; set < OPTIONS.size(); set++) {
+            for (int set = 0; set < MarkedSets.OPTIONS.size(); set++) {
                 mark(scores.get(i), set, folder, i);
             }
         }
-        List<Shown> shown = Renderers.show(folder, false);
-        assertShown("all", shown);
-        assertApart(shown);
+        assertShown("all", Renderers.show(folder, false));
     }
 
     /** The book under all four sets of options as pictures, to be looked at: {@code target/renderers/gallery/gallery.html}. */
@@ -83,12 +71,47 @@ class MarksShownTest {
         Path folder = fresh("gallery");
         List<Path> scores = scores(BOOK);
         for (int i = 0; i < scores.size(); i++) {
-            for (int set = 0; set < OPTIONS.size(); set++) {
+            for (int set = 0; set < MarkedSets.OPTIONS.size(); set++) {
                 mark(scores.get(i), set, folder, i);
             }
         }
         assertEquals(
                 scores(folder).size() * PROGRAMS, Renderers.show(folder, true).size());
+    }
+
+    /**
+     * The smallest scores in which a program is at fault: LilyPond 2.24 puts words behind grace notes one note late, so ours
+     * stand before them; OSMD does not see a tempo above words over a chord symbol; alphaTab does not keep words apart; MuseScore 3
+     * and alphaTab let long words at the end of a line run over the edge.
+     */
+    @Tag("marks-shown")
+    @Test
+    void programsAreAtFaultWhereTheyWere() throws IOException, InterruptedException {
+        Renderers.require();
+        Path folder = fresh("faults");
+        for (Path score : scores(FAULTS)) {
+            Files.copy(score, folder.resolve(score.getFileName()));
+        }
+        List<String> faults = Renderers.show(folder, false).stream()
+                .filter(MarksShownTest::hasFault)
+                .map(each -> "%s in %s: %d missing, %d wrong, %d doubled, %d overlapping, %d cut"
+                        .formatted(
+                                each.score(),
+                                each.program(),
+                                each.missing(),
+                                each.wrong(),
+                                each.doubled(),
+                                each.overlapping(),
+                                each.cut()))
+                .toList();
+        assertEquals(
+                List.of(
+                        "words-at-line-end in musescore: 0 missing, 0 wrong, 0 doubled, 0 overlapping, 1 cut",
+                        "words-at-line-end in alphatab: 0 missing, 0 wrong, 0 doubled, 0 overlapping, 1 cut",
+                        "words-at-neighbours in alphatab: 0 missing, 0 wrong, 0 doubled, 1 overlapping, 0 cut",
+                        "words-behind-grace-notes in lilypond: 0 missing, 1 wrong, 0 doubled, 0 overlapping, 0 cut",
+                        "words-over-tempo in osmd: 0 missing, 0 wrong, 0 doubled, 1 overlapping, 0 cut"),
+                faults);
     }
 
     /** Marks are silent: a program that plays a marked score plays the notes of the score. */
@@ -108,13 +131,17 @@ class MarksShownTest {
     private static Path fresh(String name) throws IOException {
         Path folder = Path.of("target", "renderers", name);
         if (Files.exists(folder)) {
-            try (Stream<Path> old = Files.walk(folder)) {
-                for (Path each : old.sorted((a, b) -> b.compareTo(a)).toList()) {
-                    Files.delete(each);
-                }
-            }
+            delete(folder);
         }
         return Files.createDirectories(folder);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> old = Files.walk(folder)) {
+            for (Path each : old.sorted((a, b) -> b.compareTo(a)).toList()) {
+                Files.delete(each);
+            }
+        }
     }
 
     private static List<Path> scores(Path folder) throws IOException {
@@ -126,7 +153,9 @@ class MarksShownTest {
     }
 
     private static List<Path> everyFew(int count) {
-        List<Path> all = Shared.scores("corpus/tunes");
+        List<Path> all = Shared.scores("corpus/tunes").stream()
+                .filter(score -> score.toString().endsWith(".musicxml"))
+                .toList();
         return IntStream.range(0, count)
                 .mapToObj(i -> all.get(i * all.size() / count))
                 .toList();
@@ -137,7 +166,7 @@ class MarksShownTest {
         Path out = Files.createTempDirectory(folder.getParent(), "marked");
         List<String> words =
                 new ArrayList<>(List.of("mark", score.toString(), "--transpose", "auto", "--out", out.toString()));
-        words.addAll(OPTIONS.get(set));
+        words.addAll(MarkedSets.OPTIONS.get(set));
         CommandRun.of(words.toArray(String[]::new));
         for (Path marked : scores(out)) {
             String name = String.format(
@@ -148,33 +177,28 @@ class MarksShownTest {
                     marked.getFileName().toString().replaceAll("[^A-Za-z0-9.-]", "-"));
             Files.move(marked, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         }
+        delete(out);
     }
 
-    // What stands below the notes and at them is shown without a fault. Of the words above them one in a thousand is
-    // not:
-    // alphaTab has no words over rests, the converter of LilyPond 2.24 puts those of a note with grace notes one note
-    // late.
+    // No fault; of texts that touch others, or that an edge cuts, at most one in a thousand.
     private static void assertShown(String name, List<Shown> shown) throws IOException {
         String table = table(shown);
         Files.writeString(Path.of("target", "renderers", name + ".txt"), table);
         assertEquals("", faults(shown), table);
-        int written = sum(shown, Shown::written);
-        int words = sum(shown, each -> each.missing() + each.wrong() + each.doubled());
-        assertTrue(words * 1000L <= written, table);
-    }
-
-    // Wanted is at most one in a thousand.
-    private static void assertApart(List<Shown> shown) {
-        assertTrue(sum(shown, Shown::overlapping) * 1000L <= sum(shown, Shown::written), table(shown));
+        int unclear = sum(shown, each -> each.overlapping() + each.cut());
+        assertTrue(unclear * 1000L <= sum(shown, Shown::written), table);
     }
 
     private static String faults(List<Shown> shown) {
         return shown.stream()
-                .filter(each -> each.written() < 0
-                        || (each.missing() + each.wrong() + each.doubled() > 0
-                                && NOT_WORDS.matcher(each.places()).find()))
+                .filter(each -> each.written() < 0 || each.missing() + each.wrong() + each.doubled() > 0)
                 .map(each -> each.score() + " in " + each.program() + ": " + each.places() + "\n")
                 .collect(Collectors.joining());
+    }
+
+    private static boolean hasFault(Shown each) {
+        return each.written() < 0
+                || each.missing() + each.wrong() + each.doubled() + each.overlapping() + each.cut() > 0;
     }
 
     private static int sum(List<Shown> shown, ToIntFunction<Shown> count) {
@@ -183,12 +207,12 @@ class MarksShownTest {
 
     private static String table(List<Shown> shown) {
         StringBuilder table = new StringBuilder("program, version, scores, written, missing, wrong note, doubled,"
-                + " overlapping, scores that failed\n");
+                + " overlapping, cut, scores that failed\n");
         Map<String, List<Shown>> programs =
                 shown.stream().collect(Collectors.groupingBy(Shown::program, TreeMap::new, Collectors.toList()));
         programs.forEach((program, rows) -> table.append(String.format(
                 Locale.ROOT,
-                "%s, %s, %d, %d, %d, %d, %d, %d, %d%n",
+                "%s, %s, %d, %d, %d, %d, %d, %d, %d, %d%n",
                 program,
                 rows.stream()
                         .map(Shown::version)
@@ -201,10 +225,10 @@ class MarksShownTest {
                 sum(rows, Shown::wrong),
                 sum(rows, Shown::doubled),
                 sum(rows, Shown::overlapping),
+                sum(rows, Shown::cut),
                 rows.stream().filter(row -> row.written() < 0).count())));
         shown.stream()
-                .filter(each ->
-                        each.written() < 0 || each.missing() + each.wrong() + each.doubled() + each.overlapping() > 0)
+                .filter(MarksShownTest::hasFault)
                 .forEach(each -> table.append(each.score() + " | " + each.program() + " | " + each.places() + "\n"));
         return table.toString();
     }

@@ -36,6 +36,7 @@ final class Renderers {
      * @param wrong marks that are shown at another note
      * @param doubled texts of ours that are shown more often than written
      * @param overlapping pairs of texts that cover each other, one of them ours
+     * @param cut marks that an edge of the page cuts
      * @param places where, for people
      */
     record Shown(
@@ -47,17 +48,19 @@ final class Renderers {
             int wrong,
             int doubled,
             int overlapping,
+            int cut,
             String places) {
 
         private static Shown of(String line) {
             String[] cells = line.split("\t");
             int[] counts = Stream.of(cells)
                     .skip(3)
-                    .limit(5)
+                    .limit(6)
                     .mapToInt(Integer::parseInt)
                     .toArray();
             return new Shown(
-                    cells[0], cells[1], cells[2], counts[0], counts[1], counts[2], counts[3], counts[4], cells[8]);
+                    cells[0], cells[1], cells[2], counts[0], counts[1], counts[2], counts[3], counts[4], counts[5],
+                    cells[9]);
         }
     }
 

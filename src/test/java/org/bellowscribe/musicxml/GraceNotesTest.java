@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.bellowscribe.annotation.Annotation.Finger;
 import org.bellowscribe.annotation.Annotation.Syllable;
+import org.bellowscribe.annotation.Annotation.Words;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +53,24 @@ class GraceNotesTest {
         String text = score.withMarks(List.of(new Syllable(1, 0, "buttons", "5"), new Syllable(1, 1, "left-hand", "D")))
                 .text();
         assertTrue(text.contains("<text></text></lyric><lyric number=\"2\" name=\"bellowscribe-left-hand\">"), text);
+    }
+
+    private static String withWords(String notes, int marked) throws DiagnosedException {
+        ScoreDocument score = TinyScore.decode(TinyScore.of(notes));
+        ScoreDocument with =
+                score.withMarks(List.of(new Words(marked, true, "air"), new Syllable(marked, 0, "buttons", "5")));
+        assertEquals(score.text(), with.withoutMarks().text());
+        return with.text().replaceAll("(?s)<direction .*?</direction>", "AIR");
+    }
+
+    @Test
+    void wordsStandBeforeTheGraceNotesThatLeadToTheirNote() throws DiagnosedException {
+        assertTrue(withWords(NOTE + GRACE + GRACE + NOTE, 3).contains(NOTE + "AIR<note><grace/>"));
+    }
+
+    @Test
+    void graceNotesAtTheEndOfAVoiceLeadToNoNoteOfAnother() throws DiagnosedException {
+        String notes = NOTE + GRACE + "<backup><duration>1</duration></backup>" + NOTE;
+        assertTrue(withWords(notes, 2).contains("</backup>AIR<note>"));
     }
 }

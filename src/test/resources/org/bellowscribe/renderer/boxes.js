@@ -9,6 +9,19 @@ function inked(element) {
   return { left: box.left, right: box.right, top: box.top + above, bottom: box.bottom - above };
 }
 
+// A text as it is drawn: its box, and that of the page or strip beyond which nothing is seen.
+function drawnText(element, text, box = inked(element)) {
+  let page = element;
+  while (page.ownerSVGElement) page = page.ownerSVGElement;
+  return { box, text, page: page.getBoundingClientRect() };
+}
+
+// Marks of ours that an edge cuts. texts: [{box, text, page, ours}].
+function cut(texts) {
+  const over = ({ box, page }) => Math.max(page.left - box.left, box.right - page.right, page.top - box.top, box.bottom - page.bottom) > 0.5;
+  return texts.filter(each => each.ours && over(each)).map(each => each.text);
+}
+
 function cover(one, other) {
   const wide = Math.min(one.right, other.right) - Math.max(one.left, other.left);
   const high = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);

@@ -7,9 +7,18 @@ function drawnTexts(selector) {
     const text = element.textContent.replace(/\s+/g, ' ').trim();
     if (text === '' || /[\uE000-\uF8FF]/.test(text)) continue;
     const box = inked(element);
-    texts.set([text, box.left, box.top].join('|'), { box, text });
+    texts.set([text, box.left, box.top].join('|'), drawnText(element, text, box));
   }
   return [...texts.values()];
+}
+
+// The drawing that is on the page; one program takes more than its elements away.
+const drawing = { remove() {} };
+
+function clear() {
+  drawing.remove();
+  drawing.remove = () => {};
+  place.innerHTML = '';
 }
 
 programs.verovio = async (xml, written) => {
@@ -49,7 +58,6 @@ programs.verovio = async (xml, written) => {
 };
 
 programs.osmd = async (xml, written) => {
-  place.innerHTML = '';
   const display = new opensheetmusicdisplay.OpenSheetMusicDisplay(place, { backend: 'svg', autoResize: false, drawFingerings: true });
   await display.load(xml);
   display.render();
@@ -77,7 +85,12 @@ programs.osmd = async (xml, written) => {
         if (!start || !expression.label || !expression.label.label) continue;
         const at = expression.label.PositionAndShape.AbsolutePosition;
         const column = columnAt(written, start.SourceMeasureParent.measureListIndex, staff, start.Timestamp.RealValue);
-        words.set([expression.label.label.text, at.x, at.y].join('|'), { kind: 'words', text: expression.label.label.text.trim(), staff, column });
+        // Several words at one place are drawn as one text, one behind the other.
+        const texts = start.EntriesList.map(each => each.label.trim());
+        const drawn = expression.label.label.text.trim();
+        for (const text of texts.length > 1 && texts.join(' ') === drawn ? texts : [drawn]) {
+          words.set([text, at.x, at.y].join('|'), { kind: 'words', text, staff, column });
+        }
       }
     });
   }
@@ -86,14 +99,12 @@ programs.osmd = async (xml, written) => {
 };
 
 programs.alphatab = async xml => {
-  place.innerHTML = '';
   const holder = place.appendChild(document.createElement('div'));
   const api = new alphaTab.AlphaTabApi(holder, { core: { engine: 'svg', useWorkers: false, enableLazyLoading: false, fontDirectory: '/@coderline/alphatab/dist/font/' }, player: { enablePlayer: false }, display: { staveProfile: 'Score' } });
   await new Promise((done, failed) => {
     api.postRenderFinished.on(() => done());
     api.error.on(failed);
-    api.scoreLoaded.on(score => setTimeout(() => api.renderTracks(score.tracks), 0));
-    api.load(new TextEncoder().encode(xml));
+    api.load(new TextEncoder().encode(xml), [-1]);
   });
   await new Promise(done => setTimeout(done, 50));
   const marks = [];
@@ -102,7 +113,8 @@ programs.alphatab = async xml => {
     for (const each of track.staves) {
       let column = 0;
       for (const bar of each.bars) {
-        const beats = bar.voices.flatMap(voice => voice.beats).filter(beat => beat.graceType === 0 && !beat.isRest && beat.notes.length);
+        const all = bar.voices.flatMap(voice => voice.beats);
+        const beats = all.filter(beat => beat.graceType === 0 && !beat.isRest && beat.notes.length);
         const starts = [...new Set(beats.map(beat => beat.displayStart))].sort((a, b) => a - b);
         for (const beat of beats) {
           const at = column + starts.indexOf(beat.displayStart);
@@ -110,12 +122,19 @@ programs.alphatab = async xml => {
           if (beat.text) marks.push({ kind: 'words', text: beat.text.trim(), staff, column: at });
           beat.notes.filter(note => note.leftHandFinger >= 0 || note.rightHandFinger >= 0).forEach(note => marks.push({ kind: 'finger', text: String(Math.max(note.leftHandFinger, note.rightHandFinger) + 1), staff, column: at }));
         }
+        // Words over rests have no note; those over a grace note belong to the note that it leads to.
+        for (const beat of all.filter(each => each.text && !beats.includes(each))) {
+          const next = beats.find(each => each.voice === beat.voice && each.index > beat.index);
+          const isGrace = beat.graceType !== 0 && next;
+          marks.push({ kind: 'words', text: beat.text.trim(), staff, column: isGrace ? column + starts.indexOf(next.displayStart) : -1 });
+        }
         column += starts.length;
       }
       staff++;
     }
   }
   const texts = drawnTexts('text');
-  api.destroy();
+  // Its drawing is to be seen until the next one.
+  drawing.remove = () => api.destroy();
   return { version: alphaTab.meta ? alphaTab.meta.version : '', marks, texts };
 };

@@ -17,7 +17,7 @@ programs.lilypond = async (xml, written, [source, ...pages]) => {
   const marks = fingers(links).map(link => ({ kind: 'finger', text: link.finger, ...noteBefore(link, heads) }));
   const texts = [];
   for (const link of links.filter(each => each.text !== '')) {
-    texts.push({ box: inked(link.element), text: link.text });
+    texts.push(drawnText(link.element, link.text));
     if (lyrics.has(link.line)) {
       const above = staves.filter(staff => staff.top < link.box.top).pop();
       const near = above && nearest(heads.filter(head => head.system === above && !head.grace), centre(link.box));
@@ -130,7 +130,7 @@ programs.musescore = async (xml, written, [saved, ...pages]) => {
   draw(pages);
   const marks = readScore(saved).marks;
   const texts = [...place.querySelectorAll('.Lyrics, .StaffText, .Fingering, .Harmony, .Tempo, .Expression')]
-    .map(each => ({ box: each.getBoundingClientRect(), text: each.classList[0], ours: !each.matches('.Harmony, .Tempo') }));
+    .map(each => ({ ...drawnText(each, each.classList[0], each.getBoundingClientRect()), ours: !each.matches('.Harmony, .Tempo') }));
   const drawn = texts.filter(each => each.text === 'Lyrics').length;
   const kept = marks.filter(mark => mark.kind === 'lyric').length;
   if (drawn !== kept) throw new Error(drawn + ' lyrics are drawn, ' + kept + ' are saved');

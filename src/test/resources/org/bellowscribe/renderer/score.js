@@ -109,7 +109,7 @@ function readMeasure({ found, index, wholeNote }, { columns, ordinals, grid, mar
 // The first column of a staff at or after an onset in whole notes of a measure.
 function columnAt(written, index, staff, onset) {
   for (let measure = index; written.grid.has(String(measure)); measure++) {
-    const found = (written.grid.get(measure + '|' + staff) || []).find(each => measure > index || each.onset >= onset - 1e-6);
+    const found = (written.grid.get(measure + '|' + staff) || []).find(each => measure > index || each.onset >= onset - 1e-3);
     if (found) return found.column;
   }
   return -1;

@@ -152,11 +152,12 @@ public final class LostMarks {
     }
 
     private boolean isWhole(Annotation mark) {
-        List<ReadMark> read = new MarkReading(task, style, List.of(mark)).read(1);
-        boolean row = new MarkReading(task, style, List.of(mark)).mainRow() != 0
+        MarkReading reading = new MarkReading(task, style, List.of(mark));
+        List<ReadMark> read = reading.read(1);
+        boolean row = reading.mainRow() != 0
                 && task.instrument().rows() > 1
                 && !task.instrument().grip().strapped();
         return read.stream().allMatch(ReadMark::isRead)
-                && (row || read.stream().anyMatch(each -> each.aspect() != MarkAspect.BUTTONS));
+                && (row || reading.isOpening() || read.stream().anyMatch(each -> each.aspect() != MarkAspect.BUTTONS));
     }
 }

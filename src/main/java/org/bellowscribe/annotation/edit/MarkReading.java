@@ -56,6 +56,11 @@ public final class MarkReading {
         return rows == 1 || task.instrument().grip().strapped() ? 1 : 0;
     }
 
+    /** Returns true if all that was found are words that tell how far the bellows are open. */
+    boolean isOpening() {
+        return found.stream().allMatch(mark -> mark instanceof Annotation.Words text && words.isOpening(text.text()));
+    }
+
     /**
      * Returns all that can be fixed or bears the sign, in the order in which it was found; fillers are passed over.
      *

@@ -64,6 +64,16 @@ final class WordReading {
         return 0;
     }
 
+    /** Returns true if the words tell how far the bellows are open, and nothing else. */
+    boolean isOpening(String text) {
+        return parts(text).stream().allMatch(part -> {
+            Map<String, String> open = labels.opening().read(part);
+            return part.equals(labels.closed())
+                    || part.equals(labels.fullyOpen())
+                    || (open != null && open.getOrDefault("part", "").matches("\\d/\\d"));
+        });
+    }
+
     private List<String> parts(String text) {
         List<String> parts = new ArrayList<>();
         int from = 0;

@@ -13,7 +13,7 @@ import org.bellowscribe.solver.Step;
 
 /**
  * A bracket over the notes that are pulled, for those who see the bellows better than they read signs. MuseScore and Verovio
- * show brackets; LilyPond 2.24 and OSMD leave them out.
+ * show brackets; LilyPond 2.24, OSMD and alphaTab leave them out.
  */
 public final class PullLine implements Annotator {
 

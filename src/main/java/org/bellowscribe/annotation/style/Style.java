@@ -8,6 +8,7 @@ import java.util.List;
  * @param id short id in kebab-case
  * @param language language of its words, such as {@code de}
  * @param name one line for people about how it looks
+ * @param programs kinds of programs that were seen to show all its marks; empty if it was not looked at in any
  * @param filler what stands in a lyric line at a note that has nothing to say there but must not be empty
  * @param buttons how buttons are written
  * @param leftHand how the left hand is written
@@ -23,6 +24,7 @@ public record Style(
         String id,
         String language,
         String name,
+        String programs,
         String filler,
         ButtonLabels buttons,
         LeftHandLabels leftHand,

@@ -19,6 +19,8 @@ public final class StyleLibrary {
     private static final List<String> IDS = List.of(
             DEFAULT_ID,
             "two-lines",
+            "compact",
+            "beginner",
             "fingers",
             "apart",
             "german",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,6 +15,9 @@ import org.bellowscribe.theory.PitchClass;
 /** Makes a style of the elements of its file. */
 final class StyleReader {
 
+    /** What was seen of one style holds for no other. */
+    private static final String PROGRAMS = "programs";
+
     /** Elements that stand once; all others are lists. */
     private static final Set<String> SINGLE =
             Set.of("buttons", "left-hand", "words", "rows", "spoken", "legend", "practice", "book");
@@ -23,6 +27,7 @@ final class StyleReader {
     /** Returns an element with everything it does not say taken from its base; lists are taken as a whole. */
     static DefinitionElement onBase(DefinitionElement own, DefinitionElement base) {
         SortedMap<String, String> attributes = new TreeMap<>(base.attributes());
+        attributes.remove(PROGRAMS);
         attributes.putAll(own.attributes());
         Set<String> names = new TreeSet<>();
         base.children().forEach(child -> names.add(child.name()));
@@ -44,7 +49,7 @@ final class StyleReader {
     static List<String> missing(DefinitionElement own, DefinitionElement whole) {
         List<String> missing = new ArrayList<>();
         List<String> absent = whole.attributes().keySet().stream()
-                .filter(name -> own.attribute(name) == null)
+                .filter(name -> own.attribute(name) == null && !name.equals(PROGRAMS))
                 .toList();
         if (!absent.isEmpty()) {
             missing.add("%s: %s".formatted(whole.name(), String.join(", ", absent)));
@@ -68,6 +73,7 @@ final class StyleReader {
                 root.required("id"),
                 root.required("language"),
                 root.required("name"),
+                Objects.requireNonNullElse(root.attribute(PROGRAMS), ""),
                 root.required("filler"),
                 buttons(part(root, "buttons")),
                 leftHand(part(root, "left-hand")),

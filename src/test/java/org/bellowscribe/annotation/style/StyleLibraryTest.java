@@ -30,6 +30,8 @@ class StyleLibraryTest {
                 List.of(
                         "parentheses",
                         "two-lines",
+                        "compact",
+                        "beginner",
                         "fingers",
                         "apart",
                         "german",

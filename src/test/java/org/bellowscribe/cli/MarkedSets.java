@@ -1,0 +1,26 @@
+package org.bellowscribe.cli;
+
+import java.util.List;
+
+/** Sets of options under which marks are taken through notation programs. */
+final class MarkedSets {
+
+    /** Those of a first run, all marks as signs, whole words, left hand written out. */
+    static final List<List<String>> OPTIONS = List.of(
+            List.of(),
+            List.of(
+                    "--style",
+                    "compact",
+                    "--marks",
+                    "direction,direction-changes,air,opening,opening-at-repeat,hand,fingers,buttons,left-hand,bellows-signs"),
+            List.of("--style", "beginner", "--marks", "direction,air,opening,hand,buttons,left-hand,fingers"),
+            List.of(
+                    "--style",
+                    "two-lines",
+                    "--written-left-hand",
+                    "part",
+                    "--marks",
+                    "direction,air,buttons,left-hand,left-hand-fingers"));
+
+    private MarkedSets() {}
+}
