@@ -18,9 +18,9 @@ import org.bellowscribe.diagnostic.DiagnosticCode;
 import org.bellowscribe.diagnostic.Obstacle;
 import org.bellowscribe.diagnostic.Place;
 import org.bellowscribe.difficulty.Difficulty;
+import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.exercise.ChangeTimes;
 import org.bellowscribe.exercise.Exercises;
-import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.marking.MarkedTune;
 import org.bellowscribe.marking.Reasons;
 import org.bellowscribe.musicxml.NamedNotes;
@@ -66,8 +66,7 @@ public final class ReportFolder {
      * @param grading how its difficulty is weighed
      * @param times how long the pupil takes for a change
      */
-    record Shown(
-            MarkedTune marked, List<Diagnostic> remarks, Style style, Grading grading, ChangeTimes times) {}
+    record Shown(MarkedTune marked, List<Diagnostic> remarks, Style style, Grading grading, ChangeTimes times) {}
 
     /** Returns the folder. */
     public Path folder() {

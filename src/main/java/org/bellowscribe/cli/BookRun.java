@@ -133,9 +133,10 @@ final class BookRun {
         batch.prepare(sources.found(), run.jobs().deciding());
         List<Source> ordered = run.ordered();
         ReportFolder shown = show(planned, ordered, run);
-        EditionReport report = new EditionReport(
-                run, out.resolve(planned.entry().folder()), report(planned));
-        ExitCode code = batch.run(ordered, run.jobs().printing(source -> EditionText.lines(run.marked(source), book)), report);
+        EditionReport report =
+                new EditionReport(run, out.resolve(planned.entry().folder()), report(planned));
+        ExitCode code =
+                batch.run(ordered, run.jobs().printing(source -> EditionText.lines(run.marked(source), book)), report);
         if (shown != null) {
             parts.add(new IndexPart(planned.instrument().name(), shown.lines(report.results())));
         }
@@ -160,8 +161,7 @@ final class BookRun {
     }
 
     private static List<String> news(EditionTune tune) {
-        String all =
-                NewWords.all(tune.news(), tune.style(), tune.tune().instrument());
+        String all = NewWords.all(tune.news(), tune.style(), tune.tune().instrument());
         return all.isEmpty() ? List.of() : List.of(all.split("; "));
     }
 }

@@ -149,7 +149,10 @@ final class PatternProblem {
         int own = problem.options().get(e).size();
         for (int k = own; k < options.get(e).size(); k++) {
             int[] moves = kept(e, k).moves();
-            for (int i = 0; kept(e, k).option() == c && i < options.get(e).get(k).moves().size(); i++) {
+            for (int i = 0;
+                    kept(e, k).option() == c
+                            && i < options.get(e).get(k).moves().size();
+                    i++) {
                 if (moves[i] == m) {
                     return new int[] {k, i};
                 }
