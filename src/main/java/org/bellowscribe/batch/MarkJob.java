@@ -96,6 +96,15 @@ final class MarkJob {
             }
             source.write(marked.score().encode());
         }
+        show(source, marked, remarks);
+        // The record comes last: it stands only beside what was written.
+        if (outputs.record()) {
+            record(source, new TuneRecord.Marked(source.name(), marked.tune(), remarks));
+        }
+        return new Result(source, true, TuneSummary.of(marked.tune()), remarks, told(source, marked.tune()));
+    }
+
+    private void show(Source source, MarkedTune marked, List<Diagnostic> remarks) throws DiagnosedException {
         ReportFolder report = outputs.report();
         if (report != null) {
             report.write(
@@ -107,11 +116,6 @@ final class MarkJob {
                             outputs.grades().grading(),
                             outputs.stages().exercises().times()));
         }
-        // The record comes last: it stands only beside what was written.
-        if (outputs.record()) {
-            record(source, new TuneRecord.Marked(source.name(), marked.tune(), remarks));
-        }
-        return new Result(source, true, TuneSummary.of(marked.tune()), remarks, told(source, marked.tune()));
     }
 
     private List<String> told(Source source, DecidedTune tune) {
