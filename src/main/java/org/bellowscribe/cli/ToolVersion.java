@@ -16,8 +16,17 @@ final class ToolVersion {
 
     private ToolVersion() {}
 
+    /** Asked for once: what Java was started from does not change under it. */
+    private static final class Started {
+        private static final String HASH = ofClassPath();
+    }
+
     /** Returns a hash that another build, another library or another plug-in changes. */
     static String hash() {
+        return Started.HASH;
+    }
+
+    private static String ofClassPath() {
         StringBuilder hashes = new StringBuilder();
         for (String place : System.getProperty("java.class.path", "").split(File.pathSeparator, -1)) {
             hashes.append(hash(Path.of(place))).append(' ');
