@@ -47,7 +47,11 @@ function linked(link, lines) {
   if (!place) return undefined;
   const line = Number(place[1]);
   const at = Number(place[2]);
-  return { element: link, line, at, source: lines[line - 1].slice(at), text: link.textContent.replace(/\s+/g, ' ').trim(), box: link.getBoundingClientRect() };
+  // Heads of one chord stand between the same brackets; those in texts do not count.
+  const bare = lines[line - 1].replace(/"[^"]*"?/g, each => each.replace(/[<>]/g, ' '));
+  const open = bare.lastIndexOf('<', at);
+  const chord = line + ':' + (open >= 0 && !bare.slice(open, at).includes('>') ? open : at);
+  return { element: link, line, at, chord, source: lines[line - 1].slice(at), text: link.textContent.replace(/\s+/g, ' ').trim(), box: link.getBoundingClientRect() };
 }
 
 // The numbers of the lines inside blocks that begin with a mode.
@@ -101,9 +105,11 @@ function headsByStaff(links, staves, count) {
   staves.forEach((system, index) => {
     const near = links.filter(each => nearestStaff(staves, each.box) === system).sort((a, b) => a.box.left - b.box.left);
     let last;
+    const chords = new Set();
     for (const each of near) {
       const grace = each.box.width <= usual * 0.85;
-      if (!grace && (last === undefined || each.box.left - last > usual * 0.7)) columns[index % count]++;
+      if (!grace && !chords.has(each.chord) && (last === undefined || each.box.left - last > usual * 0.7)) columns[index % count]++;
+      chords.add(each.chord);
       last = grace ? last : each.box.left;
       found.push({ ...each, grace, system, staff: index % count, column: columns[index % count] - (grace ? 0 : 1) });
     }
