@@ -185,7 +185,8 @@ class MarksShownTest {
         delete(out);
     }
 
-    // No fault but the one that no encoding avoids; of texts that touch others, or that an edge cuts, at most one in a thousand.
+    // No fault but the one that no encoding avoids; of texts that touch others, or that an edge cuts, at most one in a
+    // thousand.
     private static void assertShown(Path folder, List<Shown> shown) throws IOException {
         String table = table(shown);
         Files.writeString(folder.resolveSibling(folder.getFileName() + ".txt"), table);
