@@ -56,6 +56,8 @@ public enum DiagnosticCode {
     UNKNOWN_NAME,
     /** The tune's own lyrics limit where marks can go. */
     LYRICS,
+    /** A program may show words of the marks at another note. */
+    WORDS,
     /** Something that was asked of the left hand cannot be written. */
     LEFT_HAND,
     /** A stage of a tune cannot be played or has nothing to play. */

@@ -64,7 +64,7 @@ public final class TuneMarker {
         remarks.addAll(output.remarks());
         remarks.addAll(LeftOut.remarks(tune.solution(), settings.marks()));
         remarks.addAll(LeftOut.fingers(tune.task().options().pins(), settings.marks()));
-        remarks.addAll(score.lyricWarnings());
+        remarks.addAll(score.remarksOnShowing());
         StageOutput staged = StageOutput.of(
                 stages, tune, new StageSheets(sheet, settings.style(), settings.marks(), lines.stages()));
         remarks.addAll(staged.remarks());

@@ -128,10 +128,11 @@ public final class ScoreDocument {
     }
 
     /**
-     * Returns warnings about the numbers of lyric lines. Ask the document with marks: its lines are counted as well.
+     * Returns what programs may show elsewhere than it is meant: lyrics by their numbers, words by their notes. Ask the
+     * document with marks.
      */
-    public List<Diagnostic> lyricWarnings() {
-        return outline().lyrics().warnings(text);
+    public List<Diagnostic> remarksOnShowing() {
+        return outline().remarks(text);
     }
 
     /**

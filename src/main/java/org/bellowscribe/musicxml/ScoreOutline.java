@@ -1,6 +1,9 @@
 package org.bellowscribe.musicxml;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bellowscribe.diagnostic.DiagnosedException;
+import org.bellowscribe.diagnostic.Diagnostic;
 
 /**
  * What one walk over a text tells.
@@ -8,8 +11,9 @@ import org.bellowscribe.diagnostic.DiagnosedException;
  * @param rootName name of the outermost element
  * @param noteCount number of notes in measures
  * @param lyrics the lyric lines in use
+ * @param words our words that a program may show at another note
  */
-record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
+record ScoreOutline(String rootName, int noteCount, LyricLines lyrics, WordsBeforeGrace words) {
 
     private static final int MOST_SHOWN = 30;
 
@@ -35,15 +39,23 @@ record ScoreOutline(String rootName, int noteCount, LyricLines lyrics) {
         Root root = new Root();
         NoteAnchors notes = new NoteAnchors();
         LyricLines lyrics = new LyricLines();
+        WordsBeforeGrace words = new WordsBeforeGrace();
         requireXml(text);
-        XmlWalk.over(text, root, notes, lyrics);
+        XmlWalk.over(text, root, notes, lyrics, words);
         if (root.name.isEmpty()) {
             throw TextPlace.notXml(text, 0, "The file holds no XML element.");
         }
         if (root.second >= 0) {
             throw TextPlace.notXml(text, root.second, "A second outermost element begins here.");
         }
-        return new ScoreOutline(root.name, notes.count(), lyrics);
+        return new ScoreOutline(root.name, notes.count(), lyrics, words);
+    }
+
+    /** Returns what programs may show elsewhere than it is meant. */
+    List<Diagnostic> remarks(String text) {
+        List<Diagnostic> remarks = new ArrayList<>(lyrics.warnings(text));
+        remarks.addAll(words.remarks());
+        return remarks;
     }
 
     // A text of another kind may have elements in it; what is wrong with their order is not what is wrong with it.

@@ -21,7 +21,7 @@ class LyricLinesTest {
     }
 
     private static List<String> warnings(ScoreDocument score) {
-        return score.lyricWarnings().stream().map(Diagnostic::text).toList();
+        return score.remarksOnShowing().stream().map(Diagnostic::text).toList();
     }
 
     @Test
@@ -49,7 +49,7 @@ class LyricLinesTest {
         assertEquals(
                 List.of("Lyrics without an integer as their number (2) may be shown on the same line as the marks."),
                 warnings(score));
-        assertEquals(9, score.lyricWarnings().get(0).place().line());
+        assertEquals(9, score.remarksOnShowing().get(0).place().line());
     }
 
     @Test
