@@ -45,7 +45,7 @@ final class Deepening {
         int gap = step;
         for (int round = 1; proved < Math.min(work.best(), Problem.NEVER); round++) {
             // With one anchor a given start is a single exact pass, and a good answer makes the slow rise needless.
-            if (round == EASY_ROUNDS + 1 && setting.graph().anchors.size() == 1 && work.best() >= Problem.NEVER) {
+            if (round == EASY_ROUNDS + 1 && setting.graph().anchors.size() == 1 && !work.isFound()) {
                 new Starts(setting, work, root, bounds).attempt(STARTS);
                 gap = work.isFound() ? Math.max(gap, work.best() - root.bound) : gap;
             }

@@ -84,7 +84,7 @@ public final class Search {
             return Math.min(root.bound, work.best());
         }
         int bound = work.isSpent() ? root.bound : new Deepening(setting, work, root, bounds).run();
-        if (!work.isFound() && work.best() >= Problem.NEVER && bound < work.best()) {
+        if (!work.isFound() && bound < work.best()) {
             new Starts(setting, work, root, bounds).attempt(STARTS);
         }
         return Math.min(bound, work.best());
