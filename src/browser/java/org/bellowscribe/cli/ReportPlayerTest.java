@@ -167,6 +167,15 @@ class ReportPlayerTest {
     }
 
     @Test
+    void whileBeatsAreCountedInTheChosenNoteStays() throws InterruptedException {
+        browser.ask("const place = document.getElementById('place'); place.value = 12; place.oninput();");
+        browser.ask("document.getElementById('play').click();");
+        Thread.sleep((long) (1000 * QUARTER));
+        browser.ask("document.getElementById('play').click();");
+        assertEquals("12", browser.ask("return document.getElementById('place').value"));
+    }
+
+    @Test
     void withoutCountInNothingIsCounted() {
         set("count", false);
         assertEquals(0, play(QUARTER).stream().filter(Heard::isClick).count());

@@ -1,9 +1,6 @@
 package org.bellowscribe.edition;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.LegendEntry;
@@ -33,16 +30,15 @@ public final class FrontPage {
     public FrontPage(Edition edition) throws DiagnosedException {
         this.edition = edition;
         this.used = UsedButtons.of(edition);
-        // A sign is explained once, at the first tune in which it occurs.
-        Map<String, LegendEntry> bySign = new LinkedHashMap<>();
+        BookLegend signs = new BookLegend(edition.style(), edition.instrument().rows());
         for (Annotator annotator : Annotators.all()) {
             for (EditionTune tune : edition.tunes()) {
                 if (tune.marks().contains(annotator.id())) {
-                    legend(tune, List.of(annotator.id())).forEach(entry -> bySign.putIfAbsent(kind(entry), entry));
+                    legend(tune, List.of(annotator.id())).forEach(signs::add);
                 }
             }
         }
-        legend = new ArrayList<>(bySign.values());
+        legend = signs.entries();
     }
 
     /**
@@ -57,11 +53,6 @@ public final class FrontPage {
     private static List<LegendEntry> legend(EditionTune tune, List<String> marks) throws DiagnosedException {
         return Annotators.legend(
                 tune.tune().tune(), tune.tune().instrument(), tune.tune().solution(), tune.style(), marks);
-    }
-
-    // The same meaning at another number or note is no news.
-    private static String kind(LegendEntry entry) {
-        return entry.meaning().replaceAll("\\d+", "N").replaceAll("\\b[A-G](#|b)?( minor)?\\b", "X$2");
     }
 
     /** Returns the texts of the book. */

@@ -36,6 +36,8 @@ final class ExerciseTexts {
     private final Map<Integer, Map<String, String>> below = new HashMap<>();
     private final Map<Integer, String> air = new TreeMap<>();
     private final Map<Integer, String> hand = new HashMap<>();
+    /** The row that bare numbers belong to, in force at each event; without entries on one row. */
+    private final Map<Integer, String> row = new HashMap<>();
 
     /**
      * Collects the marks.
@@ -58,6 +60,9 @@ final class ExerciseTexts {
                     below.computeIfAbsent(syllable.event(), any -> new HashMap<>())
                             .putIfAbsent(syllable.line(), syllable.text());
                 }
+                if (mark instanceof Mark.Words words && words.topic() == Topic.ROW) {
+                    row.put(words.event(), words.text());
+                }
             }
         }
         collectWords();
@@ -76,14 +81,21 @@ final class ExerciseTexts {
                 }
             }
         }
-        String last = "";
+        inForce(row);
         Map<Integer, String> places = new TreeMap<>();
         for (Mark mark : Annotators.find(List.of("hand")).get(0).marks(arrangement)) {
             places.put(mark.event(), ((Mark.Words) mark).text());
         }
+        hand.putAll(places);
+        inForce(hand);
+    }
+
+    // What holds until something else is told.
+    private void inForce(Map<Integer, String> told) {
+        String last = "";
         for (Step step : arrangement.solution().steps()) {
-            last = places.getOrDefault(step.event().index(), last);
-            hand.put(step.event().index(), last);
+            last = told.getOrDefault(step.event().index(), last);
+            told.put(step.event().index(), last);
         }
     }
 
@@ -118,6 +130,7 @@ final class ExerciseTexts {
             start(exercise, number, pressed, words);
         } else {
             add(words, pressed);
+            add(words, row(exercise, place));
             add(words, hand(exercise, place));
         }
         if (exercise instanceof Exercise.AirMeasure
@@ -126,6 +139,14 @@ final class ExerciseTexts {
             words.add(OpeningText.after(arrangement.step(event), arrangement));
         }
         return String.join(arrangement.style().words().between(), words);
+    }
+
+    // At the second note, where there is room for it.
+    private @Nullable String row(Exercise exercise, int place) {
+        boolean here = place == Math.min(1, exercise.events().size() - 1);
+        return here && !(exercise instanceof Exercise.LeftHandRun)
+                ? row.get(exercise.events().get(place))
+                : null;
     }
 
     // At the second note, where there is room for it, and wherever it is another; at the first if it is another at
@@ -153,6 +174,7 @@ final class ExerciseTexts {
             words.add(way);
         }
         add(words, pressed);
+        add(words, row(exercise, 0));
         add(words, hand(exercise, 0));
         if (exercise instanceof Exercise.Chunk chunk) {
             Template tempo = estimated.contains(chunk.hardest())

@@ -405,8 +405,10 @@ function tune(data) {
       if (at >= length && !$("loop").checked) return this.stop();
       let k = now >= this.a && now < this.z && plays[now].start - from <= at ? now : this.a;
       while (k + 1 < this.z && plays[k + 1].start - from <= at + 1e-6) k++;
-      if (at >= 0 && k !== now) choose(k, true);
-      if (at >= 0) {
+      /* While beats are counted in, the chosen note stays. */
+      const begun = at >= this.place - 1e-6;
+      if (begun && k !== now) choose(k, true);
+      if (begun) {
         const {step, start} = plays[k];
         const heard = step.left.filter(([offset, long]) => start - from + offset <= at && start - from + offset + long > at);
         const which = k + ":" + heard.map(each => each[3]);
@@ -464,10 +466,10 @@ function tune(data) {
   $("tempo").oninput = () => {
     $("percent").textContent = $("tempo").value + " %";
     if (!player.on) return;
-    const place = player.position();
-    player.at = player.context.currentTime;
-    player.place = place;
+    const place = player.position(), wait = Math.max(0, player.place - place);
     player.rate = quartersASecond();
+    player.at = player.context.currentTime + wait / player.rate;
+    player.place = place + wait;
   };
   $("player").onsubmit = event => event.preventDefault();
   all("#steps tbody a").forEach(link => link.tabIndex = -1);
