@@ -27,8 +27,9 @@ public sealed interface Exercise {
      * @param hardest the hardest change among them
      * @param percent the tempo from which to start, in percent of that of the tune: at it the hardest change has as long
      *     as it takes
+     * @param estimated true if nobody has timed that change
      */
-    record Chunk(List<Integer> events, Change hardest, int percent) implements Exercise {
+    record Chunk(List<Integer> events, Change hardest, int percent, boolean estimated) implements Exercise {
         /** Copies the list. */
         public Chunk {
             events = List.copyOf(events);

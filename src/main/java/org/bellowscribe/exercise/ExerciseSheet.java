@@ -34,12 +34,11 @@ public final class ExerciseSheet {
     private final List<PartMeasure> measures = new ArrayList<>();
     private final List<Integer> starts = new ArrayList<>();
 
-    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks, ChangeTimes times)
-            throws DiagnosedException {
+    private ExerciseSheet(DecidedTune decided, Style style, List<String> marks) throws DiagnosedException {
         sheet = decided.onSheet();
         arrangement = Arrangement.of(decided, style);
         labels = style.practice();
-        texts = new ExerciseTexts(arrangement, marks, times.estimated());
+        texts = new ExerciseTexts(arrangement, marks);
     }
 
     /**
@@ -53,7 +52,7 @@ public final class ExerciseSheet {
         List<Exercise> exercises = Exercises.of(decided, choice.times());
         List<ScoreDocument> scores = new ArrayList<>();
         for (Order order : exercises.isEmpty() ? List.<Order>of() : choice.orders()) {
-            scores.add(new ExerciseSheet(decided, style, marks, choice.times()).write(order, exercises));
+            scores.add(new ExerciseSheet(decided, style, marks).write(order, exercises));
         }
         return scores;
     }

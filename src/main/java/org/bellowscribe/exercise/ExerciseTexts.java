@@ -29,7 +29,6 @@ final class ExerciseTexts {
     private static final String AIR = "air-on-count";
 
     private final Arrangement arrangement;
-    private final Set<Change> estimated;
     private final boolean fingers;
     private final Whereabouts places;
     private final Set<String> lines = new LinkedHashSet<>();
@@ -43,11 +42,9 @@ final class ExerciseTexts {
      * Collects the marks.
      *
      * @param marks ids of the marks of the tune's sheet
-     * @param estimated kinds of changes that nobody has timed
      */
-    ExerciseTexts(Arrangement arrangement, List<String> marks, Set<Change> estimated) throws DiagnosedException {
+    ExerciseTexts(Arrangement arrangement, List<String> marks) throws DiagnosedException {
         this.arrangement = arrangement;
-        this.estimated = estimated;
         fingers = marks.contains("fingers");
         places = new Whereabouts(arrangement.tune());
         List<String> ids = LINES.stream()
@@ -177,7 +174,7 @@ final class ExerciseTexts {
         add(words, row(exercise, 0));
         add(words, hand(exercise, 0));
         if (exercise instanceof Exercise.Chunk chunk) {
-            Template tempo = estimated.contains(chunk.hardest())
+            Template tempo = chunk.estimated()
                     ? arrangement.style().practice().estimatedTempo()
                     : arrangement.style().practice().tempo();
             words.add(tempo.with("percent", chunk.percent()));

@@ -150,8 +150,9 @@ public final class Exercises {
             hardest = lack(event) > lack(hardest) ? event : hardest;
         }
         int percent = (int) Math.floor(FULL / Math.max(1, lack(hardest)));
-        return new Exercise.Chunk(
-                events, Change.between(steps.get(hardest - 1), steps.get(hardest)), Math.max(LEAST_PERCENT, percent));
+        Change change = Change.between(steps.get(hardest - 1), steps.get(hardest));
+        boolean estimated = times.estimated().contains(change);
+        return new Exercise.Chunk(events, change, Math.max(LEAST_PERCENT, percent), estimated);
     }
 
     /** Returns the four measures on end in which the left hand changes its button most often; null if it is silent. */

@@ -73,7 +73,10 @@ final class PractiseSection {
     }
 
     private static String from(Exercise.Chunk chunk) {
-        return chunk.percent() == FULL ? "" : ", from %d&nbsp;%% of the tempo on".formatted(chunk.percent());
+        return chunk.percent() == FULL
+                ? ""
+                : ", from %d&nbsp;%% of the tempo on%s"
+                        .formatted(chunk.percent(), chunk.estimated() ? " (estimate)" : "");
     }
 
     private String link(Exercise exercise) {
