@@ -28,7 +28,7 @@ final class CauseWords {
 
     /** Says where the bellows would be at their end in the first playing of the tune. */
     String runsOut(AirCause.RunsOut runsOut) {
-        return "Without it the bellows would be %s %s.".formatted(end(runsOut), place(runsOut));
+        return "Without it the bellows would be %s %s.".formatted(end(runsOut), place(runsOut, "%s of the %s playing"));
     }
 
     /** Says how the bellows would come back otherwise, and what that would come to. */
@@ -41,7 +41,11 @@ final class CauseWords {
         return runsOut == null
                 ? first + "."
                 : "%s; the %s time the tune is played the bellows would be %s %s."
-                        .formatted(first, ordinal(runsOut.playing()), end(runsOut), place(runsOut));
+                        .formatted(
+                                first,
+                                ordinal(runsOut.playing()),
+                                end(runsOut),
+                                place(runsOut, "%s, played for the %s time"));
     }
 
     /** Says what the tune would cost without the press. */
@@ -61,14 +65,14 @@ final class CauseWords {
         return runsOut.end() == WithoutAir.End.CLOSED ? "closed" : "wide open";
     }
 
-    private String place(AirCause.RunsOut runsOut) {
+    private String place(AirCause.RunsOut runsOut, String again) {
         int measure = tune.events().get(runsOut.event()).measure();
         long times = tune.playOrder().measures().stream()
                 .filter(each -> each == measure)
                 .count();
         boolean clear = times == 1 || (runsOut.playing() > 1 && runsOut.pass() == 1);
         String name = "in measure " + measures.get(measure);
-        return clear ? name : "%s of the %s playing".formatted(name, ordinal(runsOut.pass()));
+        return clear ? name : again.formatted(name, ordinal(runsOut.pass()));
     }
 
     private static String ordinal(int number) {
