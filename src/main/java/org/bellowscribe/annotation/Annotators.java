@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.function.Predicate;
+import org.bellowscribe.annotation.style.Meaning;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -160,10 +161,23 @@ public final class Annotators {
             Tune tune, Instrument instrument, Solution solution, Style style, List<String> ids)
             throws DiagnosedException {
         Arrangement arrangement = new Arrangement(tune, instrument, solution, style);
-        return find(ids).stream()
-                .flatMap(annotator -> annotator.legend(arrangement).stream())
-                .distinct()
-                .toList();
+        List<LegendEntry> entries = new ArrayList<>();
+        for (Annotator annotator : find(ids)) {
+            entries.addAll(annotator.legend(arrangement));
+        }
+        if (goesOn(arrangement, ids)) {
+            entries.add(
+                    new LegendEntry(style.words().airGoesOn(), style.legend().say(Meaning.AIR_GOES_ON)));
+        }
+        return entries.stream().distinct().toList();
+    }
+
+    // Which presses are joined is known only when all marks stand at their notes.
+    private static boolean goesOn(Arrangement arrangement, List<String> ids) throws DiagnosedException {
+        String sign = arrangement.style().words().airGoesOn();
+        return annotate(arrangement, ids).stream()
+                .anyMatch(mark ->
+                        mark instanceof Annotation.Words words && words.text().equals(sign));
     }
 
     private static Diagnostic unknown(String id, List<String> known) {

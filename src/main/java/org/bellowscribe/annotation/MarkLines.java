@@ -15,6 +15,11 @@ public final class MarkLines {
     /** The fingers of the left hand. */
     public static final String LEFT_HAND_FINGERS = "left-hand-fingers";
 
+    /** Words that are to stand below their note. */
+    public static final String WORDS = "words";
+
+    private static final String ROW = "row-";
+
     private MarkLines() {}
 
     /** Returns what the texts of a line fix; null if they fix nothing. */
@@ -22,7 +27,21 @@ public final class MarkLines {
         if (line.equals(LEFT_HAND)) {
             return MarkAspect.LEFT_HAND;
         }
-        return line.equals(BUTTONS) || direction(line) != null ? MarkAspect.BUTTONS : null;
+        return line.equals(BUTTONS) || direction(line) != null || row(line) > 0 ? MarkAspect.BUTTONS : null;
+    }
+
+    /**
+     * Returns what the line of one row of buttons is called.
+     *
+     * @param row 1 is the outer row
+     */
+    public static String ofRow(int row) {
+        return ROW + row;
+    }
+
+    /** Returns the row of a line of buttons for one row; 0 for any other line. */
+    public static int row(String line) {
+        return line.matches(ROW + "[1-9]") ? line.charAt(ROW.length()) - '0' : 0;
     }
 
     /** Returns the direction of a line of buttons for one direction; null for any other line. */

@@ -106,6 +106,7 @@ final class SheetMarks {
         List<Annotation> annotations = new ArrayList<>(others);
         annotations.addAll(symbols);
         StartWords.spread(places, tune.events()).forEach(words::move);
+        JoinedAir.join(words, style.words(), tune);
         annotations.addAll(words.annotations());
         annotations.addAll(lyrics.annotations(style.filler()));
         annotations.sort(DOCUMENT_ORDER);

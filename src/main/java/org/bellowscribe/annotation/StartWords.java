@@ -103,7 +103,9 @@ final class StartWords {
             if (texts != null) {
                 boolean first = words.text(note(at)).isEmpty();
                 words.add(note(at), topic, texts);
-                if (first || words.text(note(at)).length() <= Mark.Words.LONGEST) {
+                int length = words.text(note(at)).length();
+                boolean fits = at != start || CHARACTER * length <= roomBehind(at);
+                if (first || (length <= Mark.Words.LONGEST && fits)) {
                     waiting.remove(topic);
                     putMove(topic, at);
                 } else {

@@ -51,8 +51,8 @@ public final class TuneMarker {
         DecidedTune tune = decided.tune();
         Arrangement arrangement = Arrangement.of(tune, settings.style());
         LeftHandOutput output = new LeftHandOutput(leftHand, settings.marks(), arrangement, tune.onSheet());
-        ScoreDocument sheet =
-                sheet(decided.read().document(), tune).inFonts(settings.style().fonts());
+        ScoreDocument sheet = sheet(decided.read().document(), tune)
+                .inFonts(settings.style().fonts(), settings.style().filler());
         List<Annotation> marks = new ArrayList<>(marks(decided, arrangement));
         Integer tempo = settings.reading().quartersPerMinute();
         if (tempo != null) {

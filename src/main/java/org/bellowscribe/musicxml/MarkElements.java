@@ -9,17 +9,22 @@ import org.bellowscribe.theory.Spelling;
 final class MarkElements {
 
     private final int linesOfScore;
-    private final Fonts fonts;
+    private final MarkLook look;
 
     /**
      * Creates what makes elements.
      *
      * @param linesOfScore number of the last lyric line of the score itself, or 0
-     * @param fonts fonts, sizes and colors
+     * @param look how marks look
      */
-    MarkElements(int linesOfScore, Fonts fonts) {
+    MarkElements(int linesOfScore, MarkLook look) {
         this.linesOfScore = linesOfScore;
-        this.fonts = fonts;
+        this.look = look;
+    }
+
+    /** Returns what stands on a line that has nothing to say. */
+    String filler() {
+        return look.filler();
     }
 
     /** Returns a lyric of one of our lines, which begin behind those of the score. */
@@ -92,7 +97,8 @@ final class MarkElements {
 
     private String font(String sort) {
         StringBuilder text = new StringBuilder();
-        fonts.of(sort)
+        look.fonts()
+                .of(sort)
                 .forEach((name, value) -> text.append(' ')
                         .append(name)
                         .append("=\"")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
+import org.bellowscribe.annotation.MarkLines;
 import org.jspecify.annotations.Nullable;
 
 /** Finds lyrics and words at the notes of a text: ours by their names and ids, and those that lost or never had them. */
@@ -105,8 +106,10 @@ final class MarkFinder implements XmlVisitor {
         line = number(element.attribute("number")) - 1;
         String ownName = ours && name != null ? name.substring(MarkNames.PREFIX.length()) : "";
         if (ours || name == null) {
-            Annotation.Syllable syllable = new Annotation.Syllable(notes, line, XmlText.unescape(ownName), text);
-            found.add(new Found(syllable, ours, element.start() + "<lyric".length()));
+            Annotation mark = ownName.equals(MarkLines.WORDS)
+                    ? new Annotation.Words(notes, false, text)
+                    : new Annotation.Syllable(notes, line, XmlText.unescape(ownName), text);
+            found.add(new Found(mark, ours, element.start() + "<lyric".length()));
         }
     }
 

@@ -42,8 +42,10 @@ final class MarkWriter {
      * @throws IllegalArgumentException if a mark belongs to no note or two claim one place
      */
     static String write(String text, MarkElements elements, List<Annotation> annotations) throws DiagnosedException {
-        SortedMap<Integer, NoteMarks> notes = NoteMarks.group(annotations);
-        SortedMap<Integer, List<Annotation.Syllable>> fillers = GraceNotes.fillers(text, notes);
+        List<GraceWalk.Note> all = GraceWalk.in(text);
+        SortedMap<Integer, NoteMarks> notes =
+                NoteMarks.group(WordsBeforeGrace.below(all, annotations, elements.filler()));
+        SortedMap<Integer, List<Annotation.Syllable>> fillers = GraceNotes.fillers(all, notes);
         SortedSet<Integer> places = new TreeSet<>(notes.keySet());
         places.addAll(fillers.keySet());
         NoteAnchors anchors = new NoteAnchors(places);

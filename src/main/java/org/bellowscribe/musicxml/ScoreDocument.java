@@ -28,9 +28,9 @@ public final class ScoreDocument {
     private final TextEncoding encoding;
     private final String originalText;
     private final String text;
-    /** Null until it is asked for. */
-    private final Fonts fonts;
+    private final MarkLook look;
 
+    /** Null until it is asked for. */
     private @Nullable ScoreOutline outline;
 
     private ScoreDocument(
@@ -41,17 +41,17 @@ public final class ScoreDocument {
         this.originalText = text;
         this.text = text;
         this.outline = outline;
-        this.fonts = Fonts.NONE;
+        this.look = MarkLook.PLAIN;
     }
 
-    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline, Fonts fonts) {
+    private ScoreDocument(ScoreDocument other, String text, @Nullable ScoreOutline outline, MarkLook look) {
         this.original = other.original;
         this.container = other.container;
         this.encoding = other.encoding;
         this.originalText = other.originalText;
         this.text = text;
         this.outline = outline;
-        this.fonts = fonts;
+        this.look = look;
     }
 
     /**
@@ -193,9 +193,9 @@ public final class ScoreDocument {
         }
     }
 
-    /** Returns this score, ready for marks in fonts, sizes and colors. */
-    public ScoreDocument inFonts(Fonts other) {
-        return new ScoreDocument(this, text, outline, other);
+    /** Returns this score, ready for marks in fonts and colors, with a filler on lines that say nothing at a note. */
+    public ScoreDocument inFonts(Fonts fonts, String filler) {
+        return new ScoreDocument(this, text, outline, new MarkLook(fonts, filler));
     }
 
     /**
@@ -233,9 +233,9 @@ public final class ScoreDocument {
         ScoreDocument bare = withoutMarks();
         try {
             int highest = bare.outline().lyrics().highestOfScore();
-            String marked = MarkWriter.write(bare.text, new MarkElements(highest, fonts), annotations);
+            String marked = MarkWriter.write(bare.text, new MarkElements(highest, look), annotations);
             String all = parts.isEmpty() ? marked : PartWriter.write(marked, kind(), melody, parts);
-            return new ScoreDocument(bare, all, null, fonts);
+            return new ScoreDocument(bare, all, null, look);
         } catch (DiagnosedException e) {
             throw new IllegalStateException("Elements that nested before no longer do.", e);
         }
@@ -276,7 +276,7 @@ public final class ScoreDocument {
             return this;
         }
         try {
-            return new ScoreDocument(this, newText, ScoreOutline.of(newText), fonts);
+            return new ScoreDocument(this, newText, ScoreOutline.of(newText), look);
         } catch (DiagnosedException e) {
             throw new IllegalArgumentException("The text must be that of a score.", e);
         }

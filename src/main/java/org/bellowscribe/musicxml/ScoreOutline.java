@@ -11,9 +11,9 @@ import org.bellowscribe.diagnostic.Diagnostic;
  * @param rootName name of the outermost element
  * @param noteCount number of notes in measures
  * @param lyrics the lyric lines in use
- * @param words our words that a program may show at another note
+ * @param graces the notes, for our words that a program may show at another note
  */
-record ScoreOutline(String rootName, int noteCount, LyricLines lyrics, WordsBeforeGrace words) {
+record ScoreOutline(String rootName, int noteCount, LyricLines lyrics, GraceWalk graces) {
 
     private static final int MOST_SHOWN = 30;
 
@@ -39,22 +39,22 @@ record ScoreOutline(String rootName, int noteCount, LyricLines lyrics, WordsBefo
         Root root = new Root();
         NoteAnchors notes = new NoteAnchors();
         LyricLines lyrics = new LyricLines();
-        WordsBeforeGrace words = new WordsBeforeGrace();
+        GraceWalk graces = new GraceWalk();
         requireXml(text);
-        XmlWalk.over(text, root, notes, lyrics, words);
+        XmlWalk.over(text, root, notes, lyrics, graces);
         if (root.name.isEmpty()) {
             throw TextPlace.notXml(text, 0, "The file holds no XML element.");
         }
         if (root.second >= 0) {
             throw TextPlace.notXml(text, root.second, "A second outermost element begins here.");
         }
-        return new ScoreOutline(root.name, notes.count(), lyrics, words);
+        return new ScoreOutline(root.name, notes.count(), lyrics, graces);
     }
 
     /** Returns what programs may show elsewhere than it is meant. */
     List<Diagnostic> remarks(String text) {
         List<Diagnostic> remarks = new ArrayList<>(lyrics.warnings(text));
-        remarks.addAll(words.remarks());
+        remarks.addAll(WordsBeforeGrace.remarks(graces.notes()));
         return remarks;
     }
 

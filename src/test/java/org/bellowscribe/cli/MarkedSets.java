@@ -1,5 +1,6 @@
 package org.bellowscribe.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Sets of options under which marks are taken through notation programs. */
@@ -22,5 +23,19 @@ final class MarkedSets {
                     "--marks",
                     "direction,air,buttons,left-hand,left-hand-fingers"));
 
+    /** A line for each row; in the gallery and in what is saved and marked again. */
+    static final List<String> ROWS = List.of("--style", "rows");
+
+    /** Styles that the sets have not, each shown in a few scores. */
+    static final List<String> OTHER_STYLES = List.of(
+            "rows", "fingers", "apart", "german", "french", "italian", "spanish", "dutch", "swedish", "catalan");
+
     private MarkedSets() {}
+
+    /** Returns the sets, and that of rows. */
+    static List<List<String>> withRows() {
+        List<List<String>> sets = new ArrayList<>(OPTIONS);
+        sets.add(ROWS);
+        return sets;
+    }
 }

@@ -53,7 +53,7 @@ class RoundTripTest {
         Path plain = folder.resolve("plain");
         save(BOOK, plain);
         List<String> faults = new ArrayList<>();
-        for (int set = 0; set < MarkedSets.OPTIONS.size(); set++) {
+        for (int set = 0; set < MarkedSets.withRows().size(); set++) {
             Path of = folder.resolve("set-" + set);
             mark(BOOK, of.resolve("first"), set);
             save(of.resolve("first"), of.resolve("saved"));
@@ -135,7 +135,7 @@ class RoundTripTest {
     private static void mark(Path from, Path to, int set, String... more) {
         List<String> words =
                 new ArrayList<>(List.of("mark", from.toString(), "--transpose", "auto", "--out", to.toString()));
-        words.addAll(MarkedSets.OPTIONS.get(set));
+        words.addAll(MarkedSets.withRows().get(set));
         words.addAll(List.of(more));
         CommandRun.of(words.toArray(String[]::new));
     }

@@ -37,7 +37,7 @@ class FontsTest {
 
     @Test
     void eachSortOfMarkHasItsAttributes() throws DiagnosedException {
-        String marked = score().inFonts(FONTS)
+        String marked = score().inFonts(FONTS, "·")
                 .withMarks(List.of(
                         new Annotation.Words(0, true, "air"),
                         new Annotation.Finger(0, 2),
@@ -53,7 +53,7 @@ class FontsTest {
     @Test
     void marksWithFontsComeOutWithoutATrace() throws DiagnosedException {
         ScoreDocument score = score();
-        ScoreDocument marked = score.inFonts(FONTS).withMarks(List.of(new Annotation.Words(0, true, "air")));
+        ScoreDocument marked = score.inFonts(FONTS, "·").withMarks(List.of(new Annotation.Words(0, true, "air")));
         assertEquals(score.text(), marked.withoutMarks().text());
     }
 }

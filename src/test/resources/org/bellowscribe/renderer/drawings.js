@@ -7,7 +7,8 @@ function draw(svgs) {
 
 // files: the source that musicxml2ly made, and the pages, whose parts link to line and column of that source.
 programs.lilypond = async (xml, written, [source, ...pages]) => {
-  draw(pages);
+  // It lays out with this font and writes "serif"; another font would move the middles of texts.
+  draw(pages.map(page => page.replaceAll('font-family="serif"', 'font-family="C059, serif"')));
   const lines = source.split('\n');
   const lyrics = linesOf(lines, '\\lyricmode');
   const chords = linesOf(lines, '\\chordmode');

@@ -71,13 +71,15 @@ public final class LostMarks {
         }
         Map<Annotation, String> names = new LinkedHashMap<>();
         for (String name : buttonLines()) {
-            name(lines, name, FEWEST, names);
+            // Beside a line that was read, one for the other way of the bellows or another row may be short.
+            name(lines, name, names.isEmpty() ? FEWEST : 1, names);
         }
         if (names.isEmpty()) {
             return names;
         }
         name(lines, MarkLines.LEFT_HAND, 1, names);
         nameFingers(lines, names);
+        nameWords(lines, names);
         for (Annotation mark : words) {
             if (isWhole(mark)) {
                 names.put(mark, MarkLines.BUTTONS);
@@ -87,9 +89,20 @@ public final class LostMarks {
     }
 
     private List<String> buttonLines() {
-        return style.buttons().twoLines()
-                ? List.of(BellowsDirection.PUSH.label(), BellowsDirection.PULL.label())
-                : List.of(MarkLines.BUTTONS);
+        return switch (style.buttons().lines()) {
+            case ONE -> List.of(MarkLines.BUTTONS);
+            case TWO -> List.of(BellowsDirection.PUSH.label(), BellowsDirection.PULL.label());
+            case ROWS -> rowLines();
+        };
+    }
+
+    private List<String> rowLines() {
+        List<String> names = new ArrayList<>();
+        int rows = task.instrument().grip().strapped() ? 0 : task.instrument().rows();
+        for (int row = 1; row <= rows; row++) {
+            names.add(MarkLines.ofRow(row));
+        }
+        return names.isEmpty() ? List.of(MarkLines.BUTTONS) : names;
     }
 
     // Gives the first line that can be read under a name that name.
@@ -128,6 +141,19 @@ public final class LostMarks {
         }
     }
 
+    // A line of words below their notes.
+    private void nameWords(SortedMap<Integer, List<Annotation.Syllable>> lines, Map<Annotation, String> names) {
+        for (List<Annotation.Syllable> line : lines.values()) {
+            boolean ours = line.stream()
+                    .noneMatch(each -> names.containsKey(each)
+                            || !isWhole(new Annotation.Words(each.noteIndex(), false, each.text())));
+            if (ours) {
+                line.forEach(syllable -> names.put(syllable, MarkLines.WORDS));
+                return;
+            }
+        }
+    }
+
     private boolean isRead(List<Annotation.Syllable> line, String name, int fewest) {
         List<Annotation> named = new ArrayList<>();
         for (Annotation.Syllable syllable : line) {
@@ -152,7 +178,7 @@ public final class LostMarks {
     }
 
     private boolean isWhole(Annotation mark) {
-        MarkReading reading = new MarkReading(task, style, List.of(mark));
+        MarkReading reading = new MarkReading(task, style, List.of(mark), texts);
         List<ReadMark> read = reading.read(1);
         boolean row = reading.mainRow() != 0
                 && task.instrument().rows() > 1

@@ -1,17 +1,21 @@
 package org.bellowscribe.annotation.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import org.bellowscribe.annotation.Annotation;
 import org.bellowscribe.annotation.MarkAspect;
 import org.bellowscribe.annotation.MarkLines;
 import org.bellowscribe.annotation.SignedMarks;
 import org.bellowscribe.annotation.mark.RowUse;
+import org.bellowscribe.annotation.style.ButtonLines;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.score.Event;
+import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Task;
 import org.jspecify.annotations.Nullable;
 
@@ -24,8 +28,11 @@ public final class MarkReading {
     private final Task task;
     private final Style style;
     private final WordReading words;
+    private final RowLineReading rows;
     private final List<Annotation> found;
     private final Map<Integer, Event> events = new HashMap<>();
+    // By 0-based index of the event.
+    private final Map<Integer, AirUse> airs = new HashMap<>();
 
     /**
      * Creates a reading.
@@ -35,25 +42,47 @@ public final class MarkReading {
      * @param found the marks, each at its note
      */
     public MarkReading(Task task, Style style, List<Annotation> found) {
+        this(task, style, found, found);
+    }
+
+    /**
+     * Creates a reading of some of the marks.
+     *
+     * @param all all marks of the sheet: the sign that the air button stays down tells nothing alone
+     */
+    MarkReading(Task task, Style style, List<Annotation> found, List<Annotation> all) {
         this.task = task;
         this.style = style;
         this.found = List.copyOf(found);
+        rows = new RowLineReading(found, style.filler());
         words = new WordReading(style.words(), style.practice());
         for (Event event : task.tune().events()) {
             event.noteIndices().forEach(note -> events.put(note, event));
+        }
+        all.stream().sorted(Comparator.comparingInt(Annotation::noteIndex)).forEach(this::findAir);
+    }
+
+    private void findAir(Annotation mark) {
+        Event event = events.get(mark.noteIndex());
+        if (event != null && mark instanceof Annotation.Words text) {
+            AirUse use = words.air(text.text(), airs.get(event.index() - 1));
+            if (use != null) {
+                airs.put(event.index(), use);
+            }
         }
     }
 
     /** Returns the row that numbers without a sign belong to; 0 if the sheet does not say and it matters. */
     public int mainRow() {
-        int rows = task.instrument().rows();
+        int count = task.instrument().rows();
         for (Annotation mark : found) {
-            int row = mark instanceof Annotation.Words text ? words.row(text.text(), rows) : 0;
+            int row = mark instanceof Annotation.Words text ? words.row(text.text(), count) : 0;
             if (row > 0) {
                 return row;
             }
         }
-        return rows == 1 || task.instrument().grip().strapped() ? 1 : 0;
+        boolean byLine = style.buttons().lines() == ButtonLines.ROWS;
+        return count == 1 || byLine || task.instrument().grip().strapped() ? 1 : 0;
     }
 
     /** Returns true if all that was found are words that tell how far the bellows are open. */
@@ -91,6 +120,12 @@ public final class MarkReading {
         if (event == null || event.isRest()) {
             return nowhere(aspect, syllable.text());
         }
+        if (MarkLines.row(syllable.name()) > 0) {
+            SortedMap<Integer, String> texts = rows.from(syllable);
+            return texts.isEmpty()
+                    ? List.of()
+                    : List.of(buttons.read(event, texts).signed(rows.isSigned(syllable)));
+        }
         if (aspect == MarkAspect.LEFT_HAND) {
             List<Event> group = group(event);
             boolean filler = text.equals(style.filler())
@@ -110,7 +145,7 @@ public final class MarkReading {
         if (event == null) {
             return nowhere(null, text);
         }
-        List<ReadMark> read = new ArrayList<>(words.read(event, text));
+        List<ReadMark> read = new ArrayList<>(words.read(event, text, airs.get(event.index() - 1)));
         String sounds = event.isRest() ? words.leftHand(text) : null;
         if (sounds != null) {
             read.add(new LeftHandReading(task, style)

@@ -1,13 +1,11 @@
 package org.bellowscribe.annotation.edit;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.MarkAspect;
 import org.bellowscribe.annotation.SignedMarks;
 import org.bellowscribe.annotation.style.PracticeLabels;
-import org.bellowscribe.annotation.style.RowNames;
 import org.bellowscribe.annotation.style.Template;
 import org.bellowscribe.annotation.style.WordLabels;
 import org.bellowscribe.instrument.BellowsDirection;
@@ -27,18 +25,55 @@ final class WordReading {
         this.labels = labels;
     }
 
-    /** Returns what can be fixed, and what is unknown; words that say what follows from the rest are passed over. */
-    List<ReadMark> read(Event event, String text) {
+    /**
+     * Returns what can be fixed, and what is unknown; words that say what follows from the rest are passed over.
+     *
+     * @param before how far the air button is pressed at the event before; null if it is not
+     */
+    List<ReadMark> read(Event event, String text, @Nullable AirUse before) {
         List<ReadMark> read = new ArrayList<>();
+        for (String words : pieces(text)) {
+            read.addAll(one(Pin.at(event.index()), words, before));
+        }
+        return read;
+    }
+
+    /** Returns how far words press the air button; null if they do not. */
+    @Nullable
+    AirUse air(String text, @Nullable AirUse before) {
+        for (String piece : pieces(text)) {
+            AirUse use = press(SignedMarks.unsigned(piece), before);
+            if (use != null) {
+                return use;
+            }
+        }
+        return null;
+    }
+
+    private List<String> pieces(String text) {
+        List<String> pieces = new ArrayList<>();
         for (String part : parts(text)) {
             // Of joined words each has its own sign: that at the end is the last one's.
             Map<String, String> joined = labels.directionWithAir().read(part);
-            Collection<String> each = joined == null || part.isEmpty() ? List.of(part) : joined.values();
-            for (String words : each) {
-                read.addAll(one(event, SignedMarks.unsigned(words), SignedMarks.isSigned(words)));
+            pieces.addAll(joined == null || part.isEmpty() ? List.of(part) : joined.values());
+        }
+        return pieces;
+    }
+
+    private @Nullable AirUse press(String words, @Nullable AirUse before) {
+        String sign = labels.airGoesOn();
+        if (!sign.isEmpty() && words.equals(sign)) {
+            return before;
+        }
+        String press = !sign.isEmpty() && words.endsWith(sign)
+                ? words.substring(0, words.length() - sign.length()).strip()
+                : words;
+        for (AirUse use : List.of(AirUse.FULL, AirUse.LIGHT)) {
+            if (press.equals(labels.air(use)) || practice.onCount(use).read(press) != null) {
+                return use;
             }
         }
-        return read;
+        return null;
     }
 
     /** Returns the sounds of the left hand that words at a rest name; null if they name none. */
@@ -86,17 +121,17 @@ final class WordReading {
         return parts;
     }
 
-    private List<ReadMark> one(Event event, String words, boolean signed) {
-        Pin pin = Pin.at(event.index());
+    private List<ReadMark> one(Pin pin, String piece, @Nullable AirUse before) {
+        String words = SignedMarks.unsigned(piece);
+        boolean signed = SignedMarks.isSigned(piece);
         for (BellowsDirection direction : BellowsDirection.values()) {
             if (words.equals(labels.direction(direction))) {
                 return read(MarkAspect.DIRECTION, words, signed, pin.direction(direction));
             }
         }
-        for (AirUse use : List.of(AirUse.FULL, AirUse.LIGHT)) {
-            if (words.equals(labels.air(use)) || practice.onCount(use).read(words) != null) {
-                return read(MarkAspect.AIR, words, signed, pin.air(use));
-            }
+        AirUse air = press(words, before);
+        if (air != null) {
+            return read(MarkAspect.AIR, words, signed, pin.air(air));
         }
         Map<String, String> hand = labels.hand().read(words);
         if (hand != null && hand.getOrDefault("button", "").matches("[1-9]\\d?")) {
@@ -105,10 +140,10 @@ final class WordReading {
         if (labels.leftHand().read(words) != null || (!signed && follows(words))) {
             return List.of();
         }
-        return List.of(unknown(event, words).signed(signed));
+        return List.of(unknown(pin.event(), words).signed(signed));
     }
 
-    private ReadMark unknown(Event event, String words) {
+    private ReadMark unknown(int event, String words) {
         String advice = "Maybe %s, %s, %s, %s or %s."
                 .formatted(
                         labels.push(),
@@ -116,7 +151,7 @@ final class WordReading {
                         labels.airFull(),
                         labels.airLight(),
                         labels.hand().with("button", 3));
-        return ReadMark.unread(event.index(), null, words, "is nothing that words above the staff can fix", advice);
+        return ReadMark.unread(event, null, words, "is nothing that words above the staff can fix", advice);
     }
 
     private static List<ReadMark> read(MarkAspect aspect, String words, boolean signed, Pin pin) {
@@ -125,16 +160,11 @@ final class WordReading {
 
     // Openings, rows, keys and pauses are told, not decided.
     private boolean follows(String words) {
-        RowNames rows = labels.rows();
-        List<String> fixed = List.of(
-                labels.closed(), labels.fullyOpen(), labels.airBefore(), rows.outer(), rows.middle(), rows.inner(), "");
-        List<Template> open = List.of(
-                labels.opening(),
-                labels.sounding(),
-                rows.other(),
-                practice.tempo(),
-                practice.alsoFor(),
-                practice.anyStart());
-        return fixed.contains(words) || open.stream().anyMatch(template -> template.read(words) != null);
+        List<String> fixed = List.of(labels.closed(), labels.fullyOpen(), labels.airBefore(), "");
+        List<Template> open =
+                List.of(labels.opening(), labels.sounding(), practice.tempo(), practice.alsoFor(), practice.anyStart());
+        return fixed.contains(words)
+                || labels.rows().areNames(words)
+                || open.stream().anyMatch(template -> template.read(words) != null);
     }
 }

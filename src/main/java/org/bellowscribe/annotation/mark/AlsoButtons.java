@@ -8,7 +8,6 @@ import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
 import org.bellowscribe.annotation.style.ButtonLabels;
-import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.OtherBox;
 import org.bellowscribe.solver.Step;
 
@@ -38,32 +37,13 @@ public final class AlsoButtons implements Annotator {
         if (labels.fingers() || others.isEmpty() || arrangement.pressed().isEmpty()) {
             return marks;
         }
-        int line = labels.twoLines() ? 2 : 1;
+        int line = 1;
         for (OtherBox other : others) {
-            marks.add(legend(arrangement, other, line + 1));
-            line += labels.twoLines() ? 2 : 1;
-            marks.addAll(line(arrangement, other));
-        }
-        return marks;
-    }
-
-    private static List<Mark> line(Arrangement arrangement, OtherBox other) {
-        ButtonText text = new ButtonText(arrangement, other::numbered);
-        String name = "also-" + other.other().id();
-        List<Mark> marks = new ArrayList<>();
-        if (!arrangement.style().buttons().twoLines()) {
-            arrangement
-                    .pressed()
-                    .forEach(step -> marks.add(new Mark.Syllable(step.event().index(), name, text.of(step))));
-            return marks;
-        }
-        for (BellowsDirection direction : BellowsDirection.values()) {
-            for (Step step : arrangement.pressed()) {
-                String label = step.direction() == direction
-                        ? text.of(step)
-                        : arrangement.style().filler();
-                marks.add(new Mark.Syllable(step.event().index(), name + "-" + direction.label(), label));
-            }
+            NumberLines lines = new NumberLines(arrangement, new ButtonText(arrangement, other::numbered));
+            String name = "also-" + other.other().id();
+            line += lines.count();
+            marks.add(legend(arrangement, other, line));
+            marks.addAll(lines.marks(name, name + "-"));
         }
         return marks;
     }

@@ -33,7 +33,12 @@ final class ButtonLegend {
     /** Returns the entries for what occurs. */
     static List<LegendEntry> of(Arrangement arrangement) {
         ButtonLegend legend = new ButtonLegend(arrangement);
-        legend.addRows();
+        List<Integer> lines = NumberLines.rows(arrangement);
+        if (lines.size() > 1) {
+            legend.addLines(lines);
+        } else {
+            legend.addRows();
+        }
         legend.addDirection(BellowsDirection.PUSH, Meaning.PUSHED, Meaning.PUSHED_LINE);
         legend.addDirection(BellowsDirection.PULL, Meaning.PULLED, Meaning.PULLED_LINE);
         legend.addGroup();
@@ -59,6 +64,18 @@ final class ButtonLegend {
                 });
     }
 
+    private void addLines(List<Integer> lines) {
+        String names = arrangement
+                .style()
+                .words()
+                .rows()
+                .ofLines(lines, arrangement.instrument().rows());
+        entries.add(new LegendEntry(names, meanings.say(Meaning.ROW_LINES)));
+        entries.add(new LegendEntry(
+                example(),
+                meanings.say(Meaning.BUTTON, "button", firstOf(rows.main()).number())));
+    }
+
     private void addDirection(BellowsDirection direction, Meaning oneLine, Meaning twoLines) {
         if (arrangement.pressed().stream().anyMatch(step -> step.direction() == direction)) {
             String sign = labels.direction(direction).with("buttons", example());
@@ -67,15 +84,18 @@ final class ButtonLegend {
     }
 
     private void addGroup() {
-        for (Step step : arrangement.pressed()) {
-            if (step.buttons().size() > 1) {
-                String sign = step.buttons().stream()
-                        .map(button -> rows.label(button, labels))
-                        .collect(Collectors.joining(labels.between()));
-                entries.add(new LegendEntry(sign, meanings.say(Meaning.TOGETHER_BUTTONS)));
-                return;
-            }
-        }
+        boolean byRow = NumberLines.rows(arrangement).size() > 1;
+        arrangement.pressed().stream()
+                .filter(step -> step.buttons().size() > 1 && (!byRow || isOneRow(step)))
+                .limit(1)
+                .map(step -> step.buttons().stream()
+                        .map(button -> byRow ? String.valueOf(button.number()) : rows.label(button, labels))
+                        .collect(Collectors.joining(labels.between())))
+                .forEach(sign -> entries.add(new LegendEntry(sign, meanings.say(Meaning.TOGETHER_BUTTONS))));
+    }
+
+    private static boolean isOneRow(Step step) {
+        return step.buttons().stream().map(Button::row).distinct().count() == 1;
     }
 
     private void addHeld() {

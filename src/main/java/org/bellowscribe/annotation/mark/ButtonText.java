@@ -44,8 +44,31 @@ final class ButtonText {
             String label = labels.fingers() && !rows.isNumbered()
                     ? rows.label(button.row(), String.valueOf(step.fingers().get(i)), labels)
                     : rows.label(numbering.apply(button), labels);
-            texts.add(held.isHeld(step, button) ? labels.held().with("button", label) : label);
+            texts.add(held(step, button, label));
         }
+        return joined(step, texts);
+    }
+
+    /** Returns the buttons of one row, as its own line has them: without the sign of the row; empty if there are none. */
+    String of(Step step, int row) {
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < step.buttons().size(); i++) {
+            Button button = step.buttons().get(i);
+            if (button.row() == row) {
+                int number = labels.fingers()
+                        ? step.fingers().get(i)
+                        : numbering.apply(button).number();
+                texts.add(held(step, button, String.valueOf(number)));
+            }
+        }
+        return texts.isEmpty() ? "" : joined(step, texts);
+    }
+
+    private String held(Step step, Button button, String label) {
+        return held.isHeld(step, button) ? labels.held().with("button", label) : label;
+    }
+
+    private String joined(Step step, List<String> texts) {
         return labels.direction(step.direction()).with("buttons", String.join(labels.between(), texts));
     }
 

@@ -2,18 +2,14 @@ package org.bellowscribe.annotation.mark;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bellowscribe.annotation.Annotator;
 import org.bellowscribe.annotation.Arrangement;
 import org.bellowscribe.annotation.LegendEntry;
 import org.bellowscribe.annotation.Mark;
 import org.bellowscribe.annotation.Topic;
-import org.bellowscribe.annotation.style.ButtonLabels;
 import org.bellowscribe.annotation.style.RowNames;
-import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.HomeKeys;
-import org.bellowscribe.solver.Step;
 
 /**
  * Button numbers below the notes. Width is scarce at quick notes, so the usual case is a bare number and only the
@@ -42,21 +38,9 @@ public final class Buttons implements Annotator {
 
     @Override
     public List<Mark> marks(Arrangement arrangement) {
-        ButtonLabels labels = arrangement.style().buttons();
-        ButtonText text = new ButtonText(arrangement);
-        List<Mark> marks = new ArrayList<>();
-        if (labels.twoLines()) {
-            for (BellowsDirection direction : BellowsDirection.values()) {
-                marks.addAll(line(
-                        arrangement,
-                        labels.fingers() ? FINGERS + "-" + direction.label() : direction.label(),
-                        step -> step.direction() == direction
-                                ? text.of(step)
-                                : arrangement.style().filler()));
-            }
-        } else {
-            marks.addAll(line(arrangement, labels.fingers() ? FINGERS : id(), text::of));
-        }
+        boolean fingers = arrangement.style().buttons().fingers();
+        NumberLines lines = new NumberLines(arrangement, new ButtonText(arrangement));
+        List<Mark> marks = new ArrayList<>(lines.marks(fingers ? FINGERS : id(), fingers ? FINGERS + "-" : ""));
         marks.addAll(rowName(arrangement));
         marks.addAll(boxes(arrangement));
         return marks;
@@ -65,14 +49,6 @@ public final class Buttons implements Annotator {
     @Override
     public List<LegendEntry> legend(Arrangement arrangement) {
         return ButtonLegend.of(arrangement);
-    }
-
-    private static List<Mark> line(Arrangement arrangement, String name, Function<Step, String> text) {
-        List<Mark> marks = new ArrayList<>();
-        for (Step step : arrangement.pressed()) {
-            marks.add(new Mark.Syllable(step.event().index(), name, text.apply(step)));
-        }
-        return marks;
     }
 
     /** Says once that fingers without numbers hold for other boxes in the same keys too. */
@@ -91,12 +67,13 @@ public final class Buttons implements Annotator {
                 first, Topic.ALSO_FOR, arrangement.style().practice().anyStart().with("keys", keys)));
     }
 
-    /** Says once which row the bare numbers belong to. */
+    /** Says once which row the bare numbers belong to, or each line of them. */
     private static List<Mark> rowName(Arrangement arrangement) {
         int rows = arrangement.instrument().rows();
         RowNames names = arrangement.style().words().rows();
         RowUse use = RowUse.of(arrangement.solution(), arrangement.instrument());
-        String name = names.name(use.main(), rows);
+        List<Integer> lines = NumberLines.rows(arrangement);
+        String name = lines.size() > 1 ? names.ofLines(lines, rows) : names.name(use.main(), rows);
         if (name.isEmpty() || use.isNumbered() || arrangement.pressed().isEmpty()) {
             return List.of();
         }

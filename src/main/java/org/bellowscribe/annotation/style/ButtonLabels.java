@@ -6,7 +6,7 @@ import org.bellowscribe.instrument.BellowsDirection;
 /**
  * How buttons are written.
  *
- * @param twoLines true if pushed and pulled notes have a lyric line each, false if they share one
+ * @param lines what their lyric lines stand for
  * @param fingers true if fingers stand in place of numbers: for boxes whose numbers differ
  * @param push what is written at a pushed note; place {@code {buttons}}
  * @param pull what is written at a pulled note; place {@code {buttons}}
@@ -16,7 +16,7 @@ import org.bellowscribe.instrument.BellowsDirection;
  * @param between what stands between two buttons of one note group
  */
 public record ButtonLabels(
-        boolean twoLines,
+        ButtonLines lines,
         boolean fingers,
         Template push,
         Template pull,
@@ -27,6 +27,11 @@ public record ButtonLabels(
     /** Copies the rows. */
     public ButtonLabels {
         otherRows = List.copyOf(otherRows);
+    }
+
+    /** Returns true if pushed and pulled notes have a line each. */
+    public boolean twoLines() {
+        return lines == ButtonLines.TWO;
     }
 
     /** Returns what is written at a note that is played in a direction. */

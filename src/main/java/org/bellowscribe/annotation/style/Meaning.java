@@ -17,6 +17,8 @@ public enum Meaning implements Wording {
     AIR_LIGHT,
     /** Press the air button in the pause before the note. */
     AIR_BEFORE,
+    /** Keep the air button down. */
+    AIR_GOES_ON,
     /** How far the bellows are open at the start. */
     OPENING,
     /** How far the bellows are open, each time round. */
@@ -33,6 +35,8 @@ public enum Meaning implements Wording {
     PUSHED_LINE,
     /** Lower line: pulled. */
     PULLED_LINE,
+    /** Which row each line of numbers is for, from the top. */
+    ROW_LINES,
     /** Buttons pressed together. */
     TOGETHER_BUTTONS,
     /** The button stays down while the bellows turn. */

@@ -1,5 +1,8 @@
 package org.bellowscribe.annotation.style;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * Names of the rows of melody buttons.
  *
@@ -9,6 +12,8 @@ package org.bellowscribe.annotation.style;
  * @param other any row of more than three; place {@code {row}}
  */
 public record RowNames(String outer, String middle, String inner, Template other) {
+
+    private static final String BETWEEN_LINES = "/";
 
     /**
      * Returns the name of a row.
@@ -25,5 +30,23 @@ public record RowNames(String outer, String middle, String inner, Template other
             return other.with("row", row);
         }
         return row == 1 ? outer : row == rows ? inner : middle;
+    }
+
+    /**
+     * Returns the names of rows that have a line each, as {@code outer/inner}.
+     *
+     * @param lines the rows from the top line down
+     * @param rows number of rows of the instrument
+     */
+    public String ofLines(List<Integer> lines, int rows) {
+        return String.join(
+                BETWEEN_LINES, lines.stream().map(row -> name(row, rows)).toList());
+    }
+
+    /** Returns true if words are the names of rows, of one or of several lines. */
+    public boolean areNames(String words) {
+        return Arrays.stream(words.split(BETWEEN_LINES, -1))
+                .allMatch(name ->
+                        name.equals(outer) || name.equals(middle) || name.equals(inner) || other.read(name) != null);
     }
 }

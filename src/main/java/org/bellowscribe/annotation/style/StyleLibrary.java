@@ -19,6 +19,7 @@ public final class StyleLibrary {
     private static final List<String> IDS = List.of(
             DEFAULT_ID,
             "two-lines",
+            "rows",
             "compact",
             "beginner",
             "fingers",

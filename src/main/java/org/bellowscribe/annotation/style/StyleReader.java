@@ -3,6 +3,7 @@ package org.bellowscribe.annotation.style;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -107,7 +108,7 @@ final class StyleReader {
 
     private static ButtonLabels buttons(DefinitionElement buttons) {
         return new ButtonLabels(
-                buttons.required("lines").equals("two"),
+                ButtonLines.valueOf(buttons.required("lines").toUpperCase(Locale.ROOT)),
                 buttons.required("numbers").equals("fingers"),
                 template(buttons, "push"),
                 template(buttons, "pull"),
@@ -142,6 +143,7 @@ final class StyleReader {
                 words.required("air-light"),
                 words.required("air-full"),
                 words.required("air-before"),
+                words.required("air-goes-on"),
                 template(words, "direction-with-air"),
                 template(words, "hand"),
                 template(words, "left-hand"),

@@ -30,6 +30,7 @@ class StyleLibraryTest {
                 List.of(
                         "parentheses",
                         "two-lines",
+                        "rows",
                         "compact",
                         "beginner",
                         "fingers",
