@@ -1,6 +1,7 @@
 package org.bellowscribe.musicxml;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.annotation.Annotation;
@@ -17,7 +18,23 @@ final class MarkFinder implements XmlVisitor {
      * @param ours true if its name or id says so
      * @param insertion where a name or an id could be put in
      */
-    record Found(Annotation annotation, boolean ours, int insertion) {}
+    record Found(Annotation annotation, boolean ours, int insertion) {
+
+        /** Returns true if it is ours and says something. */
+        boolean isMark() {
+            return ours && !isFiller();
+        }
+
+        /** Returns true if it is not known to be ours and says something. */
+        boolean isOther() {
+            return !ours && !isFiller();
+        }
+
+        private boolean isFiller() {
+            return annotation instanceof Annotation.Syllable syllable
+                    && syllable.text().isBlank();
+        }
+    }
 
     private final List<Found> found = new ArrayList<>();
     private int notes;
@@ -34,9 +51,19 @@ final class MarkFinder implements XmlVisitor {
      * @param texts what is to bear them, each with the name that a lyric shall have
      */
     static String adopted(String text, List<Found> all, Map<Annotation, String> texts) {
+        Map<Integer, String> lines = new HashMap<>();
+        texts.forEach((mark, name) -> {
+            if (mark instanceof Annotation.Syllable syllable) {
+                lines.put(syllable.line(), name);
+            }
+        });
         StringBuilder adopted = new StringBuilder(text);
         for (int i = all.size() - 1; i >= 0; i--) {
-            String name = texts.get(all.get(i).annotation());
+            // Grace notes have nothing on our lines.
+            String name = all.get(i).annotation() instanceof Annotation.Syllable filler
+                            && filler.text().isBlank()
+                    ? lines.get(filler.line())
+                    : texts.get(all.get(i).annotation());
             if (name != null && !all.get(i).ours()) {
                 String attribute = all.get(i).annotation() instanceof Annotation.Words
                         ? " id=\"" + MarkNames.PREFIX + "a" + i
@@ -72,7 +99,7 @@ final class MarkFinder implements XmlVisitor {
             words.append(XmlText.unescape(element.plainContent()));
         } else if (element.isIn("direction") && !element.is("voice") && !element.is("staff") && !element.is("offset")) {
             types++;
-        } else if (element.is("lyric") && !text.isBlank()) {
+        } else if (element.is("lyric") && (grace || !text.isBlank())) {
             lyric(element);
         } else if (element.is("direction") && !words.toString().isBlank()) {
             direction(element);
@@ -106,7 +133,7 @@ final class MarkFinder implements XmlVisitor {
         line = number(element.attribute("number")) - 1;
         String ownName = ours && name != null ? name.substring(MarkNames.PREFIX.length()) : "";
         if (ours || name == null) {
-            Annotation mark = ownName.equals(MarkLines.WORDS)
+            Annotation mark = ownName.equals(MarkLines.WORDS) && !text.isBlank()
                     ? new Annotation.Words(notes, false, text)
                     : new Annotation.Syllable(notes, line, XmlText.unescape(ownName), text);
             found.add(new Found(mark, ours, element.start() + "<lyric".length()));

@@ -142,7 +142,7 @@ public final class ScoreDocument {
     public List<Annotation> marks() {
         return text.contains(MarkNames.PREFIX)
                 ? find().stream()
-                        .filter(MarkFinder.Found::ours)
+                        .filter(MarkFinder.Found::isMark)
                         .map(MarkFinder.Found::annotation)
                         .toList()
                 : List.of();
@@ -151,7 +151,7 @@ public final class ScoreDocument {
     /** Returns the lyrics and words that are not known to be ours and have no name or id of their own. */
     public List<Annotation> otherTexts() {
         return find().stream()
-                .filter(found -> !found.ours())
+                .filter(MarkFinder.Found::isOther)
                 .map(MarkFinder.Found::annotation)
                 .toList();
     }

@@ -2,9 +2,11 @@ package org.bellowscribe.annotation.edit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bellowscribe.annotation.Annotation;
@@ -113,7 +115,7 @@ public final class LostMarks {
             Map<Annotation, String> names) {
         for (List<Annotation.Syllable> line : lines.values()) {
             boolean free = line.stream().noneMatch(names::containsKey);
-            if (free && isRead(line, name, fewest)) {
+            if (free && isRead(line, name, fewest, otherRows(line, names))) {
                 line.forEach(syllable -> names.put(syllable, name));
                 return;
             }
@@ -154,13 +156,30 @@ public final class LostMarks {
         }
     }
 
-    private boolean isRead(List<Annotation.Syllable> line, String name, int fewest) {
+    // Buttons of other rows that are pressed together with those of a line for one row.
+    private static List<Annotation> otherRows(List<Annotation.Syllable> line, Map<Annotation, String> names) {
+        List<Annotation> others = new ArrayList<>();
+        names.forEach((mark, name) -> {
+            if (mark instanceof Annotation.Syllable row
+                    && MarkLines.row(name) > 0
+                    && line.stream().anyMatch(each -> each.noteIndex() == mark.noteIndex())) {
+                others.add(new Annotation.Syllable(row.noteIndex(), 0, name, row.text()));
+            }
+        });
+        return others;
+    }
+
+    private boolean isRead(List<Annotation.Syllable> line, String name, int fewest, List<Annotation> others) {
         List<Annotation> named = new ArrayList<>();
         for (Annotation.Syllable syllable : line) {
             if (!SignedMarks.unsigned(syllable.text()).equals(style.filler())) {
                 named.add(new Annotation.Syllable(syllable.noteIndex(), 0, name, syllable.text()));
             }
         }
+        int count = named.size();
+        Set<Integer> notes = new HashSet<>();
+        named.forEach(mark -> notes.add(mark.noteIndex()));
+        others.stream().filter(mark -> notes.contains(mark.noteIndex())).forEach(named::add);
         int told = new MarkReading(task, style, texts).mainRow();
         int first = told == 0 ? 1 : told;
         int last = told == 0 ? task.instrument().rows() : told;
@@ -170,7 +189,7 @@ public final class LostMarks {
                             .filter(ReadMark::isRead)
                             .filter(mark -> mark.aspect() == MarkLines.aspect(name))
                             .count();
-            if (named.size() >= fewest && OUT_OF * read >= (OUT_OF - 1) * (long) named.size()) {
+            if (count >= fewest && OUT_OF * read >= (OUT_OF - 1) * (long) count) {
                 return true;
             }
         }

@@ -105,11 +105,40 @@ class ButtonsTest {
     }
 
     @Test
+    void eachRowCanHaveALineOfItsOwn() {
+        Sketch sketch = new Sketch(2).push("1.3").pull("2.4").push("2.2", "1.5");
+        Arrangement arrangement = sketch.arrangement(Sketch.style("rows"));
+        assertEquals("3 – 5", Texts.line(new Buttons(), arrangement, "row-1"));
+        assertEquals("– 4‹ 2", Texts.line(new Buttons(), arrangement, "row-2"));
+        assertEquals(List.of("0: outer/inner"), Texts.words(new Buttons(), arrangement));
+    }
+
+    @Test
+    void aRowThatIsNotUsedHasNoLine() {
+        Arrangement arrangement = new Sketch(2).push("2.3").arrangement(Sketch.style("rows"));
+        assertEquals("", Texts.line(new Buttons(), arrangement, "row-1"));
+        assertEquals("3", Texts.line(new Buttons(), arrangement, "row-2"));
+        assertEquals(List.of("0: inner"), Texts.words(new Buttons(), arrangement));
+    }
+
+    @Test
+    void theLegendOfLinesForRowsNamesThem() {
+        Arrangement arrangement = new Sketch(2).push("1.3").pull("2.4").arrangement(Sketch.style("rows"));
+        assertEquals(
+                List.of(
+                        "outer/inner: rows of the lines of numbers, from the top",
+                        "3: button 3",
+                        "3: pushed",
+                        "3‹: pulled"),
+                Texts.legend(new Buttons(), arrangement));
+    }
+
+    @Test
     void twoLinesShowPushAbovePull() {
         Arrangement arrangement =
                 new Sketch(1).push("1.3").pull("1.3").push("1.4").arrangement(Sketch.style("two-lines"));
-        assertEquals("3 · 4", Texts.line(new Buttons(), arrangement, "push"));
-        assertEquals("· 3 ·", Texts.line(new Buttons(), arrangement, "pull"));
+        assertEquals("3 – 4", Texts.line(new Buttons(), arrangement, "push"));
+        assertEquals("– 3 –", Texts.line(new Buttons(), arrangement, "pull"));
     }
 
     @Test
