@@ -10,8 +10,8 @@ import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
 
 /**
- * The air button held over notes that follow each other: one mark with a dash for each note over which it goes on, as a
- * crescendo in words is drawn. Nothing else may stand there: where the bellows turn, say, or a section begins, the word is
+ * The air button held over notes that follow each other: one mark with a dash at each further note, as a crescendo in
+ * words is drawn. Nothing else may stand there: where the bellows turn, say, or a section begins, the word is
  * said anew; so it is in each measure, as a system may begin with it.
  */
 final class JoinedAir {
@@ -39,16 +39,15 @@ final class JoinedAir {
 
     private void join() {
         SortedSet<Integer> tails = new TreeSet<>();
-        SortedSet<Integer> heads = new TreeSet<>();
         for (int i = 1; i < events.size(); i++) {
             if (goesOn(events.get(i - 1), events.get(i))) {
                 tails.add(events.get(i).firstNoteIndex());
-                heads.add(events.get(i - 1).firstNoteIndex());
             }
         }
-        heads.removeAll(tails);
-        heads.forEach(note -> words.replace(Topic.AIR, note, text -> text + labels.airGoesOn()));
-        tails.forEach(note -> words.replace(Topic.AIR, note, text -> labels.airGoesOn()));
+        for (int note : tails) {
+            words.remove(Topic.AIR, note);
+            words.add(note, Topic.AIR, Set.of(labels.airGoesOn()));
+        }
     }
 
     private boolean goesOn(Event event, Event next) {

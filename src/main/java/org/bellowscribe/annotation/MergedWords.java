@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
 import org.bellowscribe.annotation.style.WordLabels;
 
 /** Words above the staff, one text for each note: one renderer keeps only the last of several directions at a note. */
@@ -58,14 +57,6 @@ final class MergedWords {
     Set<Topic> topics(int note) {
         return Collections.unmodifiableSet(
                 texts.getOrDefault(note, Collections.emptySortedMap()).keySet());
-    }
-
-    /** Gives the words about a topic at a note another text. */
-    void replace(Topic topic, int note, UnaryOperator<String> text) {
-        Set<String> replaced = new LinkedHashSet<>();
-        about(topic, note).forEach(each -> replaced.add(text.apply(each)));
-        remove(topic, note);
-        add(note, topic, replaced);
     }
 
     /** Moves the words about a topic from one note to another, where the same words may stand already with the sign. */

@@ -42,7 +42,7 @@ class JoinedAirTest {
 
     @Test
     void pressesAtNeighborsAreOneMarkThatGoesOn() throws DiagnosedException {
-        assertEquals("1 air—; 2 —; 3 —", words(three()));
+        assertEquals("1 air; 2 —; 3 —", words(three()));
     }
 
     @Test
@@ -61,7 +61,7 @@ class JoinedAirTest {
                 .air(LIGHT)
                 .pull("1.5")
                 .air(LIGHT);
-        assertEquals("0 air; 1 light air—; 2 —", words(sketch));
+        assertEquals("0 air; 1 light air; 2 —", words(sketch));
     }
 
     @Test
@@ -73,7 +73,7 @@ class JoinedAirTest {
                 .air(FULL)
                 .push("1.5")
                 .air(FULL);
-        assertEquals("0 air; 1 push+air—; 2 —", words(sketch));
+        assertEquals("0 air; 1 push+air; 2 —", words(sketch));
     }
 
     @Test
@@ -88,14 +88,12 @@ class JoinedAirTest {
                 .air(FULL)
                 .pull("1.3")
                 .air(FULL);
-        assertEquals("0 air—; 1 —; 2 air—; 3 —", words(sketch));
+        assertEquals("0 air; 1 —; 2 air; 3 —", words(sketch));
     }
 
     @Test
     void aPressThatIsFixedStandsAlone() throws DiagnosedException {
-        assertEquals(
-                "1 air; 2 air!; 3 air",
-                words(three(), SignedMarks.NONE.plus(2, MarkAspect.AIR), AIR));
+        assertEquals("1 air; 2 air!; 3 air", words(three(), SignedMarks.NONE.plus(2, MarkAspect.AIR), AIR));
     }
 
     @Test
@@ -111,10 +109,9 @@ class JoinedAirTest {
                 .pull("1.7")
                 .hand(5)
                 .air(FULL);
-        assertEquals("0 air—; 1 —; 2 —; 3 —", words(sketch));
+        assertEquals("0 air; 1 —; 2 —; 3 —", words(sketch));
         assertEquals(
-                "0 air, hand 3; 1 air; 2 air, hand 5; 3 air",
-                words(sketch, SignedMarks.NONE, List.of("air", "hand")));
+                "0 air, hand 3; 1 air; 2 air, hand 5; 3 air", words(sketch, SignedMarks.NONE, List.of("air", "hand")));
     }
 
     @Test

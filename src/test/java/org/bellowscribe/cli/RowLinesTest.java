@@ -29,7 +29,11 @@ class RowLinesTest {
         String[] words = new String[6 + more.length];
         System.arraycopy(more, 0, words, 6, more.length);
         System.arraycopy(
-                new String[] {"mark", score, "--out", folder.resolve(out).toString(), "--style", "rows"}, 0, words, 0, 6);
+                new String[] {"mark", score, "--out", folder.resolve(out).toString(), "--style", "rows"},
+                0,
+                words,
+                0,
+                6);
         return CommandRun.of(words);
     }
 

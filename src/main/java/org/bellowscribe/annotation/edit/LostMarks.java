@@ -73,11 +73,16 @@ public final class LostMarks {
         }
         Map<Annotation, String> names = new LinkedHashMap<>();
         for (String name : buttonLines()) {
-            // Beside a line that was read, one for the other way of the bellows or another row may be short.
-            name(lines, name, names.isEmpty() ? FEWEST : 1, names);
+            name(lines, name, FEWEST, names);
         }
         if (names.isEmpty()) {
             return names;
+        }
+        // Beside a line that was read, one for the other way of the bellows or another row may be short.
+        for (String name : buttonLines()) {
+            if (!names.containsValue(name)) {
+                name(lines, name, 1, names);
+            }
         }
         name(lines, MarkLines.LEFT_HAND, 1, names);
         nameFingers(lines, names);

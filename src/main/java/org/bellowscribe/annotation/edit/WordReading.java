@@ -65,11 +65,8 @@ final class WordReading {
         if (!sign.isEmpty() && words.equals(sign)) {
             return before;
         }
-        String press = !sign.isEmpty() && words.endsWith(sign)
-                ? words.substring(0, words.length() - sign.length()).strip()
-                : words;
         for (AirUse use : List.of(AirUse.FULL, AirUse.LIGHT)) {
-            if (press.equals(labels.air(use)) || practice.onCount(use).read(press) != null) {
+            if (words.equals(labels.air(use)) || practice.onCount(use).read(words) != null) {
                 return use;
             }
         }

@@ -11,8 +11,8 @@ import org.bellowscribe.solver.AirUse;
  * @param airLight air button pressed lightly
  * @param airFull air button pressed up to fully
  * @param airBefore air button pressed in a rest that is not written as one, before this note
- * @param airGoesOn put behind the word for the air button where it stays down, and alone at each next note over which it
- *     does; empty if each press has its word
+ * @param airGoesOn in place of the word for the air button at each further note over which it stays down; empty if each
+ *     press has its word
  * @param directionWithAir direction and air at one note; places {@code {direction}} and {@code {air}}
  * @param hand place of the hand; place {@code {button}}, the button under the index finger
  * @param leftHand the left hand in a rest; place {@code {sounds}}
