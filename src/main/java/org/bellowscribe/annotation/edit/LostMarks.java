@@ -72,17 +72,9 @@ public final class LostMarks {
             }
         }
         Map<Annotation, String> names = new LinkedHashMap<>();
-        for (String name : buttonLines()) {
-            name(lines, name, FEWEST, names);
-        }
+        nameButtons(lines, names);
         if (names.isEmpty()) {
             return names;
-        }
-        // Beside a line that was read, one for the other way of the bellows or another row may be short.
-        for (String name : buttonLines()) {
-            if (!names.containsValue(name)) {
-                name(lines, name, 1, names);
-            }
         }
         name(lines, MarkLines.LEFT_HAND, 1, names);
         nameFingers(lines, names);
@@ -93,6 +85,18 @@ public final class LostMarks {
             }
         }
         return names;
+    }
+
+    // Beside a line that was read, one for the other way of the bellows or another row may be short.
+    private void nameButtons(SortedMap<Integer, List<Annotation.Syllable>> lines, Map<Annotation, String> names) {
+        for (String name : buttonLines()) {
+            name(lines, name, FEWEST, names);
+        }
+        for (String name : names.isEmpty() ? List.<String>of() : buttonLines()) {
+            if (!names.containsValue(name)) {
+                name(lines, name, 1, names);
+            }
+        }
     }
 
     private List<String> buttonLines() {
