@@ -14,4 +14,11 @@ import org.bellowscribe.theory.Key;
  * @param time time signature in force
  * @param key key in force
  */
-public record Measure(int index, String number, Fraction length, Fraction beatOffset, TimeSignature time, Key key) {}
+public record Measure(int index, String number, Fraction length, Fraction beatOffset, TimeSignature time, Key key) {
+
+    /** Returns true if a beat falls on a moment: a pulse, and every quarter of times in halves such as 2/2. */
+    public boolean isOnBeat(Fraction onset) {
+        Fraction beat = time.isCompound() ? time.pulse() : Fraction.min(time.pulse(), Fraction.QUARTER);
+        return onset.plus(beatOffset).dividedBy(beat).denominator() == 1;
+    }
+}

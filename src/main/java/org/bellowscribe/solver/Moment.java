@@ -13,21 +13,28 @@ import org.bellowscribe.score.Event;
  * @param homeRow the row of the instrument that is home in the key of its measure, from 1, or {@link #NO_ROW}
  * @param lowest true for the lowest note of the tune, wherever it comes, and its upper neighbor
  * @param chordWays the directions in which the left hand has the harmony that holds then; both where none does
+ * @param onBeat true if it begins on a beat
  */
 public record Moment(
-        Event event, double seconds, boolean closing, int homeRow, boolean lowest, Set<BellowsDirection> chordWays) {
+        Event event,
+        double seconds,
+        boolean closing,
+        int homeRow,
+        boolean lowest,
+        Set<BellowsDirection> chordWays,
+        boolean onBeat) {
 
     /** No row is home. */
     public static final int NO_ROW = 0;
 
-    /** Creates the moment of an event by itself, where no row is home. */
+    /** Creates the moment of an event by itself, on a beat where no row is home. */
     public Moment(Event event, double seconds, boolean closing) {
         this(event, seconds, closing, NO_ROW, false);
     }
 
-    /** Creates a moment at which no harmony holds. */
+    /** Creates a moment on a beat at which no harmony holds. */
     public Moment(Event event, double seconds, boolean closing, int homeRow, boolean lowest) {
-        this(event, seconds, closing, homeRow, lowest, Set.of(BellowsDirection.values()));
+        this(event, seconds, closing, homeRow, lowest, Set.of(BellowsDirection.values()), true);
     }
 
     /** Copies the set. */

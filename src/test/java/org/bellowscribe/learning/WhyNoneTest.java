@@ -26,7 +26,7 @@ class WhyNoneTest {
     void aRivalThatMeetsNoCaseMoreOftenIsNeverDearer() {
         assertEquals(
                 "other marks meet no rule more often, and these less often: air-press full",
-                why.of(List.of(row(0, 0, 0, 0, -1))));
+                why.of(List.of(row(0, 0, 0, 0, 0, 0, -1))));
     }
 
     @Test

@@ -119,7 +119,7 @@ class SolverTest {
         Tune tune = TuneText.of("C4 C4 C4 D4 | C4 C4 C4 D4 | C4 C4 C4 D4 | C4 C4 C4 D4", 60);
         Solution solution = solved(solve(tune, oneReed(40, 3), options(Times.AGAIN, true)));
         assertEquals(List.of(), solution.unlike());
-        assertEquals(4 * 6, solution.cost().byRule().get("air-press"));
+        assertEquals(4 * 5, solution.cost().byRule().get("air-press"));
     }
 
     @Test

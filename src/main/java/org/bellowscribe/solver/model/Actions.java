@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.bellowscribe.accompaniment.HarmonyOption;
-import org.bellowscribe.accompaniment.LeftHandFit;
 import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.instrument.AirModel;
 import org.bellowscribe.instrument.BellowsDirection;
 import org.bellowscribe.instrument.Instrument;
-import org.bellowscribe.instrument.LeftHandButton;
 import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Tempo;
 import org.bellowscribe.solver.AirUse;
@@ -112,41 +109,12 @@ final class Actions {
     private List<Hand> ways(
             Moment moment, WantedSound want, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {
         Map<Long, Hand> cheapest = new TreeMap<>();
-        for (HarmonyOption harmony : want.harmonies()) {
-            LeftHandPlay silence = new LeftHandPlay(want, harmony.chord(), null, null);
-            if (allowed.test(silence)) {
-                int cost = rules.leftHand(moment, silence, LeftHandFit.SILENT);
-                keepCheaper(cheapest, new Hand(List.of(silence), cost, 0));
-            }
-            for (LeftHandPlay play : sounding(want, harmony, direction, allowed)) {
-                double air =
-                        play.sound() == null ? 0 : instrument.air().flow(play.sound()) * tempo.seconds(want.duration());
-                keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, play.fit()), air));
-            }
+        for (LeftHandPlay play : new StrokeWays(instrument, want, direction).of(allowed)) {
+            LeftHandSound sound = play.sound();
+            double air = sound == null ? 0 : instrument.air().flow(sound) * tempo.seconds(want.duration());
+            keepCheaper(cheapest, new Hand(List.of(play), rules.leftHand(moment, play, play.fit()), air));
         }
         return List.copyOf(cheapest.values());
-    }
-
-    // Where the direction has the very sound, nothing stands in for it only to take more air or less; and nothing goes
-    // with
-    // the melody alone where something goes with the harmony.
-    private List<LeftHandPlay> sounding(
-            WantedSound want, HarmonyOption harmony, BellowsDirection direction, Predicate<LeftHandPlay> allowed) {
-        List<LeftHandPlay> plays = new ArrayList<>();
-        for (LeftHandButton button : instrument.leftHand()) {
-            LeftHandSound sound = button.sound(direction);
-            if (sound != null && LeftHandFit.of(want, harmony.chord(), sound) != null) {
-                plays.add(new LeftHandPlay(want, harmony.chord(), button, sound));
-            }
-        }
-        plays.removeIf(allowed.negate());
-        if (plays.stream().anyMatch(play -> play.fit() == LeftHandFit.EXACT)) {
-            plays.removeIf(play -> play.fit() != LeftHandFit.EXACT);
-        }
-        if (plays.stream().anyMatch(play -> play.fit() != LeftHandFit.WITH_MELODY)) {
-            plays.removeIf(play -> play.fit() == LeftHandFit.WITH_MELODY);
-        }
-        return plays;
     }
 
     private static void keepCheaper(Map<Long, Hand> cheapest, Hand hand) {

@@ -90,7 +90,8 @@ public final class Model {
                     event.index() == closing || sections.closes(event),
                     home.of(tune.measureOf(event).key()),
                     isLowest(event, lowest),
-                    ways.next(event.measure(), wanted.get(event.index()))));
+                    ways.next(event.measure(), wanted.get(event.index())),
+                    tune.measureOf(event).isOnBeat(event.onset())));
         }
         return all;
     }

@@ -10,14 +10,40 @@ class AirPressTest {
 
     private final AirPress rule = new AirPress();
 
-    private final Points points =
-            Scene.points("long-note", 6, "short-note", 12, "rest", 2, "full", 1, "full-short-note", 5);
+    private final Points points = Scene.points(
+            "held-note",
+            4,
+            "long-note",
+            6,
+            "short-note",
+            12,
+            "off-beat",
+            2,
+            "rest",
+            2,
+            "full",
+            1,
+            "full-short-note",
+            5);
 
     @Test
     void pressCostsByTheLengthOfTheNote() {
         assertEquals(6, rule.points(Scene.note("E4", 0.5), AirUse.LIGHT, points));
         assertEquals(12, rule.points(Scene.note("E4", 0.1), AirUse.LIGHT, points));
         assertEquals(7, rule.points(Scene.note("E4", 0.5), AirUse.FULL, points));
+    }
+
+    @Test
+    void heldNoteTakesAirMostReadily() {
+        assertEquals(4, rule.points(Scene.note("E4", 0.8), AirUse.LIGHT, points));
+        assertEquals(5, rule.points(Scene.note("E4", 0.8), AirUse.FULL, points));
+    }
+
+    @Test
+    void shortNoteBetweenTwoBeatsCostsMore() {
+        assertEquals(14, rule.points(Scene.offBeat(Scene.note("E4", 0.1)), AirUse.LIGHT, points));
+        assertEquals(6, rule.points(Scene.offBeat(Scene.note("E4", 0.5)), AirUse.LIGHT, points));
+        assertEquals(2, rule.points(Scene.offBeat(Scene.rest(0.1)), AirUse.LIGHT, points));
     }
 
     @Test

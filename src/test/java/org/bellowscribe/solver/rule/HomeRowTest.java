@@ -38,7 +38,8 @@ class HomeRowTest {
     @Test
     void chordOnThatSideOnlyMakesItCheaper() {
         Moment home = atHomeOn(2);
-        Moment pulledChord = new Moment(home.event(), home.seconds(), false, 2, false, Set.of(BellowsDirection.PULL));
+        Moment pulledChord =
+                new Moment(home.event(), home.seconds(), false, 2, false, Set.of(BellowsDirection.PULL), true);
         assertEquals(1, rule.points(pulledChord, Scene.pull(3, 1, 3), points));
         assertEquals(4, rule.points(pulledChord, Scene.push(3, 1, 3), points));
     }

@@ -44,6 +44,11 @@ final class Scene {
         return new Moment(event(List.of()), seconds, false);
     }
 
+    /** Returns the same between two beats. */
+    static Moment offBeat(Moment moment) {
+        return new Moment(moment.event(), moment.seconds(), false, Moment.NO_ROW, false, moment.chordWays(), false);
+    }
+
     private static Event event(List<Pitch> pitches) {
         return new Event(0, 0, Fraction.ZERO, Fraction.QUARTER, pitches, List.of(0));
     }
