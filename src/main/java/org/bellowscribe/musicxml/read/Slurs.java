@@ -43,9 +43,8 @@ final class Slurs {
         List<SlurEnd> ends =
                 struckTogether.stream().flatMap(note -> note.slurs().stream()).toList();
         open.values()
-                .forEach(under -> struckTogether.stream()
-                        .map(WrittenNote::noteIndex)
-                        .forEach(under::add));
+                .forEach(under ->
+                        struckTogether.stream().map(WrittenNote::noteIndex).forEach(under::add));
         for (SlurEnd end : ends) {
             List<Integer> under = end.starts() ? null : open.remove(end.number());
             if (under != null) {

@@ -50,7 +50,9 @@ class SlurReadingTest {
     void slursOverlapUnderNumbers() {
         assertEquals(
                 List.of("E5", "F#5", "G5"),
-                slurred(note("D5:4", START) + note("E5:4", slur("start", 2)) + note("F#5:4", STOP)
+                slurred(note("D5:4", START)
+                        + note("E5:4", slur("start", 2))
+                        + note("F#5:4", STOP)
                         + note("G5:4", slur("stop", 2))));
     }
 
@@ -64,8 +66,7 @@ class SlurReadingTest {
     void slurWithoutAnEndSaysNothing() {
         assertEquals(List.of(), slurred(note("D5:4", START) + notes("E5:4 F#5:8")));
         assertEquals(
-                List.of("A5"),
-                slurred(note("D5:4", START) + notes("E5:4") + note("G5:4", START) + note("A5:4", STOP)));
+                List.of("A5"), slurred(note("D5:4", START) + notes("E5:4") + note("G5:4", START) + note("A5:4", STOP)));
     }
 
     @Test
@@ -83,8 +84,6 @@ class SlurReadingTest {
 
     @Test
     void slurLeadsFromATiedNoteToTheNext() {
-        assertEquals(
-                List.of("E5"),
-                slurred(notes("D5:4<") + note("D5:4>", START) + note("E5:8", STOP)));
+        assertEquals(List.of("E5"), slurred(notes("D5:4<") + note("D5:4>", START) + note("E5:8", STOP)));
     }
 }

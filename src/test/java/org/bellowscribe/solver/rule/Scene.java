@@ -32,7 +32,8 @@ final class Scene {
     /** Returns a note that is tied to the one before. */
     static Moment heldOver(String pitch) {
         Event struck = event(List.of(Pitch.parse(pitch)));
-        Event held = new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true, false);
+        Event held =
+                new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true, false);
         return new Moment(held, 1, false);
     }
 
