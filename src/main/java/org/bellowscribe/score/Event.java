@@ -18,6 +18,7 @@ import org.bellowscribe.theory.Pitch;
  *     file that are children of a measure, in document order, whatever their part
  * @param heldOver true if the notes only sound on from the event before, to which they are tied, whatever measure that is
  *     in: over a bar line where the playing may also go another way
+ * @param slurred true if a slur leads here from the event before in score order: one stroke of the bellows, as of a bow
  */
 public record Event(
         int index,
@@ -26,12 +27,13 @@ public record Event(
         Fraction duration,
         List<Pitch> pitches,
         List<Integer> noteIndices,
-        boolean heldOver) {
+        boolean heldOver,
+        boolean slurred) {
 
-    /** Creates an event that is struck, or a rest. */
+    /** Creates an event that is struck and under no slur, or a rest. */
     public Event(
             int index, int measure, Fraction onset, Fraction duration, List<Pitch> pitches, List<Integer> noteIndices) {
-        this(index, measure, onset, duration, pitches, noteIndices, false);
+        this(index, measure, onset, duration, pitches, noteIndices, false, false);
     }
 
     /** Copies the lists. */

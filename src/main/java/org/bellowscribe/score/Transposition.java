@@ -60,7 +60,8 @@ public final class Transposition {
                 event.duration(),
                 pitches,
                 event.noteIndices(),
-                event.heldOver());
+                event.heldOver(),
+                event.slurred());
     }
 
     private static Harmony of(Harmony harmony, int semitones) {

@@ -110,7 +110,8 @@ class DifficultyLawsTest {
                     e.duration(),
                     e.pitches(),
                     e.noteIndices(),
-                    e.heldOver())));
+                    e.heldOver(),
+                    e.slurred())));
         });
         List<Integer> order = new ArrayList<>(a.playOrder().measures());
         b.playOrder()

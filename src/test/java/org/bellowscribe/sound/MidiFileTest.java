@@ -125,7 +125,7 @@ class MidiFileTest {
         Tune tune = TuneText.of("C4*4 | C4*4", 60);
         List<Event> events = new ArrayList<>(tune.events());
         Event e = events.get(1);
-        events.set(1, new Event(1, e.measure(), e.onset(), e.duration(), e.pitches(), e.noteIndices(), true));
+        events.set(1, new Event(1, e.measure(), e.onset(), e.duration(), e.pitches(), e.noteIndices(), true, false));
         return new Tune("tied", "P1", tune.measures(), events, List.of(), tune.tempo(), tune.playOrder(), List.of());
     }
 

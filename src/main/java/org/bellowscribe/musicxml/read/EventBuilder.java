@@ -24,6 +24,7 @@ final class EventBuilder {
     private final List<Fraction> lengths;
     private final PlayOrder order;
     private final Set<Integer> played;
+    private final Set<Integer> slurred = new HashSet<>();
     private final Map<Integer, Boolean> straight = new HashMap<>();
 
     /**
@@ -46,9 +47,11 @@ final class EventBuilder {
      * @throws DiagnosedException if a note of the melody cannot be read
      */
     List<Event> build(List<MeasureContent> measures) throws DiagnosedException {
+        List<List<WrittenNote>> notes = measures.stream().map(line::notes).toList();
+        slurred.addAll(Slurs.goingOn(notes));
         List<EventDraft> drafts = new ArrayList<>();
         for (int i = 0; i < measures.size(); i++) {
-            drafts.addAll(fill(i, groups(i, measures.get(i))));
+            drafts.addAll(fill(i, groups(i, notes.get(i))));
         }
         List<Event> events = new ArrayList<>();
         List<EventDraft> joined = join(drafts);
@@ -61,8 +64,8 @@ final class EventBuilder {
         return events;
     }
 
-    private List<EventDraft> groups(int index, MeasureContent measure) throws DiagnosedException {
-        List<WrittenNote> notes = line.notes(measure).stream()
+    private List<EventDraft> groups(int index, List<WrittenNote> written) throws DiagnosedException {
+        List<WrittenNote> notes = written.stream()
                 .filter(note -> note.isNote() || note.sort() == Sort.REST)
                 .sorted(Comparator.comparing(WrittenNote::onset).thenComparing(WrittenNote::sort))
                 .toList();
@@ -82,6 +85,9 @@ final class EventBuilder {
                 groups.add(last);
             }
             last.add(note, pitch);
+            if (slurred.contains(note.noteIndex())) {
+                last.slur();
+            }
         }
         return groups;
     }

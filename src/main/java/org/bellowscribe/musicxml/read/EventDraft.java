@@ -21,6 +21,7 @@ final class EventDraft {
     private boolean tiedOn = true;
     private boolean tiedBack = true;
     private boolean heldOver;
+    private boolean slurred;
 
     /**
      * Creates a rest.
@@ -87,10 +88,15 @@ final class EventDraft {
         heldOver = true;
     }
 
+    /** Says that a slur leads here from what is played before. */
+    void slur() {
+        slurred = true;
+    }
+
     Event toEvent(int index) {
         List<Integer> indices = isRest()
                 ? rest
                 : notes.values().stream().map(WrittenNote::noteIndex).toList();
-        return new Event(index, measure, onset, duration, List.copyOf(notes.keySet()), indices, heldOver);
+        return new Event(index, measure, onset, duration, List.copyOf(notes.keySet()), indices, heldOver, slurred);
     }
 }

@@ -1,15 +1,20 @@
 package org.bellowscribe.musicxml.read;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.NoteheadValue;
+import org.audiveris.proxymusic.Slur;
 import org.audiveris.proxymusic.StartStop;
+import org.audiveris.proxymusic.StartStopContinue;
 import org.audiveris.proxymusic.Tie;
 import org.audiveris.proxymusic.Tied;
 import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.YesNo;
 import org.bellowscribe.diagnostic.Place;
+import org.bellowscribe.musicxml.read.WrittenNote.SlurEnd;
 import org.bellowscribe.musicxml.read.WrittenNote.Sort;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Pitch;
@@ -70,6 +75,7 @@ final class NoteReader {
                 pitch,
                 isTied(note, StartStop.START, TiedType.START),
                 isTied(note, StartStop.STOP, TiedType.STOP),
+                slurs(note),
                 problem);
     }
 
@@ -86,6 +92,19 @@ final class NoteReader {
             return Sort.SILENT;
         }
         return slash ? Sort.SLASHED : Sort.NOTE;
+    }
+
+    private static List<SlurEnd> slurs(Note note) {
+        List<SlurEnd> ends = new ArrayList<>();
+        for (Notations notations : note.getNotations()) {
+            for (Object each : notations.getTiedOrSlurOrTuplet()) {
+                if (each instanceof Slur slur
+                        && (slur.getType() == StartStopContinue.START || slur.getType() == StartStopContinue.STOP)) {
+                    ends.add(new SlurEnd(slur.getNumber(), slur.getType() == StartStopContinue.START));
+                }
+            }
+        }
+        return ends;
     }
 
     private static boolean isTied(Note note, StartStop tie, TiedType tied) {

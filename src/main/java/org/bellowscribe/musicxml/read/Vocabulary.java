@@ -25,7 +25,7 @@ final class Vocabulary {
             note: grace cue chord pitch unpitched rest duration tie voice type dot time-modification notehead staff notations lyric
             pitch: step alter octave
             time-modification: actual-notes normal-notes
-            notations: tied
+            notations: tied slur
             backup: duration
             forward: duration voice staff
             attributes: divisions key time clef transpose measure-style
@@ -103,6 +103,8 @@ final class Vocabulary {
             measure@number ANY
             tie@type start|stop
             tied@type start|stop|continue|let-ring
+            slur@type start|stop|continue
+            slur@number COUNT
             rest@measure yes|no
             measure-repeat@type start|stop
             bar-style regular|dotted|dashed|heavy|light-light|light-heavy|heavy-light|heavy-heavy|tick|short|none

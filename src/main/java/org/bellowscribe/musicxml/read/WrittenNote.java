@@ -1,5 +1,6 @@
 package org.bellowscribe.musicxml.read;
 
+import java.util.List;
 import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Pitch;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param pitch sounding pitch of a note; null for others and where {@code bad} says why
  * @param tieStart true if it is tied to the next note
  * @param tieStop true if it is tied to the note before
+ * @param slurs ends of slurs at the note
  * @param bad the value that keeps it from being played, or null
  */
 record WrittenNote(
@@ -28,6 +30,7 @@ record WrittenNote(
         @Nullable Pitch pitch,
         boolean tieStart,
         boolean tieStop,
+        List<SlurEnd> slurs,
         @Nullable OddValue bad) {
 
     /** What a note element is to a melody player. */
@@ -43,6 +46,14 @@ record WrittenNote(
         /** A note that is not printed: the player cannot see it. */
         HIDDEN
     }
+
+    /**
+     * One end of a slur.
+     *
+     * @param number tells slurs apart that overlap
+     * @param starts true if the slur starts at the note, false if it stops there
+     */
+    record SlurEnd(int number, boolean starts) {}
 
     boolean isNote() {
         return sort == Sort.NOTE;

@@ -32,8 +32,26 @@ final class Scene {
     /** Returns a note that is tied to the one before. */
     static Moment heldOver(String pitch) {
         Event struck = event(List.of(Pitch.parse(pitch)));
-        Event held = new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true);
+        Event held =
+                new Event(0, 0, struck.onset(), struck.duration(), struck.pitches(), struck.noteIndices(), true, false);
         return new Moment(held, 1, false);
+    }
+
+    /** Returns the note with a place in the tune, to which a slur may lead. */
+    static Moment placed(int index, boolean slurred) {
+        Event event = event(List.of(Pitch.parse("D4")));
+        return new Moment(
+                new Event(
+                        index,
+                        0,
+                        event.onset(),
+                        event.duration(),
+                        event.pitches(),
+                        event.noteIndices(),
+                        false,
+                        slurred),
+                1,
+                false);
     }
 
     static Moment closingNote(String pitch) {
