@@ -24,6 +24,7 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * The schema of one sort of data file. Its named simple types document the form of their values in words that complete
@@ -38,6 +39,11 @@ public final class DefinitionSchema {
     static final int MOST_BYTES = 1 << 20;
 
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
+
+    private static final DefaultHandler NOBODY = new DefaultHandler();
+
+    // A parser costs more than most files; each thread keeps one. A parse begins with a reset.
+    private static final ThreadLocal<XMLReader> READER = ThreadLocal.withInitial(DefinitionSchema::reader);
 
     private final String name;
     private @Nullable Compiled compiled;
@@ -73,7 +79,7 @@ public final class DefinitionSchema {
 
     private Compiled compile() {
         try (InputStream stream = open(name)) {
-            SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
+            SchemaFactory factory = SchemaFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
@@ -200,20 +206,30 @@ public final class DefinitionSchema {
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)
             throws SAXException, IOException {
+        XMLReader reader = READER.get();
+        reader.setContentHandler(schema == null ? builder : validating(schema, builder));
+        reader.setErrorHandler(builder);
         try {
-            SAXParserFactory factory = SAXParserFactory.newInstance();
+            reader.parse(new InputSource(stream));
+        } finally {
+            reader.setContentHandler(NOBODY);
+            reader.setErrorHandler(NOBODY);
+        }
+        return builder;
+    }
+
+    private static XMLReader reader() {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature(NO_DOCTYPE, true);
             XMLReader reader = factory.newSAXParser().getXMLReader();
-            reader.setContentHandler(schema == null ? builder : validating(schema, builder));
-            reader.setErrorHandler(builder);
             // Not ENGLISH: that falls back to the language of the computer.
             reader.setProperty(LANGUAGE, Locale.ROOT);
-            reader.parse(new InputSource(stream));
-            return builder;
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException(e);
+            return reader;
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("This JDK has no safe SAX parser.", e);
         }
     }
 
