@@ -24,7 +24,6 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * The schema of one sort of data file. Its named simple types document the form of their values in words that complete
@@ -39,11 +38,6 @@ public final class DefinitionSchema {
     static final int MOST_BYTES = 1 << 20;
 
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
-
-    private static final DefaultHandler NOBODY = new DefaultHandler();
-
-    // A parser costs more than most files; each thread keeps one. A parse begins with a reset.
-    private static final ThreadLocal<XMLReader> READER = ThreadLocal.withInitial(DefinitionSchema::reader);
 
     private final String name;
     private @Nullable Compiled compiled;
@@ -206,15 +200,10 @@ public final class DefinitionSchema {
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)
             throws SAXException, IOException {
-        XMLReader reader = READER.get();
+        XMLReader reader = reader();
         reader.setContentHandler(schema == null ? builder : validating(schema, builder));
         reader.setErrorHandler(builder);
-        try {
-            reader.parse(new InputSource(stream));
-        } finally {
-            reader.setContentHandler(NOBODY);
-            reader.setErrorHandler(NOBODY);
-        }
+        reader.parse(new InputSource(stream));
         return builder;
     }
 
