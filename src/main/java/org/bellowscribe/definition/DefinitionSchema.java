@@ -73,7 +73,7 @@ public final class DefinitionSchema {
 
     private Compiled compile() {
         try (InputStream stream = open(name)) {
-            SchemaFactory factory = SchemaFactory.newInstance(XMLConstants.W3C_XML_SCHEMA_NS_URI);
+            SchemaFactory factory = SchemaFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
             factory.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
@@ -200,20 +200,25 @@ public final class DefinitionSchema {
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)
             throws SAXException, IOException {
+        XMLReader reader = reader();
+        reader.setContentHandler(schema == null ? builder : validating(schema, builder));
+        reader.setErrorHandler(builder);
+        reader.parse(new InputSource(stream));
+        return builder;
+    }
+
+    private static XMLReader reader() {
         try {
-            SAXParserFactory factory = SAXParserFactory.newInstance();
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             factory.setFeature(NO_DOCTYPE, true);
             XMLReader reader = factory.newSAXParser().getXMLReader();
-            reader.setContentHandler(schema == null ? builder : validating(schema, builder));
-            reader.setErrorHandler(builder);
             // Not ENGLISH: that falls back to the language of the computer.
             reader.setProperty(LANGUAGE, Locale.ROOT);
-            reader.parse(new InputSource(stream));
-            return builder;
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException(e);
+            return reader;
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("This JDK has no safe SAX parser.", e);
         }
     }
 

@@ -30,6 +30,11 @@ public final class PatternLibrary {
     private static final Library<Pattern> LIBRARY =
             new Library<>("pattern", IDS, PatternLibrary::known, stream -> PatternReader.pattern(SCHEMA.read(stream)));
 
+    /** Read when they are first asked for. */
+    private static final class Holder {
+        static final List<Pattern> ALL = LIBRARY.all();
+    }
+
     private PatternLibrary() {}
 
     /** Returns the library. */
@@ -39,7 +44,7 @@ public final class PatternLibrary {
 
     /** Returns the whole library. */
     public static List<Pattern> all() {
-        return LIBRARY.all();
+        return Holder.ALL;
     }
 
     /** Returns the choice by time and tempo alone. */

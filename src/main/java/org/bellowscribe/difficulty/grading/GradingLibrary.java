@@ -24,7 +24,11 @@ public final class GradingLibrary {
     private static final LibraryFiles FILES = new LibraryFiles("gradings", SCHEMA);
     private static final Library<Grading> LIBRARY =
             new Library<>("grading", List.of(DEFAULT_ID), GradingLibrary::known, GradingLibrary::read);
-    private static final Grading USUAL = known(DEFAULT_ID);
+
+    /** Read when it is first asked for. */
+    private static final class Holder {
+        static final Grading USUAL = known(DEFAULT_ID);
+    }
 
     private GradingLibrary() {}
 
@@ -35,7 +39,7 @@ public final class GradingLibrary {
 
     /** Returns the grading that is meant when nobody names one. */
     public static Grading usual() {
-        return USUAL;
+        return Holder.USUAL;
     }
 
     private static Grading known(String id) {
