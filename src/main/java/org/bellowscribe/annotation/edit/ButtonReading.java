@@ -123,7 +123,9 @@ final class ButtonReading {
         boolean byRow = !texts.containsKey(ALL_ROWS);
         SortedMap<Integer, List<Button>> lines = lines(buttons, byRow);
         return lines.keySet().equals(texts.keySet())
-                && lines.keySet().stream().allMatch(line -> isText(lines.get(line), direction, byRow, texts.get(line)));
+                && lines.entrySet().stream()
+                        .allMatch(line ->
+                                isText(line.getValue(), direction, byRow, texts.getOrDefault(line.getKey(), "")));
     }
 
     private static SortedMap<Integer, List<Button>> lines(List<Button> buttons, boolean byRow) {

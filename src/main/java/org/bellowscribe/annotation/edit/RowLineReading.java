@@ -34,7 +34,7 @@ final class RowLineReading {
     SortedMap<Integer, String> from(Annotation.Syllable syllable) {
         SortedMap<Integer, String> texts = new TreeMap<>();
         SortedMap<Integer, Annotation.Syllable> rows = notes.getOrDefault(syllable.noteIndex(), new TreeMap<>());
-        if (!rows.isEmpty() && rows.get(rows.firstKey()).equals(syllable)) {
+        if (!rows.isEmpty() && rows.values().iterator().next().equals(syllable)) {
             rows.forEach((row, mark) -> texts.put(row, SignedMarks.unsigned(mark.text())));
         }
         return texts;
