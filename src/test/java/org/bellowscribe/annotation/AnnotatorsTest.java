@@ -98,7 +98,7 @@ class AnnotatorsTest {
                 .map(annotation -> (Annotation.Syllable) annotation)
                 .map(syllable -> syllable.noteIndex() + " " + syllable.line() + " " + syllable.text())
                 .toList();
-        assertEquals(List.of("0 0 3", "0 1 ·", "1 0 ·", "1 1 3", "1 2 G"), syllables);
+        assertEquals(List.of("0 0 3", "0 1 –", "1 0 –", "1 1 3", "1 2 G"), syllables);
     }
 
     @Test

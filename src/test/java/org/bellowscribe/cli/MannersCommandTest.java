@@ -38,7 +38,7 @@ class MannersCommandTest {
         CommandRun run = CommandRun.of("manners", "show", "across-the-rows");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("row-change: Going over to another row costs by the time there is."), run.out());
-        assertTrue(run.out().contains("  slow 1 (5), medium 1 (5), quick 1 (5), very-quick 2 (5)\n"), run.out());
+        assertTrue(run.out().contains("  slow 1 (5), medium 1 (4), quick 1 (5), very-quick 2 (5)\n"), run.out());
         assertTrue(run.out().contains("finger-stretch"), run.out());
     }
 

@@ -79,15 +79,15 @@ class ExercisesTest {
         List<String> kinds = Order.MIXED.of(Exercises.of(GATE, ChangeTimes.usual())).stream()
                 .map(each -> each.getClass().getSimpleName())
                 .toList();
-        assertEquals(List.of("AirMeasure", "Chunk", "LeftHandRun", "AirMeasure", "Chunk", "Chunk"), kinds);
+        assertEquals(List.of("AirMeasure", "Chunk", "LeftHandRun", "Chunk", "Chunk"), kinds);
     }
 
     @Test
     void theSheetIsValidAndNamesOpeningsAndCounts() throws Exception {
         ScoreDocument sheet = sheet(ChangeTimes.usual());
         assertEquals(List.of(), SchemaCheck.check(sheet.text()));
-        assertTrue(sheet.text().contains("<words>1 (from 4), pull, press on 1, open 1/3</words>"), sheet.text());
-        assertTrue(sheet.text().contains("hand 5, open 2/3"), sheet.text());
+        assertTrue(sheet.text().contains("<words>1 (from 2), pull+light on 1, open 1/3</words>"), sheet.text());
+        assertTrue(sheet.text().contains("<words>outer, hand 5, open 1/2</words>"), sheet.text());
     }
 
     private static ScoreDocument sheet(ChangeTimes times) throws Exception {

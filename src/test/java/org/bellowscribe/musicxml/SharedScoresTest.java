@@ -54,9 +54,18 @@ class SharedScoresTest {
             byte[] marked = score.withMarks(marks).encode();
             ScoreDocument again = ScoreDocument.decode(marked);
             assertEquals(score.noteCount(), again.noteCount(), file::toString);
-            assertEquals(score.noteCount() * 2, count(again.text(), " name=\"bellowscribe-"), file::toString);
+            assertEveryMarkIsThere(file, again, marks);
             assertArrayEquals(bytes, again.withoutMarks().encode(), file::toString);
         }
+    }
+
+    private static void assertEveryMarkIsThere(Path file, ScoreDocument marked, List<Annotation> marks) {
+        String text = marked.text();
+        int above = count(text, " id=\"bellowscribe-w");
+        int below = count(text, " name=\"bellowscribe-words\"");
+        long words = marks.stream().filter(Annotation.Words.class::isInstance).count();
+        assertEquals(words, above + below, file::toString);
+        assertEquals(marked.noteCount() * 2 + below, count(text, " name=\"bellowscribe-"), file::toString);
     }
 
     @Test
