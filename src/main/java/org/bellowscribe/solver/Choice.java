@@ -68,6 +68,11 @@ public record Choice(
     }
 
     private boolean isOnInnerRow() {
-        return buttons.stream().anyMatch(button -> button.row() > 1);
+        for (Button button : buttons) {
+            if (button.row() > 1) {
+                return true;
+            }
+        }
+        return false;
     }
 }

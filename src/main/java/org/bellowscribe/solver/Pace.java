@@ -17,6 +17,8 @@ public enum Pace {
     /** The names of the four, in order, as cases of a rule. */
     public static final List<String> CASES = List.of(SLOW.label(), MEDIUM.label(), QUICK.label(), VERY_QUICK.label());
 
+    private static final List<Pace> ALL = List.of(values());
+
     private final double leastSeconds;
     private final String label;
 
@@ -27,7 +29,7 @@ public enum Pace {
 
     /** Returns the pace of an event that lasts some seconds. */
     public static Pace of(double seconds) {
-        for (Pace pace : values()) {
+        for (Pace pace : ALL) {
             if (seconds >= pace.leastSeconds) {
                 return pace;
             }

@@ -31,9 +31,12 @@ public final class HeldOver implements PairRule {
 
     @Override
     public int points(Moment before, Choice from, Moment after, Choice to, Points points) {
+        if (!after.event().heldOver()) {
+            return 0;
+        }
         boolean goesOn = from.direction() == to.direction()
                 && from.buttons().equals(to.buttons())
                 && from.fingers().equals(to.fingers());
-        return goesOn || !after.event().heldOver() ? 0 : points.of(EACH);
+        return goesOn ? 0 : points.of(EACH);
     }
 }

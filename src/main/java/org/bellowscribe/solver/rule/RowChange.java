@@ -1,8 +1,6 @@
 package org.bellowscribe.solver.rule;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.bellowscribe.instrument.Button;
 import org.bellowscribe.instrument.Hand;
 import org.bellowscribe.solver.Choice;
@@ -16,6 +14,8 @@ import org.bellowscribe.solver.Points;
  * fingers in order. Of two hands each has a row of its own.
  */
 public final class RowChange implements PairRule {
+
+    private static final List<Hand> HANDS = List.of(Hand.values());
 
     @Override
     public String id() {
@@ -37,21 +37,22 @@ public final class RowChange implements PairRule {
         if (before.isRest() || after.isRest()) {
             return 0;
         }
-        for (Hand hand : Hand.values()) {
-            Set<Integer> last = rows(from, hand);
-            Set<Integer> next = rows(to, hand);
-            if (!last.isEmpty() && !next.isEmpty() && !last.equals(next)) {
+        for (Hand hand : HANDS) {
+            int last = rows(from, hand);
+            int next = rows(to, hand);
+            if (last != 0 && next != 0 && last != next) {
                 return points.of(before.pace());
             }
         }
         return 0;
     }
 
-    private static Set<Integer> rows(Choice choice, Hand hand) {
-        Set<Integer> rows = new HashSet<>();
+    // A bit for each row: this is asked for every two choices that may follow each other.
+    private static int rows(Choice choice, Hand hand) {
+        int rows = 0;
         for (Button button : choice.buttons()) {
             if (button.hand() == hand) {
-                rows.add(button.row());
+                rows |= 1 << button.row();
             }
         }
         return rows;

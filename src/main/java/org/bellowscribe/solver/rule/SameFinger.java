@@ -41,7 +41,8 @@ public final class SameFinger implements PairRule {
                 Button next = to.buttons().get(j);
                 boolean sameFinger = last.hand() == next.hand()
                         && from.fingers().get(i).equals(to.fingers().get(j));
-                count += sameFinger && !last.id().equals(next.id()) ? 1 : 0;
+                boolean other = last.row() != next.row() || last.number() != next.number();
+                count += sameFinger && other ? 1 : 0;
             }
         }
         return count * points.of(before.pace());
