@@ -31,7 +31,7 @@ class MarksShownTest {
     private static final Path BOOK = Path.of("samples", "book");
     private static final Path FAULTS = Path.of("src/test/resources/org/bellowscribe/renderer/faults");
     private static final int TUNES = 60;
-    private static final int TUNES_A_STYLE = 5;
+    private static final int TUNES_A_STYLE = 2;
     private static final int PROGRAMS = 5;
 
     /** Each tune of the book under one of the four sets of options, and a few shared tunes: what every build can afford. */
