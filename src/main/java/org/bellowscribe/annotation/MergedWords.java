@@ -60,12 +60,12 @@ final class MergedWords {
     }
 
     /** Moves the words about a topic from one note to another, where the same words may stand already with the sign. */
-    void move(Topic topic, StartWords.Move move) {
-        Set<String> moved = new LinkedHashSet<>(about(topic, move.from()));
-        remove(topic, move.from());
-        about(topic, move.to()).forEach(text -> moved.remove(SignedMarks.unsigned(text)));
+    void move(Topic topic, int from, int to) {
+        Set<String> moved = new LinkedHashSet<>(about(topic, from));
+        remove(topic, from);
+        about(topic, to).forEach(text -> moved.remove(SignedMarks.unsigned(text)));
         if (!moved.isEmpty()) {
-            add(move.to(), topic, moved);
+            add(to, topic, moved);
         }
     }
 

@@ -105,7 +105,7 @@ final class SheetMarks {
     List<Annotation> annotations() {
         List<Annotation> annotations = new ArrayList<>(others);
         annotations.addAll(symbols);
-        StartWords.spread(places, tune.events()).forEach(words::move);
+        StartWords.spread(places, tune.events()).forEach((topic, move) -> words.move(topic, move.from(), move.to()));
         JoinedAir.join(words, style.words(), tune);
         annotations.addAll(words.annotations());
         annotations.addAll(lyrics.annotations(style.filler()));

@@ -12,16 +12,10 @@ import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.NearestNames;
-import org.bellowscribe.instrument.file.LibraryEntry;
 
 /** Begins and checks book files. */
 final class BookCommand implements Command {
 
-    static final CommandOption<List<LibraryEntry>> INSTRUMENT = new CommandOption<>(
-            "instrument",
-            "LIST|all",
-            "With new: instruments to choose from (ids or files) with commas between; all if not given.",
-            new InstrumentNames());
     static final CommandOption<Path> OUT = new CommandOption<>(
             "out",
             "FILE",
@@ -49,7 +43,7 @@ final class BookCommand implements Command {
 
     @Override
     public List<CommandOption<?>> options() {
-        List<CommandOption<?>> options = new ArrayList<>(List.of(INSTRUMENT, OUT));
+        List<CommandOption<?>> options = new ArrayList<>(List.of(ProposalRun.INSTRUMENT, OUT));
         options.addAll(FileOptions.READING);
         return options;
     }
@@ -94,7 +88,7 @@ final class BookCommand implements Command {
     }
 
     private static ExitCode check(String file, CommandWords words, Terminal terminal) throws UsageException {
-        for (CommandOption<?> option : List.of(INSTRUMENT, OUT)) {
+        for (CommandOption<?> option : List.of(ProposalRun.INSTRUMENT, OUT)) {
             if (words.has(option)) {
                 throw new UsageException("--%s goes with new, not with check.".formatted(option.name()));
             }

@@ -102,7 +102,7 @@ final class BookScores {
     private void requireOtherName(BookTune tune) {
         String name = String.valueOf(file(tune).getFileName());
         String stem = name.replaceFirst("\\.[^.]*$", "").toLowerCase(Locale.ROOT);
-        if (EditionReport.NAMES.contains(stem)) {
+        if (EditionNames.ALL.contains(stem)) {
             problem(
                     tune.place(),
                     "The sheets of %s would be called like the %s of the edition.".formatted(tune.file(), stem),

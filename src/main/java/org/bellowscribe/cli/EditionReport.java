@@ -21,13 +21,6 @@ import org.bellowscribe.edition.IndexText;
 /** Reports the tunes of an edition, and writes what stands around them once all of them are written. */
 final class EditionReport implements Report {
 
-    private static final String FRONT = "front-page";
-    private static final String INDEX = "index";
-    private static final String BUTTONS = "buttons";
-
-    /** What the files around the sheets are called, without their endings. */
-    static final List<String> NAMES = List.of(FRONT, INDEX, BUTTONS);
-
     private final EditionRun run;
     private final Path folder;
     private final Report tunes;
@@ -103,7 +96,9 @@ final class EditionReport implements Report {
             written = true;
             terminal.out()
                     .println("Front page: %s, index: %s"
-                            .formatted(folder.resolve(FRONT + ".html"), folder.resolve(INDEX + ".html")));
+                            .formatted(
+                                    folder.resolve(EditionNames.FRONT + ".html"),
+                                    folder.resolve(EditionNames.INDEX + ".html")));
         } catch (DiagnosedException e) {
             e.diagnostics().forEach(remark -> terminal.err().println(remark.print(folder.toString())));
         }
@@ -112,12 +107,12 @@ final class EditionReport implements Report {
     private static Map<String, String> files(Edition edition) throws DiagnosedException {
         FrontPage front = new FrontPage(edition);
         Map<String, String> files = new LinkedHashMap<>();
-        files.put(FRONT + ".html", FrontHtml.of(front));
-        files.put(FRONT + ".txt", FrontText.of(front));
-        files.put(BUTTONS + ".svg", front.svg());
-        files.put(INDEX + ".csv", IndexCsv.of(edition));
-        files.put(INDEX + ".txt", IndexText.of(edition));
-        files.put(INDEX + ".html", IndexHtml.of(edition));
+        files.put(EditionNames.FRONT + ".html", FrontHtml.of(front));
+        files.put(EditionNames.FRONT + ".txt", FrontText.of(front));
+        files.put(EditionNames.BUTTONS + ".svg", front.svg());
+        files.put(EditionNames.INDEX + ".csv", IndexCsv.of(edition));
+        files.put(EditionNames.INDEX + ".txt", IndexText.of(edition));
+        files.put(EditionNames.INDEX + ".html", IndexHtml.of(edition));
         return files;
     }
 }

@@ -5,10 +5,6 @@ import org.bellowscribe.cli.option.CommandOption;
 /** The help, made from the commands and their options. */
 final class Help {
 
-    static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
-    static final String CAUTION = "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
-            + " teacher or a health professional.";
-
     private Help() {}
 
     /** Returns what the tool can do. */
@@ -22,8 +18,8 @@ final class Help {
         return page.paragraph(HelpPage.INPUT)
                 .paragraph("bellowscribe COMMAND --help lists the options of a command, such as mark --help;"
                         + " --version prints the version.")
-                .paragraph(EXIT_CODES)
-                .paragraph(CAUTION)
+                .paragraph(HelpPage.EXIT_CODES)
+                .paragraph(HelpPage.CAUTION)
                 .text();
     }
 
@@ -39,6 +35,6 @@ final class Help {
             page.entry(option.label(), option.help());
         }
         command.addTo(page);
-        return page.paragraph(EXIT_CODES).paragraph(CAUTION).text();
+        return page.paragraph(HelpPage.EXIT_CODES).paragraph(HelpPage.CAUTION).text();
     }
 }

@@ -16,6 +16,10 @@ final class HelpPage {
                     + " (@FILE, one a line; @- from standard input), or - alone: a score comes from standard input, the"
                     + " result goes to standard output and the report to standard error.";
 
+    static final String EXIT_CODES = "Exit codes: 0 all done, 1 some tune not, 2 wrong use, 3 the tool broke.";
+    static final String CAUTION = "Marks are a proposal. Never force the bellows; if playing hurts, stop and ask a"
+            + " teacher or a health professional.";
+
     private static final int WIDTH = 100;
     private static final int LABEL = 26;
     private static final int GAP = 2;

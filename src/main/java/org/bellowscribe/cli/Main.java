@@ -81,7 +81,7 @@ public final class Main {
             return ExitCode.ALL_DONE;
         }
         if (words.contains("--version")) {
-            terminal.out().println("Bellowscribe " + version());
+            terminal.out().println("Bellowscribe " + ToolVersion.name());
             return ExitCode.ALL_DONE;
         }
         Command command = Commands.find(words.get(0));
@@ -93,11 +93,5 @@ public final class Main {
         Logger.getLogger("").setLevel(Level.OFF);
         return command.run(
                 CommandWords.parse(command.name(), command.options(), words.subList(1, words.size())), terminal);
-    }
-
-    /** Returns the version of the tool. */
-    static String version() {
-        String version = Main.class.getPackage().getImplementationVersion();
-        return version == null ? "(not packaged)" : version;
     }
 }

@@ -35,8 +35,8 @@ final class ManualCommand implements Command {
             throw new UsageException("manual takes nothing more, but %d are given."
                     .formatted(words.rest().size()));
         }
-        List<String> closing = List.of(HelpPage.INPUT, Help.EXIT_CODES, Help.CAUTION);
-        terminal.out().print(ManualPage.of(Commands.described(), Main.version(), closing));
+        List<String> closing = List.of(HelpPage.INPUT, HelpPage.EXIT_CODES, HelpPage.CAUTION);
+        terminal.out().print(ManualPage.of(Commands.described(), ToolVersion.name(), closing));
         return ExitCode.ALL_DONE;
     }
 }

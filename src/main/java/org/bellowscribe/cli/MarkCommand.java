@@ -58,7 +58,7 @@ final class MarkCommand implements Command {
             return Watch.until(words, terminal);
         }
         MarkRun run = MarkRun.plan(words, terminal);
-        if (words.has(MarkOptions.PRINT_SETTINGS)) {
+        if (words.has(SettingsOption.PRINT_SETTINGS)) {
             return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
         }
         Keeping keeping = run.keeping();

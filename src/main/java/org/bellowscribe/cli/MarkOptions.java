@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bellowscribe.annotation.Annotators;
 import org.bellowscribe.annotation.style.Style;
-import org.bellowscribe.annotation.style.StyleLibrary;
 import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
@@ -34,11 +33,6 @@ final class MarkOptions {
             "ID|FILE",
             "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID),
             new LibraryName<>(InstrumentLibrary.library()));
-    private static final CommandOption<Style> STYLE = new CommandOption<>(
-            "style",
-            "ID|FILE",
-            "Labels and signs; %s if not given.".formatted(StyleLibrary.DEFAULT_ID),
-            new LibraryName<>(StyleLibrary.library()));
     private static final CommandOption<List<String>> MARKS = new CommandOption<>(
             "marks",
             "LIST",
@@ -73,12 +67,15 @@ final class MarkOptions {
             "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
                     + " (8 to 92 on the usual box); where it is cheapest if not given.");
 
-    static final CommandOption<Boolean> PRINT_SETTINGS = CommandOption.flag(
-            "print-settings", "Say which options hold for the tunes and where they come from; mark nothing.");
-
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
-            INSTRUMENT, STYLE, MARKS, LeftHandOptions.PATTERN, LeftHandOptions.LEFT_HAND_PART, TIMES, BELLOWS_MARGIN);
+            INSTRUMENT,
+            StyleOption.STYLE,
+            MARKS,
+            LeftHandOptions.PATTERN,
+            LeftHandOptions.LEFT_HAND_PART,
+            TIMES,
+            BELLOWS_MARGIN);
 
     private MarkOptions() {}
 
@@ -93,7 +90,7 @@ final class MarkOptions {
     private static List<CommandOption<?>> ofRuns() {
         List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
         all.addAll(KeepingOptions.ALL);
-        all.add(PRINT_SETTINGS);
+        all.add(SettingsOption.PRINT_SETTINGS);
         all.add(WatchOptions.WATCH);
         return all;
     }
@@ -103,7 +100,7 @@ final class MarkOptions {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,
                 AlsoForOption.ALSO_FOR,
-                STYLE,
+                StyleOption.STYLE,
                 MARKS,
                 PLAY,
                 MANNER,
@@ -129,7 +126,7 @@ final class MarkOptions {
         int margin = words.get(BELLOWS_MARGIN, 0);
         Instrument instrument =
                 AlsoForOption.shared(words, BellowsMargin.on(entry(words).instrument(), margin), margin);
-        Style style = style(words);
+        Style style = StyleOption.style(words);
         List<String> marks = new ArrayList<>(words.get(MARKS, Annotators.defaultIds()));
         if (!instrument.alsoFor().isEmpty()) {
             marks.add(AlsoForOption.MARKS);
@@ -142,11 +139,6 @@ final class MarkOptions {
                 .with(LeftHandOptions.patterns(words).inManner(manner.patterns()))
                 .withLeftHandOf(LeftHandOptions.part(words))
                 .with(SteeringOptions.of(words));
-    }
-
-    /** Returns the style of a line. */
-    static Style style(CommandWords words) {
-        return words.get(STYLE, StyleLibrary.library().of(StyleLibrary.DEFAULT_ID));
     }
 
     private static LibraryEntry entry(CommandWords words) {

@@ -42,7 +42,7 @@ record MarkRun(
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
-        FileOptions.refuseWithPipe(words, MarkOptions.PRINT_SETTINGS, ReportOptions.REPORT);
+        FileOptions.refuseWithPipe(words, SettingsOption.PRINT_SETTINGS, ReportOptions.REPORT);
         for (CommandOption<?> needsFiles : OutputOptions.BESIDE) {
             FileOptions.refuseWithPipe(words, needsFiles);
             ReportOptions.requireFolder(words, needsFiles);
@@ -52,7 +52,7 @@ record MarkRun(
             plans.planPiped(piped.found().get(0));
             return piped;
         }
-        if (ReportOptions.writesNoScore(words) || words.has(MarkOptions.PRINT_SETTINGS)) {
+        if (ReportOptions.writesNoScore(words) || words.has(SettingsOption.PRINT_SETTINGS)) {
             return FileOptions.toLookAt(words, plans::beside, terminal);
         }
         return FileOptions.toMark(words, plans::beside, terminal);

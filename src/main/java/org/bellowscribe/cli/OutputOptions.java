@@ -64,7 +64,7 @@ final class OutputOptions {
                 words.has(RECORD),
                 new Grades(words.has(DIFFICULTY), words.get(GRADING, GradingLibrary.usual())),
                 LeftHandOptions.written(words),
-                StageOptions.of(words),
+                StageOptions.of(words, words.has(MIDI)),
                 beside(words),
                 null);
     }
@@ -72,7 +72,7 @@ final class OutputOptions {
     private static List<Beside> beside(CommandWords words) {
         List<Beside> beside = new ArrayList<>();
         if (words.has(WORDS)) {
-            beside.add(Beside.words(MarkOptions.style(words)));
+            beside.add(Beside.words(StyleOption.style(words)));
         }
         if (words.has(DRAWING)) {
             beside.addAll(List.of(Beside.BELLOWS, Beside.BUTTONS));

@@ -13,6 +13,7 @@ import org.bellowscribe.batch.FitJob;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.book.BookProposal;
+import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -32,6 +33,12 @@ import org.jspecify.annotations.Nullable;
 
 /** Proposes a book file for a folder: the instrument that has the notes of most tunes, and keys in which it plays them. */
 final class ProposalRun {
+
+    static final CommandOption<List<LibraryEntry>> INSTRUMENT = new CommandOption<>(
+            "instrument",
+            "LIST|all",
+            "With new: instruments to choose from (ids or files) with commas between; all if not given.",
+            new InstrumentNames());
 
     private static final int OCTAVE = 12;
     private static final List<Integer> AS_WRITTEN = List.of(0);
@@ -59,7 +66,7 @@ final class ProposalRun {
         Sources sources = Sources.find(List.of(folder.toString()), null, false);
         sources.problems()
                 .forEach(problem -> terminal.err().println(problem.diagnostic().print(problem.input())));
-        List<Instrument> candidates = words.get(BookCommand.INSTRUMENT, InstrumentNames.all()).stream()
+        List<Instrument> candidates = words.get(INSTRUMENT, InstrumentNames.all()).stream()
                 .map(LibraryEntry::instrument)
                 .toList();
         Map<Source, TuneFit> seen = fits(sources, sources.found(), candidates, new Range(AS_WRITTEN, 0));

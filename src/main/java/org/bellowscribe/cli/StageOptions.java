@@ -62,8 +62,12 @@ final class StageOptions {
         return Arrays.stream(Stage.values()).map(Stage::id).collect(Collectors.joining(", "));
     }
 
-    /** Returns what a line asks for. */
-    static StageChoice of(CommandWords words) throws UsageException {
+    /**
+     * Returns what a line asks for.
+     *
+     * @param sound true if it asks how each stage sounds too
+     */
+    static StageChoice of(CommandWords words, boolean sound) throws UsageException {
         List<Stage> stages = new ArrayList<>();
         for (String id : words.get(STAGES, List.of())) {
             Stage stage = Stage.of(id);
@@ -83,7 +87,7 @@ final class StageOptions {
                 as.contains(SCORES),
                 as.contains(PARTS),
                 exercises(words),
-                words.has(OutputOptions.MIDI));
+                sound);
         if (stages.contains(Stage.LEFT_HAND)
                 && choice.scores()
                 && LeftHandOptions.written(words).sheet()) {

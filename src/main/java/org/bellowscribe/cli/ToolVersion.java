@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.bellowscribe.batch.ledger.ContentHash;
 
-/** Which tool this is, by the contents of all that Java has loaded it from: libraries and plug-ins count. */
+/** Which tool this is: for people by its version, for what is kept by the contents of all that Java has loaded it from. */
 final class ToolVersion {
 
     private static final int BLOCK = 1 << 16;
@@ -19,6 +19,12 @@ final class ToolVersion {
     /** Asked for once: what Java was started from does not change under it. */
     private static final class Started {
         private static final String HASH = ofClassPath();
+    }
+
+    /** Returns the version for people, as it was packaged. */
+    static String name() {
+        String version = ToolVersion.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
     }
 
     /** Returns a hash that another build, another library or another plug-in changes. */

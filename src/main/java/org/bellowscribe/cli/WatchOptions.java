@@ -18,7 +18,7 @@ final class WatchOptions {
     static void require(CommandWords words) throws UsageException {
         FileOptions.refuseWithPipe(words, WATCH);
         for (CommandOption<?> option : new CommandOption<?>[] {
-            KeepingOptions.DRY_RUN, KeepingOptions.CHECK, KeepingOptions.FORCE, MarkOptions.PRINT_SETTINGS
+            KeepingOptions.DRY_RUN, KeepingOptions.CHECK, KeepingOptions.FORCE, SettingsOption.PRINT_SETTINGS
         }) {
             if (words.has(option)) {
                 throw new UsageException(

@@ -71,7 +71,7 @@ final class LostAndKnown {
     private Task task(ScoreDocument score) throws DiagnosedException {
         String bare = score.withoutMarks().text();
         Tune tune = ScoreReader.readChecked(bare, name, settings.reading()).tune();
-        return settings.task(tune, 0, LeftHandPlan.of(settings, bare, tune));
+        return settings.task(tune, 0, LeftHandPlan.of(settings, bare, tune).wanted(tune, 0));
     }
 
     // Ours are those of notes whose fingers, most of them, are what we would write.

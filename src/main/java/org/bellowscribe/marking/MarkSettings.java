@@ -2,6 +2,7 @@ package org.bellowscribe.marking;
 
 import java.util.List;
 import org.bellowscribe.accompaniment.PatternChoice;
+import org.bellowscribe.accompaniment.WantedSound;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.annotation.style.Style;
 import org.bellowscribe.instrument.Instrument;
@@ -85,8 +86,9 @@ public record MarkSettings(
      *
      * @param tune the tune as it sounds
      * @param moved semitones by which it was moved
+     * @param leftHand what the left hand should sound
      */
-    Task task(Tune tune, int moved, LeftHandPlan leftHand) {
-        return new Task(tune, instrument, leftHand.wanted(tune, moved), solver, moved);
+    Task task(Tune tune, int moved, List<WantedSound> leftHand) {
+        return new Task(tune, instrument, leftHand, solver, moved);
     }
 }

@@ -59,7 +59,7 @@ public final class TaughtReader {
      */
     public Taught read(byte[] bytes, String name, @Nullable NamedPins pins) throws DiagnosedException {
         ReadTune read = reader.read(bytes, name, pins);
-        Task task = settings.task(read.tune(), 0, read.leftHand());
+        Task task = settings.task(read.tune(), 0, read.leftHand().wanted(read.tune(), 0));
         List<Diagnostic> remarks = new ArrayList<>(read.remarks());
         if (Solver.solve(task) instanceof Outcome.Unplayable unplayable) {
             throw new DiagnosedException(unplayable.diagnostics());

@@ -65,8 +65,7 @@ public final class TuneDecider {
     // For advice it matters that the tune can be played, not that nothing costs less.
     private Outcome lookAt(ReadTune read, Tune tune, int moved) {
         try {
-            Task task =
-                    read.fixes().in(settings.task(tune, moved, read.leftHand())).task();
+            Task task = fixed(read, tune, moved).task();
             long cells = Math.min(ADVICE_CELLS, task.options().cellLimit());
             Solution found = playing.attempt(task.with(task.options().withCellLimit(cells)));
             return found == null ? new Outcome.Unplayable(List.of()) : new Outcome.Solved(found, List.of());
@@ -81,8 +80,7 @@ public final class TuneDecider {
         }
         try {
             Tune tune = Transposition.of(read.tune(), moved);
-            Task task =
-                    read.fixes().in(settings.task(tune, moved, read.leftHand())).task();
+            Task task = fixed(read, tune, moved).task();
             return playing.isPossible(task.with(task.options().withCellLimit(ADVICE_CELLS)));
         } catch (DiagnosedException e) {
             return false;
@@ -91,12 +89,16 @@ public final class TuneDecider {
 
     private Outcome play(ReadTune read, Tune tune, int moved, SortedMap<Integer, Fixes.Fixed> keys) {
         try {
-            Fixes.Fixed fixed = read.fixes().in(settings.task(tune, moved, read.leftHand()));
+            Fixes.Fixed fixed = fixed(read, tune, moved);
             keys.put(moved, fixed);
             return playing.solve(fixed.task());
         } catch (DiagnosedException e) {
             return new Outcome.Unplayable(e.diagnostics());
         }
+    }
+
+    private Fixes.Fixed fixed(ReadTune read, Tune tune, int moved) throws DiagnosedException {
+        return read.fixes().in(settings.task(tune, moved, read.leftHand().wanted(tune, moved)));
     }
 
     // Nothing is handed on that an independent player could not play.

@@ -33,14 +33,14 @@ final class BoundedInflater {
             while (!inflater.finished()) {
                 int count = inflater.inflate(buffer);
                 if (count == 0 && (inflater.needsInput() || inflater.needsDictionary())) {
-                    throw MxlFile.refusal("The compressed score ends too early.", MxlFile.DOWNLOAD_AGAIN);
+                    throw MxlRefusal.of("The compressed score ends too early.", MxlRefusal.DOWNLOAD_AGAIN);
                 }
                 out.write(buffer, 0, count);
                 requireReasonable(out.size(), length);
             }
             return out.toByteArray();
         } catch (DataFormatException e) {
-            throw MxlFile.refusal("The compressed score is damaged.", MxlFile.DOWNLOAD_AGAIN);
+            throw MxlRefusal.of("The compressed score is damaged.", MxlRefusal.DOWNLOAD_AGAIN);
         } finally {
             inflater.end();
         }
@@ -65,10 +65,10 @@ final class BoundedInflater {
 
     private static void requireReasonable(int unpacked, int packed) throws DiagnosedException {
         if (unpacked > ScoreDocument.MAX_BYTES) {
-            throw MxlFile.refusal("The compressed score unpacks to more than " + ScoreDocument.MAX_BYTES + " bytes.");
+            throw MxlRefusal.of("The compressed score unpacks to more than " + ScoreDocument.MAX_BYTES + " bytes.");
         }
         if (unpacked > RATIO_COUNTS_FROM && unpacked / MAX_RATIO > packed) {
-            throw MxlFile.refusal(
+            throw MxlRefusal.of(
                     "The compressed score unpacks to more than " + MAX_RATIO + " times its " + packed + " bytes.");
         }
     }

@@ -25,7 +25,7 @@ final class MxlContainer implements XmlVisitor {
         MxlContainer table = new MxlContainer();
         XmlWalk.over(TextEncoding.of(container).decode(container), table);
         if (table.paths.isEmpty()) {
-            throw MxlFile.refusal("The table of contents of the compressed file names no score.");
+            throw MxlRefusal.of("The table of contents of the compressed file names no score.");
         }
         return table.paths.get(0);
     }

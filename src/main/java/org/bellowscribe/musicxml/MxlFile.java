@@ -3,9 +3,6 @@ package org.bellowscribe.musicxml;
 import java.util.Arrays;
 import java.util.zip.CRC32;
 import org.bellowscribe.diagnostic.DiagnosedException;
-import org.bellowscribe.diagnostic.Diagnostic;
-import org.bellowscribe.diagnostic.DiagnosticCode;
-import org.bellowscribe.diagnostic.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,8 +16,6 @@ final class MxlFile {
 
     /** Name of the entry that holds the score without marks, as it was packed. Readers of scores pass it over. */
     static final String KEPT = "META-INF/bellowscribe-original";
-
-    static final String DOWNLOAD_AGAIN = "Maybe fetch or export the file again.";
 
     private final byte[] file;
     private final ZipDirectory directory;
@@ -48,10 +43,10 @@ final class MxlFile {
         ZipDirectory directory = ZipDirectory.of(file);
         ZipItem item = scoreItem(file, directory);
         if (directory.items().stream().anyMatch(other -> !other.equals(item) && other.overlaps(item))) {
-            throw refusal("Two entries of the compressed file share bytes.", DOWNLOAD_AGAIN);
+            throw MxlRefusal.of("Two entries of the compressed file share bytes.", MxlRefusal.DOWNLOAD_AGAIN);
         }
         if (item.hasDescriptor() && ZipEntryPatch.descriptor(file, item) < 0) {
-            throw refusal("The compressed score does not end as its header says.", DOWNLOAD_AGAIN);
+            throw MxlRefusal.of("The compressed score does not end as its header says.", MxlRefusal.DOWNLOAD_AGAIN);
         }
         return new MxlFile(file, directory, item, unpack(file, item));
     }
@@ -89,16 +84,12 @@ final class MxlFile {
         return patch.bytes();
     }
 
-    static DiagnosedException refusal(String sentence, String... advice) {
-        return new DiagnosedException(Diagnostic.error(DiagnosticCode.UNREADABLE, Place.FILE, sentence, advice));
-    }
-
     private static ZipItem scoreItem(byte[] file, ZipDirectory directory) throws DiagnosedException {
         ZipItem container = MxlContainer.find(directory.items(), MxlContainer.NAME);
         if (container == null) {
             ZipItem only = MxlContainer.onlyScore(directory.items());
             if (only == null) {
-                throw refusal(
+                throw MxlRefusal.of(
                         "The file is compressed but has no " + MxlContainer.NAME
                                 + " that says which entry is the score.",
                         "Maybe unpack it and give the score inside.");
@@ -108,7 +99,7 @@ final class MxlFile {
         String path = MxlContainer.scorePath(unpack(file, container));
         ZipItem item = MxlContainer.find(directory.items(), path);
         if (item == null) {
-            throw refusal(
+            throw MxlRefusal.of(
                     "The table of contents names '" + TextPlace.shortened(path)
                             + "' as the score, and the compressed file has no such entry.",
                     "Maybe unpack it and give the score inside.");
@@ -118,13 +109,13 @@ final class MxlFile {
 
     private static byte[] unpack(byte[] file, ZipItem item) throws DiagnosedException {
         if (!item.isReadable()) {
-            throw refusal("The score is encrypted or packed in a way not known here.", "Maybe unpack it first.");
+            throw MxlRefusal.of("The score is encrypted or packed in a way not known here.", "Maybe unpack it first.");
         }
         byte[] bytes = item.method() == ZipItem.STORED
                 ? Arrays.copyOfRange(file, item.data(), item.dataEnd())
                 : BoundedInflater.inflate(file, item.data(), item.packedSize());
         if (bytes.length != item.size() || checksum(bytes) != item.crc()) {
-            throw refusal("The compressed score does not agree with its checksum.", DOWNLOAD_AGAIN);
+            throw MxlRefusal.of("The compressed score does not agree with its checksum.", MxlRefusal.DOWNLOAD_AGAIN);
         }
         return bytes;
     }

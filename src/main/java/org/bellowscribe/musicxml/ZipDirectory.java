@@ -44,7 +44,7 @@ record ZipDirectory(List<ZipItem> items, int start, int end, int trailer) {
         int trailer = trailer(in);
         int count = in.getShort(trailer + 10) & 0xFFFF;
         if (count > MAX_ITEMS) {
-            throw MxlFile.refusal(
+            throw MxlRefusal.of(
                     "The compressed file has " + count + " entries, and a score may have " + MAX_ITEMS + ".");
         }
         int start = in.getInt(trailer + 16);
@@ -101,6 +101,6 @@ record ZipDirectory(List<ZipItem> items, int start, int end, int trailer) {
     }
 
     private static DiagnosedException damaged() {
-        return MxlFile.refusal("The compressed file is cut short or damaged.", MxlFile.DOWNLOAD_AGAIN);
+        return MxlRefusal.of("The compressed file is cut short or damaged.", MxlRefusal.DOWNLOAD_AGAIN);
     }
 }

@@ -23,7 +23,7 @@ final class CauseWriter {
         for (AirCause cause : causes) {
             json.writeStartObject();
             json.writeNumberField("step", cause.event());
-            json.writeNumberField("moved", RecordWriter.real(cause.moved()));
+            json.writeNumberField("moved", Decimals.real(cause.moved()));
             AirCause.RunsOut runsOut = cause.runsOut();
             if (runsOut != null) {
                 write(runsOut);

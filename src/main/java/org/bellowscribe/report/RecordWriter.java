@@ -4,8 +4,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import org.bellowscribe.decision.DecidedTune;
@@ -35,7 +33,6 @@ public final class RecordWriter {
     static final int VERSION = 1;
 
     // Far finer than any quantity means, and coarse enough to hide the last binary digits.
-    private static final int DECIMALS = 9;
 
     private final JsonGenerator json;
     private final Grading grading;
@@ -87,7 +84,8 @@ public final class RecordWriter {
         json.writeNumberField("transposedBy", marked.transposedBy());
         json.writeBooleanField("notesKept", marked.notesKept());
         json.writeStringField("part", marked.tune().part());
-        json.writeNumberField("quartersPerMinute", plain(marked.tune().tempo().quartersPerMinute()));
+        json.writeNumberField(
+                "quartersPerMinute", Decimals.plain(marked.tune().tempo().quartersPerMinute()));
         json.writeStringField("playOrder", marked.tune().playOrder().shortForm());
         List<Sounding> performance = Performance.of(marked.tune(), marked.instrument(), marked.solution());
         writeBellows(marked.instrument(), marked.solution(), performance);
@@ -109,16 +107,16 @@ public final class RecordWriter {
     private void writeBellows(Instrument instrument, Solution solution, List<Sounding> performance) throws IOException {
         Bellows bellows = instrument.bellows();
         json.writeObjectFieldStart("bellows");
-        json.writeNumberField("capacity", real(bellows.capacity()));
-        json.writeNumberField("lowest", real(bellows.lowest()));
-        json.writeNumberField("highest", real(bellows.highest()));
+        json.writeNumberField("capacity", Decimals.real(bellows.capacity()));
+        json.writeNumberField("lowest", Decimals.real(bellows.lowest()));
+        json.writeNumberField("highest", Decimals.real(bellows.highest()));
         json.writeNumberField(
                 "openingAtStart",
-                real(performance.isEmpty() ? 0 : performance.get(0).openingBefore()));
+                Decimals.real(performance.isEmpty() ? 0 : performance.get(0).openingBefore()));
         json.writeBooleanField("again", solution.again());
-        json.writeNumberField("lightAirFlow", real(bellows.lightAirFlow()));
-        json.writeNumberField("fullAirFlow", real(bellows.fullAirFlow()));
-        json.writeNumberField("loudnessSlack", real(instrument.air().loudnessSlack()));
+        json.writeNumberField("lightAirFlow", Decimals.real(bellows.lightAirFlow()));
+        json.writeNumberField("fullAirFlow", Decimals.real(bellows.fullAirFlow()));
+        json.writeNumberField("loudnessSlack", Decimals.real(instrument.air().loudnessSlack()));
         json.writeEndObject();
     }
 
@@ -165,12 +163,12 @@ public final class RecordWriter {
             json.writeStartObject();
             json.writeNumberField("step", sounding.step());
             json.writeNumberField("pass", sounding.pass());
-            json.writeNumberField("seconds", real(sounding.seconds()));
-            json.writeNumberField("flow", real(sounding.flow()));
-            json.writeNumberField("nominalFlow", real(sounding.nominalFlow()));
-            json.writeNumberField("airTaken", real(sounding.airTaken()));
-            json.writeNumberField("openingBefore", real(sounding.openingBefore()));
-            json.writeNumberField("openingAfter", real(sounding.openingAfter()));
+            json.writeNumberField("seconds", Decimals.real(sounding.seconds()));
+            json.writeNumberField("flow", Decimals.real(sounding.flow()));
+            json.writeNumberField("nominalFlow", Decimals.real(sounding.nominalFlow()));
+            json.writeNumberField("airTaken", Decimals.real(sounding.airTaken()));
+            json.writeNumberField("openingBefore", Decimals.real(sounding.openingBefore()));
+            json.writeNumberField("openingAfter", Decimals.real(sounding.openingAfter()));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -225,15 +223,5 @@ public final class RecordWriter {
             json.writeEndObject();
         }
         json.writeEndArray();
-    }
-
-    // Always with a decimal point, so that a quantity is seen to be one.
-    static BigDecimal real(double value) {
-        BigDecimal plain = plain(value);
-        return plain.scale() < 1 ? plain.setScale(1) : plain;
-    }
-
-    private static BigDecimal plain(double value) {
-        return new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
     }
 }

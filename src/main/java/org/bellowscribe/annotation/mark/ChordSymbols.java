@@ -32,7 +32,7 @@ public final class ChordSymbols implements Annotator {
             return List.of();
         }
         List<Mark> marks = new ArrayList<>();
-        for (SoundingChord.Change change : SoundingChord.changes(arrangement)) {
+        for (ChordChange change : ChordChange.all(arrangement)) {
             SoundingChord chord = change.chord();
             marks.add(new Mark.Symbol(
                     change.stroke().event(),
