@@ -358,7 +358,9 @@ function tune(data) {
       Object.assign(this, {a, z, list: sounds(a, z), on: true, looped: false});
       this.rate = quartersASecond();
       const k = now >= a && now < z ? now : a;
-      this.anchor(plays[k].start - plays[a].start, this.context.currentTime + .12 + this.countIn(k));
+      /* Asked once: the clock of the sound goes on, in steps of a buffer, while this runs. */
+      const soon = this.context.currentTime + .12;
+      this.anchor(plays[k].start - plays[a].start, soon + this.countIn(k, soon));
       $("play").textContent = "Pause";
       this.timer = setInterval(() => this.fill(), 60);
       this.fill();
@@ -372,11 +374,11 @@ function tune(data) {
     timeOf(quarters) {
       return this.at + (quarters - this.place) / this.rate;
     },
-    countIn(k) {
+    countIn(k, from) {
       if (!$("count").checked) return 0;
       const [, , pulse, full, offset] = data.measures[plays[k].step.measure];
       const beats = Math.max(1, Math.round((full + offset) / pulse)), bar = Math.max(1, Math.round(full / pulse));
-      for (let i = 0; i < beats; i++) click(this.context, this.out, this.context.currentTime + .12 + i * pulse / this.rate, i % bar === 0);
+      for (let i = 0; i < beats; i++) click(this.context, this.out, from + i * pulse / this.rate, i % bar === 0);
       return beats * pulse / this.rate;
     },
     fill() {
@@ -394,8 +396,8 @@ function tune(data) {
         } else return;
       }
     },
-    position() {
-      return this.place + (this.context.currentTime - this.at) * this.rate;
+    position(moment = this.context.currentTime) {
+      return this.place + (moment - this.at) * this.rate;
     },
     follow() {
       if (!this.on) return;
@@ -466,9 +468,9 @@ function tune(data) {
   $("tempo").oninput = () => {
     $("percent").textContent = $("tempo").value + " %";
     if (!player.on) return;
-    const place = player.position(), wait = Math.max(0, player.place - place);
+    const moment = player.context.currentTime, place = player.position(moment), wait = Math.max(0, player.place - place);
     player.rate = quartersASecond();
-    player.at = player.context.currentTime + wait / player.rate;
+    player.at = moment + wait / player.rate;
     player.place = place + wait;
   };
   $("player").onsubmit = event => event.preventDefault();
