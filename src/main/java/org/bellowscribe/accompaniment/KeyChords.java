@@ -43,7 +43,7 @@ final class KeyChords {
                 List.of(
                         major(home, 0, 0),
                         major(home, 10, 2),
-                        major(home, 5, 4),
+                        major(home, 5, 2),
                         major(home, 7, 4),
                         minor(home, 7, 6),
                         minor(home, 2, 8),
