@@ -64,6 +64,15 @@ class HarmonyFinderTest {
         assertEquals("Em Em Em Em", best(tune));
     }
 
+    /** In A mixolydian, D and its neighbours are D, as they would be in A major, not the chord below home. */
+    @Test
+    void subdominantIsAsUsualInMixolydianAsInMajor() {
+        Key mixolydian = new Key(2, Mode.MIXOLYDIAN);
+        Tune tune =
+                TuneText.of("D5*2 C#5 D5 | D5*3 F#5 | E5 C#5 A4*2 | A4*4", 116, new TimeSignature(4, 4), mixolydian);
+        assertEquals("D D A A", best(tune));
+    }
+
     @Test
     void equalMeasuresHaveEqualOptions() {
         Tune tune = TuneText.of("G4 B4 A4 C#5 | D4 F#4 A4 F#4 | G4 B4 A4 C#5 | A4 E4 C#5 A4 | D4*4");
