@@ -67,15 +67,23 @@ public final class Accompaniment {
             if (isPickUp(measure)) {
                 continue;
             }
-            for (Pattern.Stroke stroke : patterns.of(measure, tune.tempo()).strokes(measure.time())) {
-                Fraction onset = stroke.onset().minus(measure.beatOffset());
-                Sounding sounding = Sounding.at(tune, measure, onset);
-                if (sounding != null) {
-                    add(wanted, measure, sounding, onset, stroke);
-                }
+            // A measure that is longer than its time, such as a last one with a held note, has its pattern again.
+            Fraction again = measure.time().measureLength();
+            for (Fraction from = Fraction.ZERO; from.compareTo(measure.length()) < 0; from = from.plus(again)) {
+                addPattern(wanted, measure, from.minus(measure.beatOffset()));
             }
         }
         return wanted;
+    }
+
+    private void addPattern(List<WantedSound> wanted, Measure measure, Fraction from) {
+        for (Pattern.Stroke stroke : patterns.of(measure, tune.tempo()).strokes(measure.time())) {
+            Fraction onset = stroke.onset().plus(from);
+            Sounding sounding = Sounding.at(tune, measure, onset);
+            if (sounding != null) {
+                add(wanted, measure, sounding, onset, stroke);
+            }
+        }
     }
 
     private void add(

@@ -3,6 +3,7 @@ package org.bellowscribe.accompaniment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Sections;
@@ -91,11 +92,21 @@ final class HarmonyCosts {
         return heard.sum() == 0 ? 0 : (heard.sum() - inside) / heard.sum();
     }
 
-    // The dominant may borrow its third; any other third that is not in the key sounds wrong unless the melody has it.
+    // The dominant may borrow its third where its measure has not the note that is raised; any other third that is not
+    // in the
+    // key sounds wrong unless the melody has it.
     private double foreign(int span, ChordSymbol chord) {
         PitchClass third = ChordTone.THIRD.of(chord);
         boolean known = KeyChords.hasInScale(keys.get(spans.get(span).measure()), third);
-        return known || degree(span, chord) == DOMINANT || tones.get(span).of(third) > 0 ? 0 : FOREIGN_THIRD;
+        boolean borrowed = degree(span, chord) == DOMINANT && !isHeardInMeasure(span, third.plus(-1));
+        return known || borrowed || tones.get(span).of(third) > 0 ? 0 : FOREIGN_THIRD;
+    }
+
+    private boolean isHeardInMeasure(int span, PitchClass note) {
+        int measure = spans.get(span).measure();
+        return IntStream.range(0, spans.size())
+                .anyMatch(each ->
+                        spans.get(each).measure() == measure && tones.get(each).of(note) > 0);
     }
 
     private Measure measure(int span) {

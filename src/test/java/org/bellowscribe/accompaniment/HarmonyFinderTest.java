@@ -1,6 +1,7 @@
 package org.bellowscribe.accompaniment;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -71,6 +72,22 @@ class HarmonyFinderTest {
         Tune tune =
                 TuneText.of("D5*2 C#5 D5 | D5*3 F#5 | E5 C#5 A4*2 | A4*4", 116, new TimeSignature(4, 4), mixolydian);
         assertEquals("D D A A", best(tune));
+    }
+
+    /** B major has D sharp: not right behind a D in its measure; where no D is heard, E minor may borrow it. */
+    @Test
+    void dominantBorrowsNoThirdThatTheMelodyContradicts() {
+        Key minor = new Key(1, Mode.MINOR);
+        TimeSignature time = new TimeSignature(2, 4);
+        Tune natural = TuneText.of("E5 G5 | D5 B4*1/2 F#4*1/2 | E4 G4 | E4*2", 116, time, minor);
+        assertFalse(mayBeB(natural));
+        Tune silent = TuneText.of("E5 G5 | B4 B4*1/2 F#4*1/2 | E4 G4 | E4*2", 116, time, minor);
+        assertTrue(mayBeB(silent));
+    }
+
+    private static boolean mayBeB(Tune tune) {
+        return finder(tune, ALL).options(tune.measures().get(1), Fraction.of(1, 1)).stream()
+                .anyMatch(option -> option.chord().toString().equals("B"));
     }
 
     @Test
