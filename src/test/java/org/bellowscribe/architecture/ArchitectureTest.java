@@ -13,8 +13,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -82,9 +80,7 @@ class ArchitectureTest {
     private static final String CHANGING = "java\\.util\\.concurrent\\..*|java\\.lang\\.(ThreadLocal|StringBuilder)"
             + "|java\\.util\\.(Hash|Tree|LinkedHash|Array|Linked)(Map|Set|List|Deque)";
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.bellowscribe");
+    private static final JavaClasses CLASSES = OurClasses.ALL;
 
     static List<String> packages() {
         return List.copyOf(ARROWS.keySet());

@@ -229,15 +229,15 @@ class SteeringOptionsTest {
 
     @Test
     void otherWaysThatAnEarlierRunLeftAreNamed() throws IOException {
-        String tune = "samples/book/crab-apple-jig.musicxml";
+        String tune = "samples/book/two-ducks.musicxml";
         CommandRun.of("mark", tune, "--out", out(), "--alternatives", "2");
         CommandRun fewer = CommandRun.of("mark", tune, "--out", out(), "--alternatives", "1");
         assertEquals(0, fewer.code());
         assertTrue(fewer.err().contains("warning [older-result]"), fewer.err());
-        assertTrue(fewer.err().contains("crab-apple-jig.3.musicxml: it is of an earlier one."), fewer.err());
-        assertFalse(fewer.err().contains("crab-apple-jig.2.musicxml"), fewer.err());
+        assertTrue(fewer.err().contains("two-ducks.3.musicxml: it is of an earlier one."), fewer.err());
+        assertFalse(fewer.err().contains("two-ducks.2.musicxml"), fewer.err());
         CommandRun none = CommandRun.of("mark", tune, "--out", out());
-        assertTrue(none.err().contains("crab-apple-jig.3.musicxml: they are of an earlier one."), none.err());
+        assertTrue(none.err().contains("two-ducks.3.musicxml: they are of an earlier one."), none.err());
         assertTrue(none.err().contains("Maybe delete them"), none.err());
     }
 

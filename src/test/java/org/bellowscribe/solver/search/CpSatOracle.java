@@ -17,6 +17,9 @@ public final class CpSatOracle {
     /** What the oracle says: a proved cost, {@link Integer#MAX_VALUE} for proved impossible, or -1 for undecided. */
     public static final int UNDECIDED = -1;
 
+    // In CP-SAT's own measure of work, about seconds: the same on every machine, however busy.
+    private static final double WORK = 120;
+
     private final Problem problem;
     private final CpModel model = new CpModel();
     private final LinearExprBuilder cost = LinearExpr.newBuilder();
@@ -28,15 +31,6 @@ public final class CpSatOracle {
         this.problem = problem;
         before = new IntVar[problem.size()];
         after = new IntVar[problem.size()];
-    }
-
-    /** Returns a proved cost, {@link Integer#MAX_VALUE} if there is none, or {@link #UNDECIDED} after some seconds. */
-    public static int cost(Problem problem, double seconds) {
-        Loader.loadNativeLibraries();
-        return new CpSatOracle(problem).solve(seconds);
-    }
-
-    private int solve(double seconds) {
         for (int e = 0; e < problem.size(); e++) {
             addEvent(e);
         }
@@ -51,10 +45,37 @@ public final class CpSatOracle {
             model.addLinearConstraint(gap, -problem.margin(), problem.margin());
         }
         model.minimize(cost);
+    }
+
+    /** Returns a proved cost, {@link Integer#MAX_VALUE} if there is none, or {@link #UNDECIDED} after some seconds. */
+    public static int cost(Problem problem, double seconds) {
+        CpSolver solver = solver();
+        solver.getParameters().setNumWorkers(8).setMaxTimeInSeconds(seconds);
+        return new CpSatOracle(problem).solve(solver);
+    }
+
+    /**
+     * Returns the least cost, proved, of at most so many points; {@link Integer#MAX_VALUE} if there is none, or {@link
+     * #UNDECIDED}. A cost that somebody claims is thus refuted by a lower one and by none at all, with less to prove.
+     */
+    public static int costUpTo(int most, Problem problem) {
+        CpSolver solver = solver();
+        solver.getParameters().setNumWorkers(1).setMaxDeterministicTime(WORK);
+        CpSatOracle oracle = new CpSatOracle(problem);
+        if (most < Integer.MAX_VALUE) {
+            oracle.model.addLessOrEqual(oracle.cost, most);
+        }
+        return oracle.solve(solver);
+    }
+
+    private static CpSolver solver() {
+        Loader.loadNativeLibraries();
         CpSolver solver = new CpSolver();
-        solver.getParameters().setMaxTimeInSeconds(seconds);
-        solver.getParameters().setNumWorkers(8);
         solver.getParameters().setLinearizationLevel(2);
+        return solver;
+    }
+
+    private int solve(CpSolver solver) {
         CpSolverStatus status = solver.solve(model);
         return switch (status) {
             case OPTIMAL -> (int) Math.round(solver.objectiveValue());
