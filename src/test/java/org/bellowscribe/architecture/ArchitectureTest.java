@@ -128,7 +128,7 @@ class ArchitectureTest {
                 .resideOutsideOfPackage(ROOT + "musicxml..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("org.audiveris..", "jakarta.xml..")
+                .resideInAnyPackage("org.audiveris..", "jakarta.xml..", "org.glassfish..")
                 .check(CLASSES);
     }
 
