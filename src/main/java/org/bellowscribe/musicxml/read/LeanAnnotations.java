@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Shows JAXB only as much of ProxyMusic's classes as a lean score can hold: fields of the {@link Vocabulary}, and classes
- * that such a field asks for. What it would make of all 231 classes takes twice as long. For one context.
+ * that such a field asks for. To take in all 231 classes takes half as long again. For one context.
  */
 @SuppressWarnings("rawtypes") // As JAXB declares it.
 final class LeanAnnotations extends InlineAnnotations {

@@ -22,12 +22,12 @@ final class ScoreUnmarshaller {
 
     private ScoreUnmarshaller() {}
 
-    /** Builds what is built once and shared by all threads; costs a third of a second the first time. */
+    /** Builds what is built once and shared by all threads; a seventh of a short run. */
     static void warm() {
         Objects.requireNonNull(Holder.CONTEXT);
     }
 
-    // ProxyMusic's own context knows all of its classes, which takes twice as long.
+    // ProxyMusic's own context knows all of its classes, which takes half as long again.
     private static JAXBContext context() {
         try {
             return JAXBContext.newInstance(
