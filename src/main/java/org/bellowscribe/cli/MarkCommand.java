@@ -57,6 +57,11 @@ final class MarkCommand implements Command {
             WatchOptions.require(words);
             return Watch.until(words, terminal);
         }
+        if (words.has(SettingsOption.PRINT_SETTINGS) && words.has(FileOptions.JSON)) {
+            throw new UsageException(
+                    "--%s prints lines for people, and --%s lines for programs.%n  Maybe leave one out."
+                            .formatted(SettingsOption.PRINT_SETTINGS.name(), FileOptions.JSON.name()));
+        }
         MarkRun run = MarkRun.plan(words, terminal);
         if (words.has(SettingsOption.PRINT_SETTINGS)) {
             return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
