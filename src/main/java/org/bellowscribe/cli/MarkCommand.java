@@ -79,7 +79,9 @@ final class MarkCommand implements Command {
         if (keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE) {
             return new StandingReport(needsPins);
         }
-        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE);
+        boolean asksForGrades = run.sources().found().stream()
+                .anyMatch(source -> run.plans().of(source).outputs().grades().told());
+        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE) || asksForGrades;
         return new MarkReport(written(words), needsPins, showsUnchanged);
     }
 
