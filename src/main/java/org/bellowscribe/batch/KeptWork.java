@@ -92,7 +92,7 @@ final class KeptWork implements SafeJob.Work {
             return result.done() ? result.as(Result.Outcome.UNCHANGED) : result;
         }
         List<String> told = new ArrayList<>();
-        told.add("%s: out of date, because %s".formatted(String.join(", ", differing), standing.reason()));
+        told.add("%s: out of date, because %s".formatted(String.join(", ", differing), standing.difference()));
         told.addAll(result.told());
         return result.done() ? result.as(Result.Outcome.OUT_OF_DATE).tellingOnly(told) : result;
     }

@@ -28,6 +28,9 @@ final class ScoreFolder {
     private static final List<String> ENDINGS = List.of(".musicxml", ".xml", ".mxl");
 
     private final Path folder;
+    /** The same, behind the link if it is one: a link that is named is meant, those below are passed over. */
+    private final Path start;
+
     private final @Nullable Path results;
     private final List<Path> scores = new ArrayList<>();
     private final List<Path> otherWays = new ArrayList<>();
@@ -36,6 +39,7 @@ final class ScoreFolder {
 
     private ScoreFolder(Path folder, @Nullable Path results) {
         this.folder = folder;
+        this.start = Files.isSymbolicLink(folder) ? RealPaths.of(folder) : folder;
         this.results = results;
     }
 
@@ -47,7 +51,7 @@ final class ScoreFolder {
     static ScoreFolder of(Path folder, @Nullable Path results) {
         ScoreFolder found = new ScoreFolder(folder, results);
         try {
-            Files.walkFileTree(folder, found.new Visitor());
+            Files.walkFileTree(found.start, found.new Visitor());
         } catch (IOException e) {
             found.unreadable.put(folder, e);
         }
@@ -81,12 +85,14 @@ final class ScoreFolder {
 
         @Override
         public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
-            boolean passOver = !visited.equals(folder) && (isHidden(visited) || isResults(visited));
+            boolean passOver =
+                    !visited.equals(start) && (isHidden(visited) || isResults(visited) || isResults(named(visited)));
             return passOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
         }
 
         @Override
-        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+        public FileVisitResult visitFile(Path visited, BasicFileAttributes attributes) {
+            Path file = named(visited);
             if (!Files.isRegularFile(file) || isHidden(file) || !hasScoreName(file)) {
                 return FileVisitResult.CONTINUE;
             }
@@ -102,9 +108,14 @@ final class ScoreFolder {
 
         @Override
         public FileVisitResult visitFileFailed(Path file, IOException e) {
-            unreadable.put(file, e);
+            unreadable.put(named(file), e);
             return FileVisitResult.CONTINUE;
         }
+    }
+
+    /** Returns a file as the user calls it. */
+    private Path named(Path visited) {
+        return start.equals(folder) ? visited : folder.resolve(start.relativize(visited));
     }
 
     private static boolean isHidden(Path path) {

@@ -10,7 +10,9 @@ import org.bellowscribe.musicxml.read.ReadingOptions;
 final class LineOptions {
 
     private static final CommandOption<String> PART = CommandOption.text(
-            "part", "NAME|ID|N", "The part with the melody; the first that is a single line if not given.");
+            "part",
+            "NAME|ID|N",
+            "The part with the melody; if not given, name, lyrics, clef, range and what each part does decide.");
     private static final CommandOption<Integer> STAFF = new CommandOption<>(
             "staff", "N", "The staff of that part; the first with notes if not given.", new WholeNumber(1, 99));
     private static final CommandOption<String> VOICE =

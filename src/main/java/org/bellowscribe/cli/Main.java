@@ -34,7 +34,7 @@ public final class Main {
             return written(dispatch(args, terminal), terminal).code();
         } catch (UsageException e) {
             terminal.err().println(e.lines());
-            terminal.err().println("See: java -jar bellowscribe.jar %s--help".formatted(commandOf(args)));
+            terminal.err().println("See: bellowscribe %s--help".formatted(commandOf(args)));
             return ExitCode.WRONG_USE.code();
         } catch (ServiceConfigurationError e) {
             terminal.err().println("A plug-in on the class path cannot be used: " + e.getMessage() + ".");

@@ -57,6 +57,11 @@ final class MarkCommand implements Command {
             WatchOptions.require(words);
             return Watch.until(words, terminal);
         }
+        if (words.has(SettingsOption.PRINT_SETTINGS) && words.has(FileOptions.JSON)) {
+            throw new UsageException(
+                    "--%s prints lines for people, and --%s lines for programs.%n  Maybe leave one out."
+                            .formatted(SettingsOption.PRINT_SETTINGS.name(), FileOptions.JSON.name()));
+        }
         MarkRun run = MarkRun.plan(words, terminal);
         if (words.has(SettingsOption.PRINT_SETTINGS)) {
             return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
@@ -74,7 +79,9 @@ final class MarkCommand implements Command {
         if (keeping.mode() == Keeping.Mode.FORETELL || keeping.mode() == Keeping.Mode.COMPARE) {
             return new StandingReport(needsPins);
         }
-        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE);
+        boolean asksForGrades = run.sources().found().stream()
+                .anyMatch(source -> run.plans().of(source).outputs().grades().told());
+        boolean showsUnchanged = run.sources().found().size() == 1 || words.has(FileOptions.VERBOSE) || asksForGrades;
         return new MarkReport(written(words), needsPins, showsUnchanged);
     }
 

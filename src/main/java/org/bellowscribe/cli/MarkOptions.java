@@ -88,14 +88,22 @@ final class MarkOptions {
 
     /** Returns those that are about a run as a whole. */
     private static List<CommandOption<?>> ofRuns() {
-        List<CommandOption<?>> all = new ArrayList<>(FileOptions.WRITING);
+        List<CommandOption<?>> all = new ArrayList<>(ReportOptions.ALL);
+        all.addAll(FileOptions.WRITING);
         all.addAll(KeepingOptions.ALL);
         all.add(SettingsOption.PRINT_SETTINGS);
         all.add(WatchOptions.WATCH);
         return all;
     }
 
-    /** Returns those that make the result of a tune what it is, and may stand in a settings file. */
+    /** Returns those that may stand in a settings file: a question is asked once, not at every run. */
+    static List<CommandOption<?>> ofSettings() {
+        List<CommandOption<?>> all = new ArrayList<>(ofTunes());
+        all.remove(SteeringOptions.EXPLAIN);
+        return all;
+    }
+
+    /** Returns those that make the result of a tune what it is. */
     static List<CommandOption<?>> ofTunes() {
         List<CommandOption<?>> all = new ArrayList<>(List.of(
                 INSTRUMENT,

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.bellowscribe.batch.MarkPlan;
 import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.batch.Source;
@@ -25,7 +26,7 @@ final class MarkPlans {
 
     private final CommandWords line;
     private final List<CommandOption<?>> options = MarkOptions.ofTunes();
-    private final SettingsFiles files = new SettingsFiles(options);
+    private final SettingsFiles files = new SettingsFiles(MarkOptions.ofSettings());
     private final Map<Map<String, String>, MarkPlan> plans = new HashMap<>();
     private final Map<Path, MarkPlan> byFile = new LinkedHashMap<>();
     private final Set<Path> definitions = new TreeSet<>();
@@ -118,8 +119,18 @@ final class MarkPlans {
     }
 
     private static UsageException inFile(UsageException e, Map<String, SettingsFiles.Value> values) {
-        Set<Path> from = new TreeSet<>();
-        values.values().forEach(value -> from.add(value.from()));
+        // Where the sentence names the option, only the file that has it is to blame.
+        Set<Path> all = new TreeSet<>();
+        Set<Path> naming = new TreeSet<>();
+        values.forEach((name, value) -> {
+            all.add(value.from());
+            if (Pattern.compile("--%s(?![a-z-])".formatted(Pattern.quote(name)))
+                    .matcher(e.lines())
+                    .find()) {
+                naming.add(value.from());
+            }
+        });
+        Set<Path> from = naming.isEmpty() ? all : naming;
         List<String> names = from.stream().map(Path::toString).toList();
         return new UsageException("%s%n  This comes from %s.".formatted(e.lines(), String.join(", ", names)));
     }

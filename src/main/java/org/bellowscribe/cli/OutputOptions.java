@@ -52,7 +52,6 @@ final class OutputOptions {
         List<CommandOption<?>> all =
                 new ArrayList<>(List.of(RECORD, WORDS, DRAWING, MIDI, DIFFICULTY, GRADING, LeftHandOptions.WRITTEN));
         all.addAll(StageOptions.ALL);
-        all.addAll(ReportOptions.ALL);
         return List.copyOf(all);
     }
 

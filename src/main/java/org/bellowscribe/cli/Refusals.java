@@ -2,8 +2,10 @@ package org.bellowscribe.cli;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bellowscribe.batch.Result;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -17,7 +19,12 @@ final class Refusals {
     private static final String EXPORT = "Export it again from its notation program, as MusicXML.";
     private static final String REPORT = "Please report this with the file.";
 
+    /** Codes of which each error has its own cause, and its own advice. */
+    private static final Set<DiagnosticCode> OF_MANY_CAUSES =
+            Set.of(DiagnosticCode.UNREADABLE, DiagnosticCode.UNWRITABLE);
+
     private final Map<DiagnosticCode, List<String>> names = new EnumMap<>(DiagnosticCode.class);
+    private final Map<DiagnosticCode, Set<String>> advice = new EnumMap<>(DiagnosticCode.class);
     private int count;
 
     /**
@@ -25,8 +32,9 @@ final class Refusals {
      *
      * @param code the code of the error
      * @param names titles or files, in their order
+     * @param advice what the errors themselves advise; an empty text is that of one that advises nothing
      */
-    record Group(DiagnosticCode code, List<String> names) {
+    record Group(DiagnosticCode code, List<String> names, Set<String> advice) {
 
         /** Returns what is wrong, to go on after "because"; empty if the code says all there is. */
         String reason() {
@@ -35,7 +43,10 @@ final class Refusals {
 
         /** Returns what to do about it; empty if there is nothing general to say. */
         String wayOut() {
-            return why(code).get(1);
+            if (!OF_MANY_CAUSES.contains(code)) {
+                return why(code).get(1);
+            }
+            return advice.size() == 1 ? advice.iterator().next() : "What to do about each stands with its error.";
         }
     }
 
@@ -47,15 +58,22 @@ final class Refusals {
         for (Result result : results) {
             Diagnostic error = result.firstError();
             if (!result.done()) {
-                refusals.add(error == null ? DiagnosticCode.INTERNAL : error.code(), name(result));
+                refusals.add(
+                        error == null ? DiagnosticCode.INTERNAL : error.code(),
+                        name(result),
+                        error == null ? List.of() : error.advice());
             }
         }
-        problems.forEach(problem -> refusals.add(problem.diagnostic().code(), PlainText.line(problem.input())));
+        problems.forEach(problem -> refusals.add(
+                problem.diagnostic().code(),
+                PlainText.line(problem.input()),
+                problem.diagnostic().advice()));
         return refusals;
     }
 
-    private void add(DiagnosticCode code, String name) {
+    private void add(DiagnosticCode code, String name, List<String> advised) {
         names.computeIfAbsent(code, any -> new ArrayList<>()).add(name);
+        advice.computeIfAbsent(code, any -> new LinkedHashSet<>()).add(PlainText.line(String.join(" ", advised)));
         count++;
     }
 
@@ -72,7 +90,8 @@ final class Refusals {
     /** Returns them by reason, in the order of the codes. */
     List<Group> groups() {
         return names.entrySet().stream()
-                .map(entry -> new Group(entry.getKey(), List.copyOf(entry.getValue())))
+                .map(entry -> new Group(
+                        entry.getKey(), List.copyOf(entry.getValue()), advice.getOrDefault(entry.getKey(), Set.of())))
                 .toList();
     }
 
@@ -115,8 +134,8 @@ final class Refusals {
             case PIN_CONFLICT -> List.of("pins cannot be played together", "Free one of those that are named.");
             case HAND_EDIT -> List.of("a mark changed by hand cannot be kept", "Change it back, or --pins none.");
             case UNKNOWN_NAME -> List.of("a part, staff or voice has not this name", "Leave the option out for them.");
-            case UNREADABLE -> List.of("it cannot be read", "See to the name and its permissions.");
-            case UNWRITABLE -> List.of("the result cannot be written", "See to the folder, its permissions and space.");
+            case UNREADABLE -> List.of("no score can be read from it", "");
+            case UNWRITABLE -> List.of("the result cannot be written", "");
             case REPLAY, INTERNAL -> List.of("the tool broke", REPORT);
             default -> List.of("", "");
         };

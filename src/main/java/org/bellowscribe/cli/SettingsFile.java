@@ -138,8 +138,8 @@ record SettingsFile(Path path, boolean isRoot, Map<String, String> options, List
         private Diagnostic unknown(Place place, String name) {
             List<String> names = known.stream().map(CommandOption::name).toList();
             List<String> near = NearestNames.of(name, names);
-            boolean ofRuns = FileOptions.WRITING.stream()
-                    .anyMatch(option -> option.name().equals(name));
+            boolean ofRuns =
+                    MarkOptions.all().stream().anyMatch(option -> option.name().equals(name));
             String advice = near.isEmpty()
                     ? "Maybe leave it out: the options that say how to mark a tune can stand here, without the hyphens."
                     : "Maybe %s is meant.".formatted(String.join(" or ", near));

@@ -27,7 +27,7 @@ final class SteeringOptions {
             "keep-edits",
             "Of scores that are marked already, keep every mark that was changed by hand, and put %s behind it; if not given, those that end in it are kept."
                     .formatted(SignedMarks.SIGN));
-    private static final CommandOption<Steering.Question> EXPLAIN = new CommandOption<>(
+    static final CommandOption<Steering.Question> EXPLAIN = new CommandOption<>(
             "explain",
             "MEASURE[:NOTE|:rREST]",
             "Say of a note, a rest, or of all of a measure, what every other way to play it would cost; without --out"

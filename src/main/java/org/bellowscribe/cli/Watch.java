@@ -76,9 +76,8 @@ final class Watch {
     static void loop(CommandWords words, Terminal terminal, BooleanSupplier ended) throws UsageException {
         Watch watch = new Watch(words, terminal);
         watch.mark(watch.run);
-        terminal.err()
-                .println("Watching %d scores; Ctrl-C ends."
-                        .formatted(watch.run.sources().found().size()));
+        int scores = watch.run.sources().found().size();
+        terminal.err().println("Watching %d score%s; Ctrl-C ends.".formatted(scores, scores == 1 ? "" : "s"));
         try {
             while (!ended.getAsBoolean()) {
                 Thread.sleep(POLL_MILLISECONDS);

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -180,15 +181,47 @@ class InputsTest {
         assertTrue(new Selection.Share(1, 4).holds("waltzes/a.musicxml"));
     }
 
+    private void link(String from, String to) throws IOException {
+        Files.createDirectories(folder.resolve(from).getParent());
+        try {
+            Files.createSymbolicLink(folder.resolve(from), folder.resolve(to));
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            Assumptions.abort("skipped: no links here");
+        }
+    }
+
+    @Test
+    void folderThatIsALinkIsFollowedWhereItIsNamed() throws IOException {
+        link("library", "book");
+        link("book/again", "book/waltzes");
+        String library = folder + "/library";
+        List<String> all = List.of("b.musicxml", "drafts/d.musicxml", "waltzes/a.musicxml", "waltzes/slow/c.mxl");
+        Sources sources = find(library);
+        assertEquals(all, results(sources));
+        assertEquals(library + "/b.musicxml", sources.found().get(0).shown());
+        assertEquals(all, results(find(library + "/**/*")));
+        assertEquals(List.of("waltzes/a.musicxml"), results(find(library + "/*/a.musicxml")));
+    }
+
+    @Test
+    void resultsBelowALinkAreNoInputs() throws IOException {
+        link("library", "book");
+        for (String name : List.of("library", "book")) {
+            Wanted wanted = new Wanted(
+                    List.of(folder + "/library"),
+                    Selection.ALL,
+                    InputStream.nullInputStream(),
+                    file -> Wanted.Beside.NOTHING);
+            List<Source> found =
+                    Sources.find(wanted, folder.resolve(name + "/waltzes")).found();
+            assertEquals(2, found.size(), name);
+        }
+    }
+
     @Test
     void linkBelowTheFolderForResultsIsNotFollowed() throws IOException {
         Files.createDirectories(folder.resolve("elsewhere"));
-        Files.createDirectories(folder.resolve("out"));
-        try {
-            Files.createSymbolicLink(folder.resolve("out/waltzes"), folder.resolve("elsewhere"));
-        } catch (UnsupportedOperationException | IOException e) {
-            Assumptions.abort("skipped: no links here");
-        }
+        link("out/waltzes", "elsewhere");
         Sources sources = find(folder + "/book");
         assertEquals(List.of("b.musicxml", "drafts/d.musicxml"), results(sources));
         assertEquals(2, sources.problems().size());

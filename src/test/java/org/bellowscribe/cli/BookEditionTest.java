@@ -73,6 +73,21 @@ class BookEditionTest {
     }
 
     @Test
+    void aTuneMayHaveItsSound() throws IOException {
+        Path book = folder.resolve("sound/book.xml");
+        ScoreText.file(book.resolveSibling("loud.musicxml"), "D4 F#4 A4 F#4");
+        ScoreText.file(book.resolveSibling("still.musicxml"), "D4 F#4 A4 F#4");
+        ScoreText.write(
+                book,
+                "<book title=\"A\" folder=\".\"><tune file=\"loud.musicxml\" midi=\"yes\"/>"
+                        + "<tune file=\"still.musicxml\"/></book>");
+        CommandRun sound = CommandRun.of("mark", book.toString(), "--out", folder + "/sounding");
+        assertEquals(0, sound.code(), sound.err());
+        assertTrue(Files.exists(folder.resolve("sounding/dg-21/loud.mid")));
+        assertFalse(Files.exists(folder.resolve("sounding/dg-21/still.mid")));
+    }
+
+    @Test
     void aTuneThatCannotBePlayedIsMissedInOneEditionOnly() throws IOException {
         assertEquals(1, run.code());
         assertFalse(files("one-row").contains("high.musicxml"));

@@ -59,6 +59,23 @@ class EndOfRunTest {
     }
 
     @Test
+    void wayOutIsThatOfTheErrorWhereOneCodeHasManyCauses() throws IOException {
+        String missing = folder + "/nothing.musicxml";
+        CommandRun run = CommandRun.of("mark", missing, "--out", folder + "/out");
+        assertEquals(
+                List.of(
+                        "not marked because no score can be read from it [unreadable]: 1",
+                        "  " + missing,
+                        "  Maybe it lies in another folder than " + folder + "."),
+                lastLines(run, 3));
+        String none = "  " + book();
+        run = CommandRun.of("mark", book(), "--exclude", "*", "--out", folder + "/out");
+        assertEquals(List.of(none), lastLines(run, 1));
+        run = CommandRun.of("mark", missing, book(), "--exclude", "*", "--out", folder + "/out");
+        assertEquals(List.of(none, "  What to do about each stands with its error."), lastLines(run, 2));
+    }
+
+    @Test
     void whatCanBePlayedTransposedIsPlayedSo() throws IOException {
         CommandRun run = CommandRun.of("mark", book(), "--transpose", "auto", "--out", folder + "/out");
         assertEquals(0, run.code(), run.err());

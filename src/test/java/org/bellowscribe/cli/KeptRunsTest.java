@@ -67,6 +67,24 @@ class KeptRunsTest {
         return texts;
     }
 
+    @Test
+    void checkTellsThatAForgottenResultWouldComeOutOtherwise() throws IOException {
+        mark();
+        Files.delete(folder.resolve("out/.bellowscribe-results"));
+        assertTrue(mark("--check").out().contains("\n0 would be marked; 2 as they are"));
+        CommandRun run = mark("--check", "--style", "german");
+        assertTrue(
+                run.out().contains("a.musicxml: out of date, because it would come out otherwise today\n"), run.out());
+    }
+
+    @Test
+    void tablesOfDifficultyAreToldOfUnchangedTunesToo() {
+        String first = mark("--difficulty").out();
+        assertTrue(first.contains("  Grade "), first);
+        String second = mark("--difficulty").out();
+        assertEquals(first.substring(0, first.indexOf("\n\n")), second.substring(0, second.indexOf("\n\n")));
+    }
+
     private Path result(String name) {
         return folder.resolve("out").resolve(name);
     }

@@ -145,7 +145,35 @@ class SettingsFileTest {
 
     @Test
     void optionOfARunBelongsOnTheLine() throws IOException {
-        assertWrong("<settings out=\"marked\"/>", "The option out is about a run, not about tunes.");
+        for (String name : List.of(
+                "out",
+                "in-place",
+                "force",
+                "dry-run",
+                "check",
+                "diff",
+                "watch",
+                "print-settings",
+                "report",
+                "explain")) {
+            assertWrong(
+                    "<settings %s=\"yes\"/>".formatted(name),
+                    "The option %s is about a run, not about tunes.".formatted(name),
+                    "Give it on the command line.");
+        }
+    }
+
+    @Test
+    void onlyTheFileThatHasTheWrongValueIsNamed() throws IOException {
+        settings("slow", "<settings times=\"once\"/>");
+        assertWrong("<settings style=\"germam\"/>", "This comes from " + folder + "/book/bellowscribe.xml.\n");
+    }
+
+    @Test
+    void printedSettingsAreNoJson() {
+        CommandRun run = CommandRun.of("mark", folder + "/book", "--print-settings", "--json");
+        assertEquals(2, run.code(), run.out());
+        assertTrue(run.err().contains("--print-settings prints lines for people"), run.err());
     }
 
     @Test

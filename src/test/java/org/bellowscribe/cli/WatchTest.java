@@ -59,7 +59,7 @@ class WatchTest {
             }
         });
         thread.start();
-        await(() -> err().contains("Watching 2 scores"));
+        await(() -> err().contains("Ctrl-C ends."));
     }
 
     private String out() {
@@ -81,6 +81,19 @@ class WatchTest {
     private boolean isMarked(String name) throws IOException {
         Path file = folder.resolve(name);
         return Files.exists(file) && Files.readString(file).contains("bellowscribe-buttons");
+    }
+
+    @Test
+    void scoresAreCounted() throws Exception {
+        watch("--out", folder + "/out");
+        assertTrue(err().contains("Watching 2 scores;"), err());
+    }
+
+    @Test
+    void oneScoreIsOne() throws Exception {
+        Files.delete(folder.resolve("book/b.musicxml"));
+        watch("--out", folder + "/out");
+        assertTrue(err().contains("Watching 1 score;"), err());
     }
 
     @Test

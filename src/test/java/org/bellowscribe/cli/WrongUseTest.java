@@ -45,8 +45,8 @@ class WrongUseTest {
 
     @Test
     void helpOfTheCommandIsNamed() {
-        assertWrong(mark("--instrumnet", "dg-21"), "See: java -jar bellowscribe.jar mark --help");
-        assertWrong(CommandRun.of("makr", TUNE), "See: java -jar bellowscribe.jar --help");
+        assertWrong(mark("--instrumnet", "dg-21"), "See: bellowscribe mark --help");
+        assertWrong(CommandRun.of("makr", TUNE), "See: bellowscribe --help");
     }
 
     @Test
