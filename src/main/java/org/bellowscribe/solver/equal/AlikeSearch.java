@@ -128,25 +128,27 @@ public final class AlikeSearch {
             marks = tune.marks(apart);
             GroupMarks chosen = GroupMarks.none(problem.size());
             long exact = apart.lowerBound() - relaxation.shift() + relaxation.solveGroups(marks, chosen);
-            share *= points(exact) > bound ? 1 : SHORTER;
-            bound = Math.max(bound, points(exact));
+            int here = roundedUp(exact, relaxation.scale());
+            share *= here > bound ? 1 : SHORTER;
+            bound = Math.max(bound, here);
             tryPatterns(marks);
             int slope = relaxation.slope(marks, chosen);
             if (slope == 0) {
                 break;
             }
-            relaxation.follow(marks, chosen, share * (Relaxation.SCALE * (best.cost() + 0.5) - exact) / slope);
+            relaxation.follow(
+                    marks, chosen, share * (relaxation.scale() * (best.cost() + problem.unit() / 2.0) - exact) / slope);
         }
         return new Open(relaxation, bound, marks);
     }
 
-    private static int points(long exact) {
-        return (int) Math.min(Integer.MAX_VALUE, -Math.floorDiv(-exact, Relaxation.SCALE));
+    private static int roundedUp(long exact, int scale) {
+        return (int) Math.min(Integer.MAX_VALUE, -Math.floorDiv(-exact, scale));
     }
 
     // A bound is enough if it is the best answer, if it is near and more would not be cheap, or if the work is used up.
     private boolean isEnough(int bound) {
-        boolean near = (best.cost() - bound) * NEAR <= best.cost();
+        boolean near = ((long) best.cost() - bound) * NEAR <= best.cost();
         return bound >= best.cost() || cells >= (near ? cheap : until);
     }
 
@@ -197,10 +199,11 @@ public final class AlikeSearch {
         return wanted;
     }
 
-    // Of two as cheap, the one with fewer measures that differ.
+    // Of two of as many points, the one with fewer measures that differ.
     private boolean isBetter(Answer found) {
-        return found.cost() < best.cost()
-                || (found.cost() == best.cost() && groups.cost(Marks.of(found)) < groups.cost(Marks.of(best)));
+        int points = problem.points(found.cost()) - problem.points(best.cost());
+        int unlike = groups.cost(Marks.of(found)) - groups.cost(Marks.of(best));
+        return points < 0 || (points == 0 && (unlike < 0 || (unlike == 0 && found.cost() < best.cost())));
     }
 
     // What it would cost to play each measure that differs as most are played, while all that are played so stay: else
@@ -225,7 +228,9 @@ public final class AlikeSearch {
                 if (!best.equals(before)) {
                     return differences();
                 }
-                int dearer = cost == Integer.MAX_VALUE ? Outlier.IMPOSSIBLE : cost - best.cost();
+                int dearer = cost == Integer.MAX_VALUE
+                        ? Outlier.IMPOSSIBLE
+                        : problem.points(cost) - problem.points(best.cost());
                 differences.add(new Outlier(measure[0], fellow, dearer));
             }
         }

@@ -39,7 +39,7 @@ final class Known {
 
     // Nothing below the known answer was found.
     private static Answer proved(Answer known, Answer none) {
-        int bound = Math.min(none.lowerBound(), known.cost());
+        int bound = Math.min(Math.min(none.lowerBound(), known.cost()), Problem.NEVER);
         return new Answer(
                 known.option(), known.move(), known.openings(), known.cost(), bound, none.cells(), none.nodes());
     }

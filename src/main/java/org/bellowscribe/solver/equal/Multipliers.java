@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * Lagrange multipliers. One for each kind of marks at each event of a group: what the tune is charged for that kind and the
  * group is given back. And one for each measure of a group whose marks a block narrows: the part of the price of leaving
- * them that the tune is charged; the group pays the rest. In quarters of a point.
+ * them that the tune is charged; the group pays the rest. As finely as the relaxation counts.
  */
 final class Multipliers {
 
@@ -17,7 +17,7 @@ final class Multipliers {
     /**
      * Creates multipliers of 0.
      *
-     * @param price what a measure that differs costs, in quarters of a point
+     * @param price what a measure that differs costs
      */
     Multipliers(Kinds kinds, int events, int price) {
         this.kinds = kinds;

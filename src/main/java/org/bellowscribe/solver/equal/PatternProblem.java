@@ -14,8 +14,8 @@ import org.bellowscribe.solver.search.Problem;
  */
 final class PatternProblem {
 
-    /** More than any cost, and small enough to be added up. */
-    static final int FORBIDDEN = 1 << 24;
+    /** More than any cost. */
+    static final int FORBIDDEN = Problem.NEVER;
 
     /**
      * A measure and the marks it should carry.

@@ -11,12 +11,15 @@ import org.bellowscribe.solver.search.Zones;
 /**
  * Lagrangian relaxation. The measures of a group go their own ways in the tune's subproblem; each group as a whole chooses
  * marks in a subproblem of its own; {@link Multipliers} tie the two. For any multipliers both together cost no more than
- * the best answer of the block, and good ones bring them close to it. Costs are counted in quarters of a point.
+ * the best answer of the block, and good ones bring them close to it. Costs are counted at least as finely as in quarters of a
+ * point.
  */
 final class Relaxation {
 
-    /** Quarters of a point. */
-    static final int SCALE = 4;
+    private static final int QUARTERS = 4;
+
+    /** How much finer costs are counted here than in the problem. */
+    private final int scale;
 
     private final Problem problem;
     private final EqualGroups groups;
@@ -28,20 +31,22 @@ final class Relaxation {
 
     /** Creates the relaxation of the whole problem, with multipliers of 0. */
     Relaxation(Problem problem, EqualGroups groups, Kinds kinds) {
+        scale = Math.max(1, QUARTERS / problem.unit());
         this.problem = problem;
         this.groups = groups;
         this.kinds = kinds;
         block = new Block(groups, kinds);
-        multipliers = new Multipliers(kinds, problem.size(), SCALE * groups.price());
+        multipliers = new Multipliers(kinds, problem.size(), scale * groups.price());
         scaledPairs = problem.pairs().stream()
                 .map(points -> Arrays.stream(points)
-                        .map(row -> Arrays.stream(row).map(p -> SCALE * p).toArray())
+                        .map(row -> Arrays.stream(row).map(p -> scale * p).toArray())
                         .toArray(int[][]::new))
                 .toList();
-        scaledZones = problem.zones().stream().map(zones -> zones.times(SCALE)).toList();
+        scaledZones = problem.zones().stream().map(zones -> zones.times(scale)).toList();
     }
 
     private Relaxation(Relaxation wider, Block narrower) {
+        scale = wider.scale;
         problem = wider.problem;
         groups = wider.groups;
         kinds = wider.kinds;
@@ -66,11 +71,15 @@ final class Relaxation {
         return new Relaxation(this, narrower);
     }
 
+    int scale() {
+        return scale;
+    }
+
     Block block() {
         return block;
     }
 
-    /** Returns the tune's subproblem, in quarters of a point; it costs {@link #shift()} too much. */
+    /** Returns the tune's subproblem; it costs {@link #shift()} too much. */
     PatternProblem tune() {
         List<List<Option>> options = new ArrayList<>();
         for (int e = 0; e < problem.size(); e++) {
@@ -82,9 +91,9 @@ final class Relaxation {
                 for (Move move : given.get(c).moves()) {
                     int kind = kinds.of(e, c, moves.size());
                     int extra = kind < 0 ? 0 : shift + multipliers.of(e, kind);
-                    moves.add(new Move(SCALE * move.cost() + extra, move.low(), move.high()));
+                    moves.add(new Move(scale * move.cost() + extra, move.low(), move.high()));
                 }
-                scaled.add(new Option(given.get(c).sign(), SCALE * given.get(c).cost(), moves));
+                scaled.add(new Option(given.get(c).sign(), scale * given.get(c).cost(), moves));
             }
             options.add(scaled);
         }

@@ -28,7 +28,8 @@
  * They come to a halt where one of two measures wants the air and it is the same which: there
  * {@link org.bellowscribe.solver.equal.AlikeSearch} parts the block in two, at one event one kind of marks or any other; the
  * price of leaving what a block allows is shared between tune and group by a multiplier of its own. It ends when the two
- * bounds lie within two parts in a hundred, or when the work is used up.
+ * bounds lie within two parts in a hundred, or when the work is used up. Of two
+ * answers of as many whole points the one with fewer outliers is kept, then the cheaper.
  */
 @NullMarked
 package org.bellowscribe.solver.equal;

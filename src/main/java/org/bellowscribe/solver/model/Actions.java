@@ -72,16 +72,21 @@ final class Actions {
 
     private static void addUnlessDominated(List<Action> actions, Action action) {
         for (Action other : actions) {
-            if (covers(other.move(), action.move())) {
+            if (covers(other, action)) {
                 return;
             }
         }
-        actions.removeIf(other -> covers(action.move(), other.move()));
+        actions.removeIf(other -> covers(action, other));
         actions.add(action);
     }
 
-    private static boolean covers(Move a, Move b) {
-        return a.cost() <= b.cost() && a.low() <= b.low() && a.high() >= b.high();
+    // Of two as cheap, pressing less is not covered by pressing more.
+    private static boolean covers(Action a, Action b) {
+        int dearer = a.move().cost() - b.move().cost();
+        boolean asCheap = dearer < 0 || (dearer == 0 && a.air().compareTo(b.air()) <= 0);
+        return asCheap
+                && a.move().low() <= b.move().low()
+                && a.move().high() >= b.move().high();
     }
 
     /** One way for the left hand to play all its moments: points, and air in RU.s at usual loudness. */

@@ -63,7 +63,7 @@ public record Attempt(Model model, Problem problem, Answer answer, boolean again
 
     // With equal measures played alike where that is worth it.
     Alike alike(Task task) {
-        EqualGroups groups = new EqualMeasures(task.tune(), model).groups();
+        EqualGroups groups = new EqualMeasures(task.tune(), model).groups(problem.unit());
         return AlikeSearch.improve(problem, groups, task.options().cellLimit(), answer);
     }
 

@@ -30,8 +30,12 @@ final class EqualMeasures {
         this.model = model;
     }
 
-    /** Returns the groups of equal measures with what their marks are. */
-    EqualGroups groups() {
+    /**
+     * Returns the groups of equal measures with what their marks are.
+     *
+     * @param unit what one point costs in the problem
+     */
+    EqualGroups groups(int unit) {
         Set<Problem.Edge> edges = new HashSet<>(model.edges);
         Map<String, List<int[]>> groups = new LinkedHashMap<>();
         for (List<Event> measure : measures()) {
@@ -48,7 +52,7 @@ final class EqualMeasures {
         }
         List<List<int[]>> equal =
                 groups.values().stream().filter(group -> group.size() > 1).toList();
-        return new EqualGroups(equal, signs(equal), model.rules.unlikeMeasure());
+        return new EqualGroups(equal, signs(equal), SecondOrder.ofUnlikeMeasure(model.rules.unlikeMeasure(), unit));
     }
 
     private List<List<Event>> measures() {

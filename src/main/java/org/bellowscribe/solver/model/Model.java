@@ -172,7 +172,7 @@ public final class Model {
         return actions.get(event).getOrDefault(direction, List.of());
     }
 
-    /** Returns the integer problem; only for a model in which every event has a choice. */
+    /** Returns the integer problem, in which the {@link SecondOrder} decides between marks of equal points; only for a model in which every event has a choice. */
     public Problem problem(boolean again) {
         int lowest = (int) Math.ceil(instrument.bellows().lowest() * THOUSANDTHS);
         int highest = (int) Math.floor(instrument.bellows().highest() * THOUSANDTHS);
@@ -182,7 +182,9 @@ public final class Model {
                 : (int) Math.round(instrument.bellows().capacity() * percent * THOUSANDTHS / 100);
         int least = Math.max(lowest, Math.min(highest, start));
         int most = percent == null ? highest : least;
-        return new Problem(order, edges, options(), pairs(), zones(), lowest, highest, again, margin(), least, most);
+        Problem inPoints = new Problem(
+                order, edges, options(), pairs(), zones(), lowest, highest, again, margin(), least, most, 1);
+        return new SecondOrder(moments, choices, actions, tune.measures().size()).within(inPoints);
     }
 
     /** Returns what is comfortable, with times in milliseconds. */

@@ -59,14 +59,18 @@ final class SolutionBuilder {
             }
         }
         int total = bill.values().stream().mapToInt(Integer::intValue).sum();
-        requireAgreement(total, answer.cost() - spared(problem, answer, openings));
-        LeastPoints apart = new LeastPoints(alike.plain().cost(), alike.plain().lowerBound());
-        Cost cost = new Cost(total, answer.lowerBound(), bill, model.rules.times(), apart);
+        requireAgreement(total, problem.points(answer.cost() - spared(problem, answer, openings)));
         return new Solution(
                 steps,
                 again,
-                cost,
+                cost(problem, alike, total, bill),
                 alike.differences().stream().map(this::unlike).toList());
+    }
+
+    private Cost cost(Problem problem, Alike alike, int total, SortedMap<String, Integer> bill) {
+        Answer plain = alike.plain();
+        LeastPoints apart = new LeastPoints(problem.points(plain.cost()), problem.points(plain.lowerBound()));
+        return new Cost(total, problem.points(alike.answer().lowerBound()), bill, model.rules.times(), apart);
     }
 
     // Where the work was used up, the search may have charged the bellows more than the calmest openings need.

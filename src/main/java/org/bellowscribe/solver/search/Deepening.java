@@ -9,7 +9,7 @@ import java.util.PriorityQueue;
  */
 final class Deepening {
 
-    // A gap beyond this is raised to the end.
+    // In points. A gap beyond this is raised to the end.
     private static final int LARGE = 20_000;
     private static final int SMALL = 200;
     private static final int FIRST_GAP = 4;
@@ -28,6 +28,7 @@ final class Deepening {
     private final Branches branches;
     private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.<Node>comparingInt(node -> node.bound)
             .thenComparing((a, b) -> Integer.compare(b.serial, a.serial)));
+    private final int unit;
     private int serial;
 
     Deepening(Setting setting, Work work, Node root, RootBounds bounds) {
@@ -35,13 +36,14 @@ final class Deepening {
         this.work = work;
         this.root = root;
         this.bounds = bounds;
+        unit = setting.problem().unit();
         branches = new Branches(setting);
     }
 
     /** Searches round after round and returns the lower bound. */
     int run() {
         int proved = root.bound;
-        int step = Math.max(FIRST_GAP, Math.min(LARGEST_STEP, root.bound / GAP_SHARE));
+        int step = Math.max(FIRST_GAP * unit, Math.min(LARGEST_STEP * unit, root.bound / GAP_SHARE));
         int gap = step;
         for (int round = 1; proved < Math.min(work.best(), Problem.NEVER); round++) {
             // With one anchor a given start is a single exact pass, and a good answer makes the slow rise needless.
@@ -50,7 +52,7 @@ final class Deepening {
                 gap = work.isFound() ? Math.max(gap, work.best() - root.bound) : gap;
             }
             long before = work.cells();
-            int limit = Math.min(work.best(), gap > LARGE ? Problem.NEVER : root.bound + gap + 1) - 1;
+            int limit = Math.min(work.best(), gap > LARGE * unit ? Problem.NEVER : root.bound + gap + 1) - 1;
             Frame frame = Frame.of(setting, root);
             AirPass pass = work.pass(frame, bounds.ceiling(frame), limit);
             if (pass != null) {
@@ -70,7 +72,7 @@ final class Deepening {
         if (work.isLargePart(done, LONG_ROUND)) {
             return gap + step;
         }
-        return gap + FIRST_GAP + (gap > SMALL ? gap : gap / 2);
+        return gap + FIRST_GAP * unit + (gap > SMALL * unit ? gap : gap / 2);
     }
 
     // Returns false if the work limit strikes first.

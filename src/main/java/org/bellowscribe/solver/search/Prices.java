@@ -15,6 +15,7 @@ final class Prices {
     private static final int ROUNDS = 2;
     // Points per unit of air; an air press costs about 0.001.
     private static final double FIRST_STEP = 0.0004;
+    // In points.
     private static final double GOOD_ENOUGH = 0.02;
 
     private final Problem problem;
@@ -114,7 +115,7 @@ final class Prices {
         if (direction == 0) {
             return;
         }
-        double step = FIRST_STEP;
+        double step = FIRST_STEP * problem.unit();
         Line beyond = here;
         int left = EVALUATIONS;
         while (left-- > 0 && beyond.slope * direction > 0) {
@@ -127,7 +128,7 @@ final class Prices {
             double at = (beyond.height - beyond.slope * beyond.at - here.height + here.slope * here.at)
                     / (here.slope - beyond.slope);
             double promised = here.height + here.slope * (at - here.at);
-            if (promised <= best.height + GOOD_ENOUGH) {
+            if (promised <= best.height + GOOD_ENOUGH * problem.unit()) {
                 break;
             }
             Line middle = line(stretch, e, at);

@@ -19,6 +19,8 @@ import java.util.List;
  * @param margin how far the last place may differ from the first, 0 or more
  * @param startLow smallest opening at the start, at least {@code lowest}
  * @param startHigh largest opening at the start, at most {@code highest}
+ * @param unit what one point costs, 1 or more; what an answer costs beyond whole points only decides between answers of as
+ *     many points
  */
 public record Problem(
         List<Integer> order,
@@ -31,10 +33,11 @@ public record Problem(
         boolean again,
         int margin,
         int startLow,
-        int startHigh) {
+        int startHigh,
+        int unit) {
 
     /** More than any cost; small enough that a few of them can be added up. */
-    static final int NEVER = 1 << 28;
+    public static final int NEVER = 1 << 28;
 
     /**
      * Two events that follow each other at some time.
@@ -71,7 +74,19 @@ public record Problem(
                 again,
                 margin,
                 startLow,
-                startHigh);
+                startHigh,
+                unit);
+    }
+
+    /** Returns the whole points of a cost or a bound; {@link Integer#MAX_VALUE} stays what it is. */
+    public int points(int cost) {
+        return cost == Integer.MAX_VALUE ? cost : Math.floorDiv(cost, unit);
+    }
+
+    /** Returns the problem as it is, with a point that costs so much. */
+    public Problem withUnit(int costOfPoint) {
+        return new Problem(
+                order, edges, options, pairs, zones, lowest, highest, again, margin, startLow, startHigh, costOfPoint);
     }
 
     /** Returns the number of events. */

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class RootPass {
 
-    // A limit raised beyond this is raised to the end.
+    // In points. A limit raised beyond this is raised to the end.
     private static final int LARGE = 20_000;
     // Where so little may be added to the bound, one pass tells more than the stretches do.
     private static final int NEAR = 32;
@@ -21,12 +21,14 @@ final class RootPass {
     private final Work work;
     private final Node root;
     private final RootBounds bounds;
+    private final int unit;
 
     RootPass(Setting setting, Work work, Node root, RootBounds bounds) {
         this.setting = setting;
         this.work = work;
         this.root = root;
         this.bounds = bounds;
+        unit = setting.problem().unit();
     }
 
     /** Returns the pass; null if the root has no answer that is cheap enough, or if the work limit strikes. */
@@ -34,15 +36,18 @@ final class RootPass {
     AirPass run() {
         int bound = bounds.bound();
         Ceiling ceiling = bounds.ceiling();
-        AirPass pass = bound < work.best() ? work.pass(root, ceiling, bound) : null;
-        if (pass != null || bound + 1 >= work.best()) {
+        // The least is seldom less than a point above the bound.
+        int first = Math.min(work.best() - 1, bound + unit - 1);
+        AirPass pass = bound < work.best() ? work.pass(root, ceiling, first) : null;
+        if (pass != null || first + 1 >= work.best()) {
             return pass;
         }
-        boolean far = work.best() - bound > NEAR;
+        boolean far = work.best() - bound > NEAR * unit;
         if (far && setting.graph().firsts.size() > 1 && !proveStretches()) {
             return null;
         }
-        return raise(Math.max(bound + 1, bounds.bound()), work.best(), limit -> work.pass(root, ceiling, limit));
+        int next = Math.min(work.best() - 1, Math.max(first + unit, bounds.bound()));
+        return raise(next, work.best(), limit -> work.pass(root, ceiling, limit));
     }
 
     /**
@@ -62,7 +67,7 @@ final class RootPass {
     private boolean proveStretches() {
         Stretches stretches = bounds.stretches();
         int count = setting.graph().firsts.size();
-        int room = Math.min(MOST_ROOM, LEAST_ROOM + count);
+        int room = unit * Math.min(MOST_ROOM, LEAST_ROOM + count);
         Ceiling ceiling =
                 new PricedCeiling(setting.problem(), bounds.prices, stretches, Frame.fromAnchors(setting, root));
         for (int s = count - 1; s >= 0; s--) {
@@ -88,7 +93,7 @@ final class RootPass {
             if (pass != null || limit >= below - 1 || work.isSpent()) {
                 return pass;
             }
-            raise = raise > LARGE ? Problem.NEVER : 2 * raise + 1;
+            raise = raise > LARGE * unit ? Problem.NEVER : 2 * raise + unit;
         }
         return null;
     }

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 /** Answers looked for from given openings of the start: from a given start there is much less to search. */
 final class Starts {
 
+    // In points.
     private static final int FIRST_ROOM = 16;
     private static final int LARGER = 4;
     private static final int LARGEST_ROOM = 256;
@@ -41,10 +42,12 @@ final class Starts {
 
     // A limit too high costs much more than another round. Where a start is fixed in many steps no answer is near.
     private @Nullable AirPass within(Node node) {
-        long room = setting.graph().anchors.size() == 1 ? FIRST_ROOM : Problem.NEVER;
+        int unit = setting.problem().unit();
+        long room = setting.graph().anchors.size() == 1 ? (long) FIRST_ROOM * unit : Problem.NEVER;
         while (true) {
             int limit = (int) Math.min(
-                    work.best() - 1L, room > LARGEST_ROOM || work.isSpent() ? Problem.NEVER : root.bound + room);
+                    work.best() - 1L,
+                    room > (long) LARGEST_ROOM * unit || work.isSpent() ? Problem.NEVER : root.bound + room);
             AirPass pass = work.pass(node, bounds.ceiling(), limit);
             if (pass != null || limit == work.best() - 1) {
                 return pass;

@@ -9,7 +9,7 @@ import java.util.Arrays;
 final class StepFunction {
 
     // Room for the rounding of bounds that are not integers.
-    private static final double SLACK = 1e-6;
+    private static final double SLACK = 1e-3;
 
     int size;
     int[] from;

@@ -7,7 +7,7 @@ interface Surroundings {
     double NEVER = 1e12;
 
     /** Room for the rounding of bounds that are no integers. */
-    double SLACK = 1e-6;
+    double SLACK = 1e-3;
 
     /** Returns the least integer that is not under a bound, give or take the rounding. */
     static int roundedUp(double bound) {

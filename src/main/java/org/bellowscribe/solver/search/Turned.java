@@ -56,7 +56,8 @@ final class Turned {
                 true,
                 0,
                 problem.startLow(),
-                problem.startHigh());
+                problem.startHigh(),
+                problem.unit());
     }
 
     private static int[][] free(List<List<Option>> options, int from, int to) {

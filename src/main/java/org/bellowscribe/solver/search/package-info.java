@@ -31,6 +31,8 @@
  *       it lies above the anchor before it;
  *   <li><b>stretch</b>: the events between anchors, counted from the same anchor;
  *   <li><b>ring</b>: a tune that is played again is a ring of events and may be cut anywhere;
+ *   <li><b>unit</b>: what one point costs. Costs are finer than points where the layer above ranks answers of as many points;
+ *       to the search they are one number, and only its steps are counted in units;
  *   <li><b>node</b>: for each anchor the openings it may have, for each rise an interval, for some heads the options they may
  *       take; the root allows all;
  *   <li><b>limit</b>: the cost above which a pass finds nothing; <b>ceiling</b>: what a pass knows beforehand of the rest of

@@ -28,7 +28,8 @@ class RelaxationTest {
         List<Integer> order = IntStream.range(0, events).boxed().toList();
         List<List<Option>> options =
                 order.stream().map(e -> List.of(option, option)).toList();
-        return new Problem(order, edges, options, pairs, Collections.nCopies(events, Zones.FREE), 0, 9, false, 0, 0, 9);
+        return new Problem(
+                order, edges, options, pairs, Collections.nCopies(events, Zones.FREE), 0, 9, false, 0, 0, 9, 1);
     }
 
     // The group may have option 0 at the first event of its measures only, all of them play option 1 there, and the

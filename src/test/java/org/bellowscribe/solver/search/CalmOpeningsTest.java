@@ -85,7 +85,8 @@ class CalmOpeningsTest {
                 true,
                 0,
                 0,
-                100);
+                100,
+                1);
         Answer answer = Search.solve(problem, Long.MAX_VALUE);
         int[] calm = CalmOpenings.of(problem, answer, new CalmOpenings.Comfort(20, 80, new int[] {1, 1}));
         assertTrue(calm[0] >= 40 && calm[0] <= 50, Arrays.toString(calm));

@@ -58,7 +58,8 @@ class ProblemLawsTest {
                 p.again(),
                 p.margin(),
                 p.startLow(),
-                p.startHigh());
+                p.startHigh(),
+                1);
     }
 
     /** All air and the bellows with it: nothing but the unit changes, and whole numbers lose nothing. */
@@ -79,7 +80,8 @@ class ProblemLawsTest {
                 p.again(),
                 2 * p.margin(),
                 2 * p.startLow(),
-                2 * p.startHigh());
+                2 * p.startHigh(),
+                1);
         assertEquals(cost(p), cost(larger));
     }
 
@@ -100,7 +102,8 @@ class ProblemLawsTest {
                     p.again(),
                     p.margin(),
                     p.startLow(),
-                    p.startHigh() + more);
+                    p.startHigh() + more,
+                    1);
             int cost = cost(larger);
             assertTrue(cost <= before, cost + " after " + before);
             before = cost;

@@ -52,7 +52,8 @@ public final class RandomProblem {
                 again,
                 margin,
                 0,
-                room);
+                room,
+                1);
     }
 
     /** Returns such a problem in which openings towards the ends of the bellows cost up to 4 points. */

@@ -38,6 +38,16 @@ class SearchTest {
         assertEquals(BruteForce.cost(problem), answer.cost());
     }
 
+    /** Points of 7 parts, so that costs are any numbers and the search goes on in steps of a point. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void costWithPartsOfAPointEqualsBruteForce(int seed) {
+        Problem problem = RandomProblem.charged(seed, 4, 2, 2).withUnit(7);
+        Answer answer = Search.solve(problem, Long.MAX_VALUE);
+        assertTrue(answer.isProved());
+        assertEquals(BruteForce.cost(problem), answer.cost());
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("oracleSeeds")
     void costWithAPriceOnTheOpeningEqualsCpSat(int seed) {

@@ -37,7 +37,8 @@ class TurnedTest {
                 again,
                 margin,
                 0,
-                startHigh);
+                startHigh,
+                1);
     }
 
     @Test
@@ -94,7 +95,8 @@ class TurnedTest {
                     free.again(),
                     free.margin(),
                     start,
-                    start);
+                    start,
+                    1);
             least = Math.min(least, Search.solve(given, Long.MAX_VALUE).cost());
         }
         assertEquals(least, Search.solve(free, Long.MAX_VALUE).cost());
