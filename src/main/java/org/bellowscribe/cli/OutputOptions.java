@@ -61,7 +61,7 @@ final class OutputOptions {
                 SteeringOptions.pins(words),
                 !ReportOptions.writesNoScore(words),
                 words.has(RECORD),
-                new Grades(words.has(DIFFICULTY), words.get(GRADING)),
+                new Grades(words.has(DIFFICULTY), words.get(GRADING, GradingLibrary.usual())),
                 LeftHandOptions.written(words),
                 StageOptions.of(words, words.has(MIDI)),
                 beside(words),

@@ -39,9 +39,6 @@ public final class DefinitionSchema {
 
     private static final String LANGUAGE = "http://apache.org/xml/properties/locale";
 
-    // A parser costs more than a small file; each thread keeps one. A parse begins with a reset.
-    private static final ThreadLocal<XMLReader> READER = ThreadLocal.withInitial(DefinitionSchema::reader);
-
     private final String name;
     private @Nullable Compiled compiled;
     private @Nullable AttributeDefaults defaults;
@@ -203,7 +200,7 @@ public final class DefinitionSchema {
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)
             throws SAXException, IOException {
-        XMLReader reader = READER.get();
+        XMLReader reader = reader();
         reader.setContentHandler(schema == null ? builder : validating(schema, builder));
         reader.setErrorHandler(builder);
         reader.parse(new InputSource(stream));
@@ -215,9 +212,8 @@ public final class DefinitionSchema {
             SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature(NO_DOCTYPE, true);
             XMLReader reader = factory.newSAXParser().getXMLReader();
-            // The factory would make a parser more to see whether it can.
-            reader.setFeature(NO_DOCTYPE, true);
             // Not ENGLISH: that falls back to the language of the computer.
             reader.setProperty(LANGUAGE, Locale.ROOT);
             return reader;

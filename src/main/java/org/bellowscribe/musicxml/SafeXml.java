@@ -67,16 +67,15 @@ public final class SafeXml {
         try {
             SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature(FEATURES + "external-general-entities", false);
+            factory.setFeature(FEATURES + "external-parameter-entities", false);
+            factory.setFeature(LOAD_EXTERNAL_DTD, false);
             factory.setNamespaceAware(false);
             SAXParser parser = factory.newSAXParser();
             parser.setProperty(LIMITS + "entityExpansionLimit", String.valueOf(MAX_ENTITY_REFERENCES));
             parser.setProperty(LIMITS + "totalEntitySizeLimit", String.valueOf(MAX_ENTITY_CHARACTERS));
             parser.setProperty(LOCALE, Locale.ENGLISH);
             XMLReader reader = parser.getXMLReader();
-            // For each of these the factory would make a parser more to see whether it can.
-            reader.setFeature(FEATURES + "external-general-entities", false);
-            reader.setFeature(FEATURES + "external-parameter-entities", false);
-            reader.setFeature(LOAD_EXTERNAL_DTD, false);
             // The default handler prints to the standard error stream; this one only throws.
             reader.setErrorHandler(new DefaultHandler());
             return reader;

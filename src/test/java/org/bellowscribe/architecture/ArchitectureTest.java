@@ -77,9 +77,6 @@ class ArchitectureTest {
     };
 
     /** Types of which an object is made to be changed. */
-    private static final Set<String> PARSERS =
-            Set.of(ROOT + "musicxml.SafeXml.READER", ROOT + "definition.DefinitionSchema.READER");
-
     private static final String CHANGING = "java\\.util\\.concurrent\\..*|java\\.lang\\.(ThreadLocal|StringBuilder)"
             + "|java\\.util\\.(Hash|Tree|LinkedHash|Array|Linked)(Map|Set|List|Deque)";
 
@@ -127,7 +124,7 @@ class ArchitectureTest {
                 .resideOutsideOfPackage(ROOT + "musicxml..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("org.audiveris..", "jakarta.xml..", "org.glassfish..")
+                .resideInAnyPackage("org.audiveris..", "jakarta.xml..")
                 .check(CLASSES);
     }
 
@@ -168,7 +165,7 @@ class ArchitectureTest {
         fields().that().areStatic().should().beFinal().check(CLASSES);
         fields().that()
                 .areStatic()
-                .and(not(describe("the parsers", each -> PARSERS.contains(each.getFullName()))))
+                .and(not(describe("the parsers", each -> each.getFullName().equals(ROOT + "musicxml.SafeXml.READER"))))
                 .should()
                 .notHaveRawType(describe("may change", each -> each.getName().matches(CHANGING)))
                 .check(CLASSES);

@@ -14,7 +14,7 @@ public final class ScoreReader {
 
     private ScoreReader() {}
 
-    /** Builds what all readings share, a seventh of a short run; worth calling once before many threads read. */
+    /** Builds what all readings share, half a second's work; worth calling once before many threads read. */
     public static void warm() {
         ScoreUnmarshaller.warm();
     }

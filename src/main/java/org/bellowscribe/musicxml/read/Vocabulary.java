@@ -152,14 +152,12 @@ final class Vocabulary {
             "numeral-fifths",
             "numeral-mode");
 
-    static final Map<String, Set<String>> CHILDREN = children();
+    private static final Map<String, Set<String>> CHILDREN = children();
     private static final Set<String> ALL_CHILDREN =
             CHILDREN.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
     private static final Set<String> TEXT_ELEMENTS = Set.of(TEXTS.strip().split("\\s+"));
     private static final Map<String, Pattern> PATTERNS = patterns();
-    static final Map<String, Set<String>> ATTRIBUTES = attributes();
-    private static final Set<String> ALL_ATTRIBUTES =
-            ATTRIBUTES.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
+    private static final Map<String, Set<String>> ATTRIBUTES = attributes();
 
     private Vocabulary() {}
 
@@ -171,11 +169,6 @@ final class Vocabulary {
     /** Returns true if the element carries music for us, whatever its parent. */
     static boolean isMusic(String element) {
         return CHILDREN.containsKey(element) || ALL_CHILDREN.contains(element);
-    }
-
-    /** Returns true if an element or attribute that is kept somewhere has this name. */
-    static boolean knows(String name) {
-        return isMusic(name) || ALL_ATTRIBUTES.contains(name);
     }
 
     static boolean isText(String element) {
