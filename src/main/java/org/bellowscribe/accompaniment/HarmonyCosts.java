@@ -92,9 +92,8 @@ final class HarmonyCosts {
         return heard.sum() == 0 ? 0 : (heard.sum() - inside) / heard.sum();
     }
 
-    // The dominant may borrow its third where its measure has not the note that is raised; any other third that is not
-    // in the
-    // key sounds wrong unless the melody has it.
+    // The dominant may borrow its third where its measure has not the note that is raised; any other third that is
+    // not in the key sounds wrong unless the melody has it.
     private double foreign(int span, ChordSymbol chord) {
         PitchClass third = ChordTone.THIRD.of(chord);
         boolean known = KeyChords.hasInScale(keys.get(spans.get(span).measure()), third);
