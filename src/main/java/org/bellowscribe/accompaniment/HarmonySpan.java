@@ -38,7 +38,9 @@ record HarmonySpan(int measure, Fraction onset, Fraction length) {
     }
 
     // Where within a full measure the harmony may change. A waltz has one harmony a measure; 2/4, 4/4 and 6/8 fall into
-    // halves, 12/8 is two measures of 6/8, and the slip jig may change on its third pulse (common practice, no source).
+    // halves, 3/2 into three, 12/8 is two measures of 6/8, and the slip jig may change on its third pulse (common
+    // practice, no
+    // source).
     private static List<Fraction> cuts(TimeSignature time) {
         int pulses =
                 (int) Math.round(time.measureLength().toDouble() / time.pulse().toDouble());
@@ -47,6 +49,9 @@ record HarmonySpan(int measure, Fraction onset, Fraction length) {
                     .filter(pulse -> pulses != 3 || pulse == 2)
                     .mapToObj(pulse -> time.pulse().times(Fraction.of(pulse, 1)))
                     .toList();
+        }
+        if (pulses == 3 && time.beatType() == 2) {
+            return List.of(time.pulse(), time.pulse().times(Fraction.of(2, 1)));
         }
         return pulses % 2 == 0 ? List.of(time.measureLength().times(Fraction.of(1, 2))) : List.of();
     }

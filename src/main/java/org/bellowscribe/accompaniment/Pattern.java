@@ -58,7 +58,12 @@ public record Pattern(String id, String summary, @Nullable Use use, int beats, L
             return false;
         }
         double minute = tempo.quartersPerMinute() / beat(time).toDouble();
-        return beats(time) % use.beats() == 0 && minute >= use.fromTempo();
+        return beats(time) % use.beats() == 0 && !fallsBetweenHalves(time) && minute >= use.fromTempo();
+    }
+
+    // 3/2 has three beats of two quarters, not two of three: what goes in threes would put its bass between them.
+    private boolean fallsBetweenHalves(TimeSignature time) {
+        return time.beatType() == 2 && beats > 1 && beats % 2 == 1;
     }
 
     /** Returns the strokes of a full measure, in order of time. */

@@ -33,6 +33,11 @@ class HarmonySpanTest {
     }
 
     @Test
+    void threeHalvesMayEachHaveTheirOwn() {
+        assertEquals("2/1 2/1 2/1", lengths(tune(3, 2, "G4*6")));
+    }
+
+    @Test
     void slipJigMayChangeOnItsThirdPulse() {
         assertEquals("3/1 3/2", lengths(tune(9, 8, "G4*9/2")));
     }

@@ -49,6 +49,8 @@ class PatternTest {
                 "3/4 | bass 0.0, chord 1.0, chord 2.0",
                 "4/4 | bass 0.0, chord 1.0, bass 2.0, chord 3.0",
                 "2/2 | bass 0.0, chord 1.0, bass 2.0, chord 3.0",
+                "3/2 | bass 0.0, chord 1.0, bass 2.0, chord 3.0, bass 4.0, chord 5.0",
+                "6/4 | bass 0.0, chord 1.0, chord 2.0, bass 3.0, chord 4.0, chord 5.0",
                 "6/8 | bass 0.0, chord 1.5",
                 "9/8 | bass 0.0, chord 1.5, chord 3.0",
                 "5/4 | bass 0.0, chord 1.0, bass 2.0, chord 3.0, bass 4.0"

@@ -7,14 +7,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.bellowscribe.accompaniment.WantedSound;
+import org.bellowscribe.instrument.BellowsDirection;
+import org.bellowscribe.instrument.Button;
+import org.bellowscribe.instrument.LeftHandSound;
 import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.solver.AirUse;
 import org.bellowscribe.solver.Choice;
+import org.bellowscribe.solver.LeftHandPlay;
 import org.bellowscribe.solver.equal.EqualGroups;
 import org.bellowscribe.solver.search.Problem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which measures of a tune are equal: the same notes and rests at the same times, with the same wanted of the left hand;
@@ -79,8 +83,12 @@ final class EqualMeasures {
         return content.toString();
     }
 
+    /** What a choice and an action look like on the sheet. */
+    private record Sign(
+            BellowsDirection direction, List<Button> buttons, List<@Nullable LeftHandSound> left, AirUse air) {}
+
     private int[][][] signs(List<List<int[]>> groups) {
-        Map<String, Integer> known = new HashMap<>();
+        Map<@Nullable Sign, Integer> known = new HashMap<>();
         int[][][] signs = new int[model.choices.size()][][];
         for (List<int[]> group : groups) {
             for (int[] measure : group) {
@@ -92,7 +100,7 @@ final class EqualMeasures {
         return signs;
     }
 
-    private int[][] signs(int e, Map<String, Integer> known) {
+    private int[][] signs(int e, Map<@Nullable Sign, Integer> known) {
         List<Choice> choices = model.choices.get(e);
         int[][] signs = new int[choices.size()][];
         for (int c = 0; c < signs.length; c++) {
@@ -105,14 +113,14 @@ final class EqualMeasures {
         return signs;
     }
 
-    // A rest shows its direction only if something happens in it.
-    private static String sign(Choice choice, Action action) {
-        String left = action.leftHand().stream()
-                .map(play -> String.valueOf(play.sound()))
-                .collect(Collectors.joining("+"));
-        boolean idle = choice.buttons().isEmpty()
-                && action.air() == AirUse.NONE
-                && action.leftHand().stream().allMatch(play -> play.button() == null);
-        return idle ? "" : choice.direction() + " " + choice.buttons() + " " + left + " " + action.air();
+    // A rest shows its direction only if something happens in it: null if nothing does.
+    private static @Nullable Sign sign(Choice choice, Action action) {
+        List<@Nullable LeftHandSound> left = new ArrayList<>();
+        boolean idle = choice.buttons().isEmpty() && action.air() == AirUse.NONE;
+        for (LeftHandPlay play : action.leftHand()) {
+            left.add(play.sound());
+            idle &= play.button() == null;
+        }
+        return idle ? null : new Sign(choice.direction(), choice.buttons(), left, action.air());
     }
 }
