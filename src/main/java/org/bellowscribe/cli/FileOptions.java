@@ -154,14 +154,19 @@ final class FileOptions {
         }
     }
 
-    /** Refuses a line without files, or with a pipe beside them. */
-    static void requireInput(CommandWords words) throws UsageException {
+    /** Refuses a line that asks for more and for less to be told. */
+    static void requireOneWayToTell(CommandWords words) throws UsageException {
         if (words.has(QUIET) && words.has(VERBOSE)) {
             throw new UsageException("--quiet and --verbose exclude each other.");
         }
         if (words.has(JSON) && words.has(VERBOSE)) {
             throw new UsageException("--json holds all notes: --verbose adds none.%n  Maybe leave it out.".formatted());
         }
+    }
+
+    /** Refuses a line without files, or with a pipe beside them. */
+    static void requireInput(CommandWords words) throws UsageException {
+        requireOneWayToTell(words);
         if (words.rest().isEmpty()) {
             throw new UsageException("No file or folder is named.");
         }
