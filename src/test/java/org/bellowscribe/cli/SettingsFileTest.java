@@ -185,7 +185,13 @@ class SettingsFileTest {
     @Test
     void whatIsNoSettingsFileIsSaidWithItsPlace() throws IOException {
         assertWrong("<setings/>", "bellowscribe.xml: line 1, column ", "error [bad-definition]");
-        assertWrong("times=once", "bellowscribe.xml: line 1, column ", "error [not-xml]");
+        assertWrong(
+                "times=once", "bellowscribe.xml: line 1, column 1: error [not-xml] Text stands before the first tag.");
+        assertWrong(
+                "<settings times=once/>",
+                "bellowscribe.xml: line 1, column 17: error [not-xml] The value of times in <settings> does not stand in"
+                        + " quotes.",
+                "  Write times=\"...\", with straight quotes.");
     }
 
     @Test
