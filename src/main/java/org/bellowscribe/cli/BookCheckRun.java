@@ -25,7 +25,7 @@ final class BookCheckRun {
     /** Checks. */
     ExitCode run() throws UsageException {
         try {
-            LoadedBook loaded = LoadedBook.of(FilePath.of(file), false);
+            LoadedBook loaded = LoadedBook.checked(FilePath.of(file));
             if (asLines) {
                 LINES.end(List.of(), loaded.editions(), terminal);
             } else {
