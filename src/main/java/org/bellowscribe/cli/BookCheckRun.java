@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import org.bellowscribe.batch.Sources;
+import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
@@ -9,6 +10,11 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 
 /** Says what is wrong with a book file, or that it can be used. */
 final class BookCheckRun {
+
+    static final CommandOption<Boolean> JSON = CommandOption.flag(
+            FileOptions.JSON.name(),
+            "With check: print one object a line about each thing that is wrong, then one about the file, in place of"
+                    + " text.");
 
     private static final BookLines LINES = new BookLines("book");
 
@@ -18,7 +24,7 @@ final class BookCheckRun {
 
     BookCheckRun(String file, CommandWords words, Terminal given) {
         this.file = file;
-        asLines = words.has(BookCommand.JSON);
+        asLines = words.has(JSON);
         terminal = words.has(FileOptions.QUIET) && !asLines ? given.quiet() : given;
     }
 

@@ -21,11 +21,6 @@ final class BookCommand implements Command {
             "With new: write into this file, which must not be there yet, instead of the terminal.",
             new FilePath());
 
-    static final CommandOption<Boolean> JSON = CommandOption.flag(
-            FileOptions.JSON.name(),
-            "With check: print one object a line about each thing that is wrong, then one about the file, in place of"
-                    + " text.");
-
     private static final String NEW = "new";
     private static final String CHECK = "check";
 
@@ -47,7 +42,7 @@ final class BookCommand implements Command {
 
     @Override
     public List<CommandOption<?>> options() {
-        List<CommandOption<?>> options = new ArrayList<>(List.of(ProposalRun.INSTRUMENT, OUT, JSON));
+        List<CommandOption<?>> options = new ArrayList<>(List.of(ProposalRun.INSTRUMENT, OUT, BookCheckRun.JSON));
         options.addAll(FileOptions.READING);
         return options;
     }
@@ -89,7 +84,7 @@ final class BookCommand implements Command {
     }
 
     private static ExitCode propose(String folder, CommandWords words, Terminal terminal) throws UsageException {
-        refuse(words, CHECK, NEW, JSON);
+        refuse(words, CHECK, NEW, BookCheckRun.JSON);
         if (!Files.isDirectory(FilePath.of(folder))) {
             throw new UsageException("There is no folder %s.".formatted(folder));
         }

@@ -2,7 +2,7 @@ package org.bellowscribe.cli;
 
 import java.util.List;
 import org.bellowscribe.cli.option.CommandOption;
-import org.bellowscribe.cli.option.OptionGroup;
+import org.bellowscribe.cli.option.OptionList;
 
 /** The help, made from the commands and their options. */
 final class Help {
@@ -31,7 +31,7 @@ final class Help {
         page.line(("bellowscribe " + command.name() + " " + command.usage()).strip());
         page.indented(command.summary());
         page.labels(command.options().stream().map(CommandOption::label).toList());
-        OptionGroup.headed(command.options()).forEach((heading, options) -> {
+        OptionList.headed(command.options()).forEach((heading, options) -> {
             page.heading(heading);
             options.forEach(option -> page.entry(option.label(), option.help()));
         });

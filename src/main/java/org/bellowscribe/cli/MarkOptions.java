@@ -9,6 +9,7 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.LibraryName;
 import org.bellowscribe.cli.option.OptionGroup;
+import org.bellowscribe.cli.option.OptionList;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.instrument.Bellows;
@@ -91,7 +92,7 @@ final class MarkOptions {
     static List<CommandOption<?>> all() {
         List<CommandOption<?>> all = new ArrayList<>(ofTunes());
         all.addAll(ofRuns());
-        return OptionGroup.inOrder(all);
+        return OptionList.inOrder(all);
     }
 
     /** Returns those that are about a run as a whole. */

@@ -49,8 +49,7 @@ final class MalformedText {
             return wrongByte(place);
         }
         if (sentence.equals(PROLOG) && (text.startsWith("<?xml") || startsWithWideMark())) {
-            return MalformedXml.error(
-                    Place.line(1, 1), "The file is not written in the encoding that its first line names.", UTF_8);
+            return error(Place.line(1, 1), "The file is not written in the encoding that its first line names.", UTF_8);
         }
         if (sentence.equals(NO_MORE)) {
             return text.replace("\uFEFF", "").isBlank()
@@ -59,7 +58,7 @@ final class MalformedText {
                             Place.line(1, 1),
                             "The file is empty.",
                             "Maybe it was not saved, or another file is meant.")
-                    : MalformedXml.error(place, "The file ends before its first tag.", "Maybe it was cut off.");
+                    : error(place, "The file ends before its first tag.", "Maybe it was cut off.");
         }
         return sentence.equals(END) ? cutOff(place, unclosed) : null;
     }
@@ -69,7 +68,7 @@ final class MalformedText {
         String other = endTag(place);
         String text = "<%s> of line %d is not closed%s."
                 .formatted(name, element.place().line(), other.isEmpty() ? "" : " where </%s> stands".formatted(other));
-        return MalformedXml.error(
+        return error(
                 place,
                 text,
                 other.equalsIgnoreCase(name)
@@ -93,19 +92,19 @@ final class MalformedText {
     private Diagnostic cutOff(Place place, @Nullable DefinitionElement unclosed) {
         int comment = text.lastIndexOf("<!--");
         if (comment >= 0 && text.indexOf("-->", comment) < 0) {
-            return MalformedXml.error(
+            return error(
                     place,
                     "The file ends, but the comment of line %d is not closed.".formatted(lineOf(comment)),
                     "Write --> behind it.");
         }
         int tag = text.lastIndexOf('<');
         if (tag > text.lastIndexOf('>') || unclosed == null) {
-            return MalformedXml.error(
+            return error(
                     place,
                     "The file ends within the tag of line %d.".formatted(lineOf(tag)),
                     "Maybe it was cut off, or a > is missing.");
         }
-        return MalformedXml.error(
+        return error(
                 place,
                 "The file ends, but <%s> of line %d is not closed."
                         .formatted(unclosed.name(), unclosed.place().line()),
@@ -124,15 +123,19 @@ final class MalformedText {
         return bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF && (bytes[0] & 0xFE) == 0xFE;
     }
 
+    private static Diagnostic error(Place place, String text, String advice) {
+        return Diagnostic.error(DiagnosticCode.NOT_XML, place, text, advice);
+    }
+
     // The parser says only that one stands somewhere in what it has read at once.
     private Diagnostic wrongByte(Place place) {
         ByteBuffer in = ByteBuffer.wrap(bytes);
         CharBuffer good = CharBuffer.allocate(bytes.length);
         if (!StandardCharsets.UTF_8.newDecoder().decode(in, good, true).isError()) {
-            return MalformedXml.error(place, "A character is not in the encoding that the first line names.", UTF_8);
+            return error(place, "A character is not in the encoding that the first line names.", UTF_8);
         }
         String before = good.flip().toString();
-        return MalformedXml.error(
+        return error(
                 Place.line(lines(before), before.length() - before.lastIndexOf('\n')),
                 "The byte %02X cannot be read here as UTF-8.".formatted(bytes[in.position()]),
                 UTF_8);

@@ -130,10 +130,9 @@ class ReadmeTest {
     }
 
     @Test
-    void optionsOfMarkStandUnderTheHeadingsOfTheHelp() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
-        int begin = readme.indexOf("| `mark INPUT... --out DIR` | |");
-        String table = readme.substring(begin, readme.indexOf("\n\n", begin));
+    void optionsOfMarkStandUnderTheHeadingsOfTheHelp() {
+        int begin = README.indexOf("| `mark INPUT... --out DIR` | |");
+        String table = README.substring(begin, README.indexOf("\n\n", begin));
         List<String> headings = new ArrayList<>();
         for (String row : table.lines().skip(2).toList()) {
             if (row.startsWith("| **")) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.bellowscribe.cli.option.CommandOption;
-import org.bellowscribe.cli.option.OptionGroup;
+import org.bellowscribe.cli.option.OptionList;
 
 /** The manual page, in the man macros of troff. */
 public final class ManualPage {
@@ -50,7 +50,7 @@ public final class ManualPage {
     private void command(DescribedCommand command) {
         macro(".SH " + escaped(command.name().toUpperCase(Locale.ROOT)));
         line(command.summary());
-        Map<String, List<CommandOption<?>>> headed = OptionGroup.headed(command.options());
+        Map<String, List<CommandOption<?>>> headed = OptionList.headed(command.options());
         headed.forEach((heading, options) -> {
             if (headed.size() > 1) {
                 macro(".SS " + escaped(heading));
