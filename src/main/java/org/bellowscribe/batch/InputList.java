@@ -42,6 +42,13 @@ final class InputList {
         return lines.filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
     }
 
+    /** Returns what to do about a list that names nothing. */
+    static String advice(String word) {
+        return word.equals(STANDARD_INPUT)
+                ? "Maybe the command that writes it has found none."
+                : "Write scores and folders into it, one a line; lines that begin with # do not count.";
+    }
+
     /** Returns the path of an entry below the folder for results: the folders that it names, from the top or from here. */
     static Path place(Path entry) {
         Path path = entry.normalize();

@@ -122,7 +122,11 @@ final class Inputs {
 
     private void addListed(String input) {
         try {
-            for (String entry : InputList.read(input, wanted.standardInput())) {
+            List<String> entries = InputList.read(input, wanted.standardInput());
+            if (entries.isEmpty()) {
+                problem(input, "The list names no score.", InputList.advice(input));
+            }
+            for (String entry : entries) {
                 Path path = Path.of(entry);
                 if (Files.isDirectory(path)) {
                     addFolder(path, InputList.place(path));

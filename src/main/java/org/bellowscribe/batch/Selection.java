@@ -55,7 +55,7 @@ public record Selection(List<PathPattern> include, List<PathPattern> exclude, Sh
     }
 
     /** Returns a path with slashes on every computer. */
-    static String withSlashes(Path path) {
+    public static String withSlashes(Path path) {
         return path.toString().replace(File.separatorChar, '/');
     }
 }

@@ -229,7 +229,8 @@ public record Source(
         return pipe == null ? file.resolveSibling(stem() + PINS) : null;
     }
 
-    private static String stem(String name) {
+    /** Returns a name without its ending. */
+    public static String stem(String name) {
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;
     }

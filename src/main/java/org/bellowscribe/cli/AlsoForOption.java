@@ -5,6 +5,7 @@ import java.util.List;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.ValueReader;
 import org.bellowscribe.cli.option.WordList;
@@ -22,11 +23,12 @@ final class AlsoForOption {
     static final String MARKS = "also-buttons";
 
     static final CommandOption<List<LibraryEntry>> ALSO_FOR = new CommandOption<>(
-            "also-for",
-            "LIST",
-            "Further instruments, ids or files with commas between, that the sheet is for too: their numbers stand in a line"
-                    + " each. Only what all have in the same place is played.",
-            new Boxes());
+                    "also-for",
+                    "LIST",
+                    "Further instruments, ids or files with commas between, that the sheet is for too: their numbers stand in a line"
+                            + " each. Only what all have in the same place is played.",
+                    new Boxes())
+            .in(OptionGroup.PLAYED);
 
     private record Boxes() implements ValueReader<List<LibraryEntry>> {
 

@@ -18,6 +18,7 @@ final class BatchRun {
     private final int threads;
     private final Notes notes;
     private final Terminal terminal;
+    private final List<Sources.Problem> others = new ArrayList<>();
 
     /**
      * Creates a run.
@@ -31,6 +32,12 @@ final class BatchRun {
         this.terminal = terminal;
         threads = words.get(FileOptions.THREADS, Runtime.getRuntime().availableProcessors());
         notes = Notes.of(words, sources.found().size());
+    }
+
+    /** Adds remarks to tell at the end that are about no score. */
+    BatchRun telling(List<Sources.Problem> remarks) {
+        others.addAll(remarks);
+        return this;
     }
 
     /** Does the job on every file and reports. */
@@ -68,6 +75,7 @@ final class BatchRun {
         });
         List<Sources.Problem> remarks = new ArrayList<>(report.needsPins() ? sources.strayPins() : List.of());
         remarks.addAll(sources.problems());
+        remarks.addAll(others);
         remarks.forEach(remark -> report.problem(remark, terminal));
         notes.tellHidden(terminal);
         Refusals refusals = Refusals.of(done, sources.problems());

@@ -10,7 +10,6 @@ import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
 import org.bellowscribe.cli.option.UsageException;
-import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.NearestNames;
 
 /** Begins and checks book files. */
@@ -43,7 +42,7 @@ final class BookCommand implements Command {
 
     @Override
     public List<CommandOption<?>> options() {
-        List<CommandOption<?>> options = new ArrayList<>(List.of(ProposalRun.INSTRUMENT, OUT));
+        List<CommandOption<?>> options = new ArrayList<>(List.of(ProposalRun.INSTRUMENT, OUT, BookCheckRun.JSON));
         options.addAll(FileOptions.READING);
         return options;
     }
@@ -71,10 +70,21 @@ final class BookCommand implements Command {
             throw new UsageException("%s takes one %s, but %d are given."
                     .formatted(asked, asked.equals(NEW) ? "folder of scores" : "book file", rest.size() - 1));
         }
+        FileOptions.requireOneWayToTell(words);
         return asked.equals(NEW) ? propose(rest.get(1), words, terminal) : check(rest.get(1), words, terminal);
     }
 
+    private static void refuse(CommandWords words, String goesWith, String given, CommandOption<?>... options)
+            throws UsageException {
+        for (CommandOption<?> option : options) {
+            if (words.has(option)) {
+                throw new UsageException("--%s goes with %s, not with %s.".formatted(option.name(), goesWith, given));
+            }
+        }
+    }
+
     private static ExitCode propose(String folder, CommandWords words, Terminal terminal) throws UsageException {
+        refuse(words, CHECK, NEW, BookCheckRun.JSON);
         if (!Files.isDirectory(FilePath.of(folder))) {
             throw new UsageException("There is no folder %s.".formatted(folder));
         }
@@ -88,28 +98,7 @@ final class BookCommand implements Command {
     }
 
     private static ExitCode check(String file, CommandWords words, Terminal terminal) throws UsageException {
-        for (CommandOption<?> option : List.of(ProposalRun.INSTRUMENT, OUT)) {
-            if (words.has(option)) {
-                throw new UsageException("--%s goes with new, not with check.".formatted(option.name()));
-            }
-        }
-        try {
-            LoadedBook loaded = LoadedBook.of(FilePath.of(file), false);
-            terminal.out()
-                    .printf(
-                            "%s: %s can be used; %d tunes.%n",
-                            file, loaded.book().title(), loaded.book().tunes().size());
-            loaded.editions()
-                    .forEach(edition -> terminal.out()
-                            .printf(
-                                    "  %s: %s, %d tunes%n",
-                                    edition.entry().folder(),
-                                    edition.instrument().name(),
-                                    edition.tunes().size()));
-            return ExitCode.ALL_DONE;
-        } catch (DiagnosedException e) {
-            e.diagnostics().forEach(remark -> terminal.err().println(remark.print(file)));
-            return ExitCode.SOME_FAILED;
-        }
+        refuse(words, NEW, CHECK, ProposalRun.INSTRUMENT, OUT);
+        return new BookCheckRun(file, words, terminal).run();
     }
 }

@@ -35,6 +35,8 @@ final class BookRun {
             ReportOptions.REPORT,
             ReportOptions.REASONS);
 
+    private static final String MARK = "mark";
+
     private final CommandWords words;
     private final Terminal terminal;
     private final String name;
@@ -58,8 +60,10 @@ final class BookRun {
         try {
             LoadedBook loaded = LoadedBook.of(Path.of(name), words.has(OutputOptions.RECORD));
             List<Sources> all = sources(loaded, out);
-            if (all.stream().anyMatch(sources -> !sources.problems().isEmpty())) {
-                return ExitCode.SOME_FAILED;
+            List<Sources.Problem> problems =
+                    all.stream().flatMap(sources -> sources.problems().stream()).toList();
+            if (!problems.isEmpty()) {
+                return refuse(problems);
             }
             if (pages != null) {
                 ReportFolder.begin(pages);
@@ -72,9 +76,19 @@ final class BookRun {
             index(loaded.book());
             return worst;
         } catch (DiagnosedException e) {
-            e.diagnostics().forEach(remark -> terminal.err().println(remark.print(name)));
-            return ExitCode.SOME_FAILED;
+            return refuse(e.diagnostics().stream()
+                    .map(remark -> new Sources.Problem(name, remark))
+                    .toList());
         }
+    }
+
+    private ExitCode refuse(List<Sources.Problem> problems) {
+        if (words.has(FileOptions.JSON)) {
+            new BookLines(MARK).wrong(problems, terminal);
+        } else {
+            problems.forEach(problem -> terminal.remark(problem.input(), problem.diagnostic()));
+        }
+        return ExitCode.SOME_FAILED;
     }
 
     private void index(Book book) throws DiagnosedException {
@@ -112,11 +126,7 @@ final class BookRun {
                     Selection.ALL,
                     InputStream.nullInputStream(),
                     file -> beside.getOrDefault(file, Wanted.Beside.NOTHING));
-            Sources sources = Sources.find(wanted, folder);
-            sources.problems()
-                    .forEach(problem ->
-                            terminal.err().println(problem.diagnostic().print(problem.input())));
-            all.add(sources);
+            all.add(Sources.find(wanted, folder));
         }
         return all;
     }
@@ -145,7 +155,7 @@ final class BookRun {
 
     private Report report(LoadedBook.Planned planned) {
         return words.has(FileOptions.JSON)
-                ? new JsonReport("mark", false, new EditionLines(planned.entry().folder()))
+                ? new JsonReport(MARK, false, new EditionLines(planned.entry().folder()))
                 : new MarkReport(MarkReport.Written.SCORES, false, true);
     }
 

@@ -9,6 +9,7 @@ import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 
@@ -17,38 +18,48 @@ final class FileOptions {
 
     static final String PIPE = "-";
     static final CommandOption<Path> OUT = new CommandOption<>(
-            "out", "DIR", "Folder for the results, under the names of their files.", new ResultFolder());
-    static final CommandOption<Boolean> IN_PLACE =
-            CommandOption.flag("in-place", "Put each result in place of its file, instead of --out.");
+                    "out", "DIR", "Folder for the results, under the names of their files.", new ResultFolder())
+            .in(OptionGroup.PLACE);
+    static final CommandOption<Boolean> IN_PLACE = CommandOption.flag(
+                    "in-place", "Put each result in place of its file, instead of --out.")
+            .in(OptionGroup.PLACE);
     static final CommandOption<Integer> THREADS = new CommandOption<>(
-            "threads",
-            "N",
-            "How many files to work on at a time; as many as there are processors if not given.",
-            new WholeNumber(1, 64));
+                    "threads",
+                    "N",
+                    "How many files to work on at a time; as many as there are processors if not given.",
+                    new WholeNumber(1, 64))
+            .in(OptionGroup.RUN);
     static final CommandOption<List<PathPattern>> INCLUDE = new CommandOption<>(
-            "include",
-            "LIST",
-            "Of folders and patterns only scores like one of these patterns, with commas between: of names (a*), or with"
-                    + " a slash of paths below the folder (waltzes/**).",
-            new NamePatterns());
+                    "include",
+                    "LIST",
+                    "Of folders and patterns only scores like one of these patterns, with commas between: of names (a*), or with"
+                            + " a slash of paths below the folder (waltzes/**).",
+                    new NamePatterns())
+            .in(OptionGroup.MARKED);
     static final CommandOption<List<PathPattern>> EXCLUDE = new CommandOption<>(
-            "exclude",
-            "LIST",
-            "Of folders and patterns no scores like one of these patterns, and none in folders of such names.",
-            new NamePatterns());
+                    "exclude",
+                    "LIST",
+                    "Of folders and patterns no scores like one of these patterns, and none in folders of such names.",
+                    new NamePatterns())
+            .in(OptionGroup.MARKED);
     static final CommandOption<Selection.Share> SHARD = new CommandOption<>(
-            "shard",
-            "K/N",
-            "Only the Kth of N shares of the scores, by a hash of where their results go below --out; the same whatever"
-                    + " else is done.",
-            new ShareReader());
+                    "shard",
+                    "K/N",
+                    "Only the Kth of N shares of the scores, by a hash of where their results go below --out; the same whatever"
+                            + " else is done.",
+                    new ShareReader())
+            .in(OptionGroup.MARKED);
     static final CommandOption<Boolean> JSON = CommandOption.flag(
-            "json", "Print one object a line about each score, then one about the run, in place of text.");
-    static final CommandOption<Boolean> QUIET =
-            CommandOption.flag("quiet", "Print errors and warnings, but no notes, lines about tunes and totals.");
+                    "json", "Print one object a line about each score, then one about the run, in place of text.")
+            .in(OptionGroup.RUN);
+    static final CommandOption<Boolean> QUIET = CommandOption.flag(
+                    "quiet", "Print errors and warnings, but no notes, lines about tunes and totals.")
+            .in(OptionGroup.RUN);
 
     static final CommandOption<Boolean> VERBOSE = CommandOption.flag(
-            "verbose", "Print all notes; of many files those about what was assumed are only counted if not given.");
+                    "verbose",
+                    "Print all notes; of many files those about what was assumed are only counted if not given.")
+            .in(OptionGroup.RUN);
 
     /** Options of a command that writes no score. */
     static final List<CommandOption<?>> READING = List.of(INCLUDE, EXCLUDE, THREADS, QUIET, VERBOSE);
@@ -154,14 +165,19 @@ final class FileOptions {
         }
     }
 
-    /** Refuses a line without files, or with a pipe beside them. */
-    static void requireInput(CommandWords words) throws UsageException {
+    /** Refuses a line that asks for more and for less to be told. */
+    static void requireOneWayToTell(CommandWords words) throws UsageException {
         if (words.has(QUIET) && words.has(VERBOSE)) {
             throw new UsageException("--quiet and --verbose exclude each other.");
         }
         if (words.has(JSON) && words.has(VERBOSE)) {
             throw new UsageException("--json holds all notes: --verbose adds none.%n  Maybe leave it out.".formatted());
         }
+    }
+
+    /** Refuses a line without files, or with a pipe beside them. */
+    static void requireInput(CommandWords words) throws UsageException {
+        requireOneWayToTell(words);
         if (words.rest().isEmpty()) {
             throw new UsageException("No file or folder is named.");
         }

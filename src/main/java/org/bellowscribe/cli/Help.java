@@ -1,6 +1,8 @@
 package org.bellowscribe.cli;
 
+import java.util.List;
 import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.OptionList;
 
 /** The help, made from the commands and their options. */
 final class Help {
@@ -28,12 +30,12 @@ final class Help {
         HelpPage page = new HelpPage();
         page.line(("bellowscribe " + command.name() + " " + command.usage()).strip());
         page.indented(command.summary());
-        if (!command.options().isEmpty()) {
-            page.heading("Options");
-        }
-        for (CommandOption<?> option : command.options()) {
-            page.entry(option.label(), option.help());
-        }
+        page.labels(command.options().stream().map(CommandOption::label).toList());
+        OptionList.headed(command.options()).forEach((heading, options) -> {
+            page.heading(heading);
+            options.forEach(option -> page.entry(option.label(), option.help()));
+        });
+        page.labels(List.of());
         command.addTo(page);
         return page.paragraph(HelpPage.EXIT_CODES).paragraph(HelpPage.CAUTION).text();
     }

@@ -23,19 +23,9 @@ final class HelpPage {
     private static final int WIDTH = 100;
     private static final int LABEL = 26;
     private static final int GAP = 2;
-    private static final TextStyle LABELS = TextStyle.builder()
-            .setLeftPad(GAP)
-            .setMinWidth(LABEL)
-            .setMaxWidth(LABEL)
-            .setScalable(false)
-            .get();
-    private static final TextStyle MEANINGS = TextStyle.builder()
-            .setLeftPad(GAP)
-            .setMaxWidth(WIDTH - LABEL - 2 * GAP)
-            .get();
-
     private final StringBuilder text = new StringBuilder();
     private final List<List<String>> entries = new ArrayList<>();
+    private int label = LABEL;
 
     /** Adds a line as it is. */
     HelpPage line(String line) {
@@ -69,6 +59,13 @@ final class HelpPage {
         return this;
     }
 
+    /** Makes the first columns of the tables that follow wide enough for labels, so that all are alike. */
+    HelpPage labels(List<String> labels) {
+        endTable();
+        label = Math.max(LABEL, labels.stream().mapToInt(String::length).max().orElse(0));
+        return this;
+    }
+
     /** Adds a line of a table. */
     HelpPage entry(String label, String meaning) {
         entries.add(List.of(label, meaning));
@@ -79,7 +76,17 @@ final class HelpPage {
         if (!entries.isEmpty()) {
             List<List<String>> rows = List.copyOf(entries);
             entries.clear();
-            TableDefinition table = TableDefinition.from("", List.of(LABELS, MEANINGS), List.of("", ""), rows);
+            TextStyle labels = TextStyle.builder()
+                    .setLeftPad(GAP)
+                    .setMinWidth(label)
+                    .setMaxWidth(label)
+                    .setScalable(false)
+                    .get();
+            TextStyle meanings = TextStyle.builder()
+                    .setLeftPad(GAP)
+                    .setMaxWidth(WIDTH - label - 2 * GAP)
+                    .get();
+            TableDefinition table = TableDefinition.from("", List.of(labels, meanings), List.of("", ""), rows);
             write(page -> page.appendTable(table));
         }
     }

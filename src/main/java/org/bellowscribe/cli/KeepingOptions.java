@@ -7,20 +7,25 @@ import org.bellowscribe.batch.Selection;
 import org.bellowscribe.batch.ledger.Ledger;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 
 /** What to do with results that stand already. */
 final class KeepingOptions {
 
     static final CommandOption<Boolean> FORCE = CommandOption.flag(
-            "force",
-            "Mark all tunes anew; if not given, only those whose score, pins, options or files of options changed.");
-    static final CommandOption<Boolean> DRY_RUN =
-            CommandOption.flag("dry-run", "Say what would be written and why; write nothing.");
+                    "force",
+                    "Mark all tunes anew; if not given, only those whose score, pins, options or files of options changed.")
+            .in(OptionGroup.RUN);
+    static final CommandOption<Boolean> DRY_RUN = CommandOption.flag(
+                    "dry-run", "Say what would be written and why; write nothing.")
+            .in(OptionGroup.RUN);
     static final CommandOption<Boolean> CHECK = CommandOption.flag(
-            "check", "Write nothing, and end with exit code 1 if a result is not what it would be today.");
-    static final CommandOption<Boolean> DIFF =
-            CommandOption.flag("diff", "Say under each tune which marks are others than in the result before.");
+                    "check", "Write nothing, and end with exit code 1 if a result is not what it would be today.")
+            .in(OptionGroup.RUN);
+    static final CommandOption<Boolean> DIFF = CommandOption.flag(
+                    "diff", "Say under each tune which marks are others than in the result before.")
+            .in(OptionGroup.RUN);
 
     static final List<CommandOption<?>> ALL = List.of(FORCE, DRY_RUN, CHECK, DIFF);
 

@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.NumberOr;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.marking.KeyChoice;
@@ -14,19 +15,22 @@ import org.bellowscribe.theory.KeyName;
 final class KeyOptions {
 
     private static final CommandOption<OptionalInt> TRANSPOSE = new CommandOption<>(
-            "transpose",
-            "N|auto",
-            "Write the score N semitones higher, lower if negative; auto: in the nearest key that can be played.",
-            new NumberOr("auto", new WholeNumber(-KeyChoice.MOST_SEMITONES, KeyChoice.MOST_SEMITONES)));
+                    "transpose",
+                    "N|auto",
+                    "Write the score N semitones higher, lower if negative; auto: in the nearest key that can be played.",
+                    new NumberOr("auto", new WholeNumber(-KeyChoice.MOST_SEMITONES, KeyChoice.MOST_SEMITONES)))
+            .in(OptionGroup.PLAYED);
     private static final CommandOption<Boolean> KEEP_NOTES = CommandOption.flag(
-            "keep-notes", "With --transpose: leave the notes of the sheet, and say which key sounds.");
+                    "keep-notes", "With --transpose: leave the notes of the sheet, and say which key sounds.")
+            .in(OptionGroup.PLAYED);
 
     private static final CommandOption<KeyName> KEY = new CommandOption<>(
-            "key",
-            "KEY",
-            "Write the score in this key, in the nearest octave that can be played: a tonic such as G or Bb, alone or with"
-                    + " the mode of the tune.",
-            KeyOptions::key);
+                    "key",
+                    "KEY",
+                    "Write the score in this key, in the nearest octave that can be played: a tonic such as G or Bb, alone or with"
+                            + " the mode of the tune.",
+                    KeyOptions::key)
+            .in(OptionGroup.PLAYED);
 
     static final List<CommandOption<?>> ALL = List.of(TRANSPOSE, KEY, KEEP_NOTES);
 

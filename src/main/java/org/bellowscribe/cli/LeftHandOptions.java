@@ -5,6 +5,7 @@ import org.bellowscribe.accompaniment.PatternChoice;
 import org.bellowscribe.accompaniment.pattern.PatternLibrary;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
 import org.bellowscribe.marking.LeftHandChoice;
@@ -17,22 +18,25 @@ final class LeftHandOptions {
     private static final String SHEET = "sheet";
 
     static final CommandOption<List<PatternChoice.Named>> PATTERN = new CommandOption<>(
-            "pattern",
-            "LIST",
-            "Patterns of the left hand, ids or files with commas between; before one may stand a time (3/4=) or measures"
-                    + " (17-24=) for which it holds. As the manner says or by time and tempo if not given.",
-            new PatternList());
+                    "pattern",
+                    "LIST",
+                    "Patterns of the left hand, ids or files with commas between; before one may stand a time (3/4=) or measures"
+                            + " (17-24=) for which it holds. As the manner says or by time and tempo if not given.",
+                    new PatternList())
+            .in(OptionGroup.PLAYED);
     static final CommandOption<String> LEFT_HAND_PART = CommandOption.text(
-            "left-hand-part",
-            "NAME|ID|N",
-            "The part, in it the lowest staff, that has the left hand written out: a note alone is a bass, notes together"
-                    + " are a chord. If not given, patterns and harmony decide.");
+                    "left-hand-part",
+                    "NAME|ID|N",
+                    "The part, in it the lowest staff, that has the left hand written out: a note alone is a bass, notes together"
+                            + " are a chord. If not given, patterns and harmony decide.")
+            .in(OptionGroup.PLAYED);
     static final CommandOption<List<String>> WRITTEN = new CommandOption<>(
-            "written-left-hand",
-            "LIST",
-            "part: add a part in the bass clef with the notes that the left hand sounds; sheet: write them as a score of"
-                    + " their own, NAME.left-hand.musicxml; or part,sheet.",
-            new WordList(List.of(PART, SHEET)));
+                    "written-left-hand",
+                    "LIST",
+                    "part: add a part in the bass clef with the notes that the left hand sounds; sheet: write them as a score of"
+                            + " their own, NAME.left-hand.musicxml; or part,sheet.",
+                    new WordList(List.of(PART, SHEET)))
+            .in(OptionGroup.PRINTED);
 
     private LeftHandOptions() {}
 

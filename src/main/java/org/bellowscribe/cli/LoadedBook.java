@@ -4,14 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.bellowscribe.batch.EditionJobs;
+import org.bellowscribe.batch.KeyInReach;
 import org.bellowscribe.book.Book;
 import org.bellowscribe.book.BookFile;
 import org.bellowscribe.book.BookInstrument;
 import org.bellowscribe.book.BookTune;
+import org.bellowscribe.book.Wish;
 import org.bellowscribe.definition.DefinitionFile;
 import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.diagnostic.Diagnostic;
@@ -28,6 +33,14 @@ import org.bellowscribe.instrument.file.InstrumentLibrary;
  * @param editions one for each of its instruments
  */
 record LoadedBook(Book book, List<Planned> editions) {
+
+    private static final String KEY = "key";
+
+    /** Finds what is wrong beyond what every run looks at. */
+    @FunctionalInterface
+    private interface Check {
+        Collection<Diagnostic> problems(Book book, List<Planned> editions);
+    }
 
     /**
      * An edition to be made.
@@ -55,6 +68,19 @@ record LoadedBook(Book book, List<Planned> editions) {
      * @throws DiagnosedException with line and column, naming all that is wrong with it
      */
     static LoadedBook of(Path file, boolean record) throws DiagnosedException {
+        return load(file, record, (book, editions) -> List.of());
+    }
+
+    /**
+     * Loads a book file, and asks the scores too whether they can be in the keys that it names.
+     *
+     * @throws DiagnosedException with line and column, naming all that is wrong with it
+     */
+    static LoadedBook checked(Path file) throws DiagnosedException {
+        return load(file, false, LoadedBook::unreachable);
+    }
+
+    private static LoadedBook load(Path file, boolean record, Check further) throws DiagnosedException {
         Path folder = Objects.requireNonNullElse(file.getParent(), Path.of(""));
         BookFile.Examined examined = read(file);
         BookScores scores = new BookScores(folder.resolve(examined.book().folder()));
@@ -65,6 +91,7 @@ record LoadedBook(Book book, List<Planned> editions) {
         List<Diagnostic> problems = new ArrayList<>(examined.problems());
         problems.addAll(scores.problems());
         problems.addAll(settings.problems());
+        problems.addAll(further.problems(book, editions));
         if (!problems.isEmpty()) {
             problems.sort(Comparator.comparingInt(
                             (Diagnostic problem) -> problem.place().line())
@@ -72,6 +99,26 @@ record LoadedBook(Book book, List<Planned> editions) {
             throw new DiagnosedException(problems);
         }
         return new LoadedBook(book, editions);
+    }
+
+    private static Collection<Diagnostic> unreachable(Book book, List<Planned> editions) {
+        KeyInReach keys = new KeyInReach();
+        Set<Diagnostic> problems = new LinkedHashSet<>();
+        for (Planned edition : editions) {
+            for (PlannedTune tune : edition.tunes()) {
+                Diagnostic objection = keys.objection(tune.file(), tune.plan().settings());
+                Wish key = book.wishes(edition.entry(), tune.entry()).get(KEY);
+                if (objection != null && key != null) {
+                    problems.add(new Diagnostic(
+                            objection.severity(),
+                            DiagnosticCode.BAD_DEFINITION,
+                            key.place(),
+                            "%s: %s".formatted(tune.entry().file(), objection.text()),
+                            objection.advice()));
+                }
+            }
+        }
+        return problems;
     }
 
     private static List<Planned> planned(

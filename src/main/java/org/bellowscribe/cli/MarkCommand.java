@@ -64,7 +64,7 @@ final class MarkCommand implements Command {
         }
         MarkRun run = MarkRun.plan(words, terminal);
         if (words.has(SettingsOption.PRINT_SETTINGS)) {
-            return PrintedSettings.print(words, run.plans(), run.sources(), terminal);
+            return PrintedSettings.print(run, terminal);
         }
         Keeping keeping = run.keeping();
         return run.run(keeping, report(run, keeping), terminal);

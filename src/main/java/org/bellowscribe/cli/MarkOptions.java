@@ -8,6 +8,8 @@ import org.bellowscribe.cli.option.Choice;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.OptionGroup;
+import org.bellowscribe.cli.option.OptionList;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.instrument.Bellows;
@@ -29,43 +31,50 @@ final class MarkOptions {
     private static final String PERCENT = "percent";
 
     private static final CommandOption<LibraryEntry> INSTRUMENT = new CommandOption<>(
-            "instrument",
-            "ID|FILE",
-            "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID),
-            new LibraryName<>(InstrumentLibrary.library()));
+                    "instrument",
+                    "ID|FILE",
+                    "The instrument; %s if not given.".formatted(InstrumentLibrary.DEFAULT_ID),
+                    new LibraryName<>(InstrumentLibrary.library()))
+            .in(OptionGroup.PLAYED);
     private static final CommandOption<List<String>> MARKS = new CommandOption<>(
-            "marks",
-            "LIST",
-            "The marks to print, with commas between; %s if not given. They change nothing of what is played."
-                    .formatted(String.join(", ", Annotators.defaultIds())),
-            new MarkNames());
+                    "marks",
+                    "LIST",
+                    "The marks to print, with commas between; %s if not given. They change nothing of what is played."
+                            .formatted(String.join(", ", Annotators.defaultIds())),
+                    new MarkNames())
+            .in(OptionGroup.PRINTED);
     private static final CommandOption<Played> PLAY = new CommandOption<>(
-            "play",
-            "LIST",
-            "What is played, with commas between; all if not given. Without air the air button is left alone.",
-            new PlayedReader());
+                    "play",
+                    "LIST",
+                    "What is played, with commas between; all if not given. Without air the air button is left alone.",
+                    new PlayedReader())
+            .in(OptionGroup.PLAYED);
     static final CommandOption<Manner> MANNER = new CommandOption<>(
-            "manner",
-            "ID|FILE",
-            "The manner of playing: what each rule charges; if not given, the one that is usual on the instrument, most"
-                    + " often %s.".formatted(MannerLibrary.DEFAULT_ID),
-            new LibraryName<>(MannerLibrary.library()));
+                    "manner",
+                    "ID|FILE",
+                    "The manner of playing: what each rule charges; if not given, the one that is usual on the instrument, most"
+                            + " often %s.".formatted(MannerLibrary.DEFAULT_ID),
+                    new LibraryName<>(MannerLibrary.library()))
+            .in(OptionGroup.PLAYED);
     private static final CommandOption<Times> TIMES = CommandOption.choice(
-            "times",
-            "again (if not given): good for playing again and again; once: the bellows are reset in between.",
-            new Choice<Times>().or("again", Times.AGAIN).or("once", Times.ONCE));
+                    "times",
+                    "again (if not given): good for playing again and again; once: the bellows are reset in between.",
+                    new Choice<Times>().or("again", Times.AGAIN).or("once", Times.ONCE))
+            .in(OptionGroup.PLAYED);
     private static final CommandOption<Integer> BELLOWS_MARGIN = new CommandOption<>(
-            "bellows-margin",
-            "PERCENT",
-            "For bellows that leak or are very small: so much more air for every note, and so much of the stroke unused;"
-                    + " 0 if not given.",
-            new WholeNumber(0, BellowsMargin.MOST, PERCENT));
+                    "bellows-margin",
+                    "PERCENT",
+                    "For bellows that leak or are very small: so much more air for every note, and so much of the stroke unused;"
+                            + " 0 if not given.",
+                    new WholeNumber(0, BellowsMargin.MOST, PERCENT))
+            .in(OptionGroup.PLAYED);
     /** Its limits are those of the instrument. */
     private static final CommandOption<String> START_OPEN = CommandOption.text(
-            "start-open",
-            "PERCENT",
-            "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
-                    + " (8 to 92 on the usual box); where it is cheapest if not given.");
+                    "start-open",
+                    "PERCENT",
+                    "How far open the bellows are at the start, of the whole stroke, but for the ends, which are kept in reserve"
+                            + " (8 to 92 on the usual box); where it is cheapest if not given.")
+            .in(OptionGroup.PLAYED);
 
     /** What says how a score was marked. */
     static final List<CommandOption<?>> HOW_MARKED = List.of(
@@ -83,7 +92,7 @@ final class MarkOptions {
     static List<CommandOption<?>> all() {
         List<CommandOption<?>> all = new ArrayList<>(ofTunes());
         all.addAll(ofRuns());
-        return all;
+        return OptionList.inOrder(all);
     }
 
     /** Returns those that are about a run as a whole. */

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.bellowscribe.batch.MarkPlan;
 import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.batch.Source;
+import org.bellowscribe.batch.Sources;
 import org.bellowscribe.batch.Wanted;
 import org.bellowscribe.batch.ledger.ContentHash;
 import org.bellowscribe.batch.ledger.Ledger;
@@ -92,6 +93,15 @@ final class MarkPlans {
         Set<Path> all = new TreeSet<>(definitions);
         all.addAll(files.paths());
         return all;
+    }
+
+    /**
+     * Returns what settings files say of tunes that are not there, as far as that can be known.
+     *
+     * @param asked the folders that were asked for as a whole
+     */
+    List<Sources.Problem> strayExceptions(List<Path> asked) {
+        return StrayExceptions.remarks(files.unused(), asked, byFile.keySet());
     }
 
     /** Returns where the value of each option for a score comes from that is given; a null file is the line. */

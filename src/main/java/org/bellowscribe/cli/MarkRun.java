@@ -2,6 +2,7 @@ package org.bellowscribe.cli;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 import org.bellowscribe.batch.Jobs;
 import org.bellowscribe.batch.Keeping;
@@ -20,12 +21,14 @@ import org.jspecify.annotations.Nullable;
  * @param plans how each tune is marked
  * @param sources the tunes
  * @param pages where pages to look at go; null if none are wanted
+ * @param stray what settings files say of tunes that are not there
  */
 record MarkRun(
         CommandWords words,
         MarkPlans plans,
         Sources sources,
-        @Nullable ReportFolder pages) {
+        @Nullable ReportFolder pages,
+        List<Sources.Problem> stray) {
 
     /**
      * Reads settings and finds the scores.
@@ -38,7 +41,10 @@ record MarkRun(
         Sources sources = find(words, plans, terminal);
         plans.require();
         SteeringOptions.requireOneTune(words, sources.found().size());
-        return new MarkRun(words, plans, sources, ReportOptions.folder(words, sources.found()));
+        boolean asksForNotes = words.has(FileOptions.JSON) || !words.has(FileOptions.QUIET);
+        List<Path> asked = asksForNotes ? StrayExceptions.folders(words) : List.of();
+        return new MarkRun(
+                words, plans, sources, ReportOptions.folder(words, sources.found()), plans.strayExceptions(asked));
     }
 
     private static Sources find(CommandWords words, MarkPlans plans, Terminal terminal) throws UsageException {
@@ -60,7 +66,7 @@ record MarkRun(
 
     /** Returns this run of some of its scores only, and without what is wrong with its inputs. */
     MarkRun only(Set<Path> scores) {
-        return new MarkRun(words, plans, sources.only(scores), pages);
+        return new MarkRun(words, plans, sources.only(scores), pages, List.of());
     }
 
     /** Returns what becomes of results that stand already. */
@@ -79,6 +85,7 @@ record MarkRun(
                 .run(
                         report,
                         told -> new BatchRun(words, sources, terminal)
+                                .telling(stray)
                                 .run(Jobs.mark(source -> plans.of(source).with(pages), keeping), told));
         Diagnostic trouble = keeping.tidy();
         if (trouble != null) {

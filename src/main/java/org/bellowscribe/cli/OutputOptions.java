@@ -8,6 +8,7 @@ import org.bellowscribe.batch.Outputs;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.LibraryName;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.difficulty.grading.Grading;
 import org.bellowscribe.difficulty.grading.GradingLibrary;
@@ -15,30 +16,36 @@ import org.bellowscribe.difficulty.grading.GradingLibrary;
 /** What {@code mark} writes or tells besides the marked score. */
 final class OutputOptions {
 
-    static final CommandOption<Boolean> RECORD =
-            CommandOption.flag("record", "Write every decision beside the score, as data: NAME.record.json.");
+    static final CommandOption<Boolean> RECORD = CommandOption.flag(
+                    "record", "Write every decision beside the score, as data: NAME.record.json.")
+            .in(OptionGroup.BESIDES);
 
     static final CommandOption<Boolean> WORDS = CommandOption.flag(
-            "words",
-            "Write each tune in words beside the score, a line a note, in the language of the style: NAME.txt.");
+                    "words",
+                    "Write each tune in words beside the score, a line a note, in the language of the style: NAME.txt.")
+            .in(OptionGroup.BESIDES);
 
     static final CommandOption<Boolean> DRAWING = CommandOption.flag(
-            "drawing",
-            "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
-                    .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()));
+                    "drawing",
+                    "Draw beside the score, for print: what the bellows do (NAME%s) and which buttons are used how often (NAME%s)."
+                            .formatted(Beside.BELLOWS.ending(), Beside.BUTTONS.ending()))
+            .in(OptionGroup.BESIDES);
 
     static final CommandOption<Boolean> MIDI = CommandOption.flag(
-            "midi",
-            "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s; with --stages each stage too."
-                    .formatted(Beside.SOUND.ending()));
+                    "midi",
+                    "Write beside the score how it sounds, with every repeat and a measure counted in: NAME%s; with --stages each stage too."
+                            .formatted(Beside.SOUND.ending()))
+            .in(OptionGroup.BESIDES);
 
-    private static final CommandOption<Boolean> DIFFICULTY =
-            CommandOption.flag("difficulty", "Print under each tune how difficult it is and why, term by term.");
+    private static final CommandOption<Boolean> DIFFICULTY = CommandOption.flag(
+                    "difficulty", "Print under each tune how difficult it is and why, term by term.")
+            .in(OptionGroup.BESIDES);
     private static final CommandOption<Grading> GRADING = new CommandOption<>(
-            "grading",
-            "ID|FILE",
-            "What the terms of difficulty weigh; %s if not given.".formatted(GradingLibrary.DEFAULT_ID),
-            new LibraryName<>(GradingLibrary.library()));
+                    "grading",
+                    "ID|FILE",
+                    "What the terms of difficulty weigh; %s if not given.".formatted(GradingLibrary.DEFAULT_ID),
+                    new LibraryName<>(GradingLibrary.library()))
+            .in(OptionGroup.BESIDES);
 
     /** What is written beside a score, so that it needs a folder. */
     static final List<CommandOption<?>> BESIDE = List.of(RECORD, WORDS, DRAWING, MIDI, SteeringOptions.ALTERNATIVES);

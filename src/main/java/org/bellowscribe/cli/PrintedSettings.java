@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.bellowscribe.batch.Source;
 import org.bellowscribe.batch.Sources;
 import org.bellowscribe.cli.option.CommandOption;
@@ -19,11 +20,11 @@ final class PrintedSettings {
     private PrintedSettings() {}
 
     /** Prints them, tunes for which the same holds together. */
-    static ExitCode print(CommandWords words, MarkPlans plans, Sources sources, Terminal terminal)
-            throws UsageException {
+    static ExitCode print(MarkRun run, Terminal terminal) throws UsageException {
+        Sources sources = run.sources();
         Map<List<String>, List<String>> tunes = new LinkedHashMap<>();
         for (Source source : sources.found()) {
-            tunes.computeIfAbsent(lines(words, plans.origins(source.file())), any -> new ArrayList<>())
+            tunes.computeIfAbsent(lines(run.words(), run.plans().origins(source.file())), any -> new ArrayList<>())
                     .add(PlainText.line(source.shown()));
         }
         tunes.forEach((lines, names) -> {
@@ -32,7 +33,8 @@ final class PrintedSettings {
             lines.forEach(terminal.out()::println);
         });
         terminal.out().println("What is not named is as mark --help says.");
-        sources.problems().forEach(problem -> terminal.remark(problem.input(), problem.diagnostic()));
+        Stream.concat(sources.problems().stream(), run.stray().stream())
+                .forEach(problem -> terminal.remark(problem.input(), problem.diagnostic()));
         return sources.problems().isEmpty() ? ExitCode.ALL_DONE : ExitCode.SOME_FAILED;
     }
 

@@ -8,6 +8,7 @@ import org.bellowscribe.batch.Source;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.jspecify.annotations.Nullable;
@@ -18,17 +19,19 @@ final class ReportOptions {
     private static final int MOST_REASONS = 1000;
 
     static final CommandOption<Path> REPORT = new CommandOption<>(
-            "report",
-            "DIR",
-            "Write a page for each tune to look at and listen to, and an index of them; without --out nothing else is"
-                    + " written.",
-            new FilePath());
+                    "report",
+                    "DIR",
+                    "Write a page for each tune to look at and listen to, and an index of them; without --out nothing else is"
+                            + " written.",
+                    new FilePath())
+            .in(OptionGroup.BESIDES);
     static final CommandOption<Integer> REASONS = new CommandOption<>(
-            "report-reasons",
-            "N",
-            "With --report: of N notes of each tune say what every other way to play them would cost, those with air"
-                    + " first; none if not given.",
-            new WholeNumber(0, MOST_REASONS));
+                    "report-reasons",
+                    "N",
+                    "With --report: of N notes of each tune say what every other way to play them would cost, those with air"
+                            + " first; none if not given.",
+                    new WholeNumber(0, MOST_REASONS))
+            .in(OptionGroup.BESIDES);
 
     static final List<CommandOption<?>> ALL = List.of(REPORT, REASONS);
 

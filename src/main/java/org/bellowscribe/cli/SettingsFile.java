@@ -43,10 +43,12 @@ record SettingsFile(Path path, boolean isRoot, Map<String, String> options, List
     /**
      * What holds for some tunes only.
      *
-     * @param pattern their paths below the folder, or their names
+     * @param file their paths below the folder, or their names, as it is written
+     * @param pattern the same
      * @param options values of options by their names
+     * @param place where it stands in the file
      */
-    record Exceptions(PathPattern pattern, Map<String, String> options) {}
+    record Exceptions(String file, PathPattern pattern, Map<String, String> options, Place place) {}
 
     /**
      * Reads a file.
@@ -71,19 +73,20 @@ record SettingsFile(Path path, boolean isRoot, Map<String, String> options, List
                 remarks.stream().map(remark -> remark.print(path.toString())).toList()));
     }
 
-    /** Returns the options for a score below the folder, by their names. */
-    Map<String, String> of(Path score) {
-        Map<String, String> all = new LinkedHashMap<>(options);
-        Path folder = path.toAbsolutePath().normalize().getParent();
-        Path relative = folder == null
-                ? score
-                : folder.relativize(score.toAbsolutePath().normalize());
-        for (Exceptions each : tunes) {
-            if (each.pattern().matches(relative)) {
-                all.putAll(each.options());
-            }
-        }
-        return all;
+    /** Returns what holds for a score below the folder and not for all. */
+    List<Exceptions> exceptions(Path score) {
+        Path relative = below(score);
+        return tunes.stream().filter(each -> each.pattern().matches(relative)).toList();
+    }
+
+    /** Returns the path of a score below the folder. */
+    Path below(Path score) {
+        return folder().relativize(score.toAbsolutePath().normalize());
+    }
+
+    /** Returns the folder. */
+    Path folder() {
+        return path.toAbsolutePath().normalize().resolveSibling("");
     }
 
     /** Reads the elements of one file. */
@@ -95,7 +98,8 @@ record SettingsFile(Path path, boolean isRoot, Map<String, String> options, List
             List<Exceptions> tunes = new ArrayList<>();
             for (DefinitionElement tune : root.children("tune")) {
                 try {
-                    tunes.add(new Exceptions(PathPattern.of(tune.required(FILE)), options(tune, FILE, wrong)));
+                    String file = tune.required(FILE);
+                    tunes.add(new Exceptions(file, PathPattern.of(file), options(tune, FILE, wrong), tune.place()));
                 } catch (PatternSyntaxException e) {
                     wrong.add(error(
                             tune.place(),

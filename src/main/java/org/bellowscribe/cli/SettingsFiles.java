@@ -3,7 +3,9 @@ package org.bellowscribe.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +21,8 @@ final class SettingsFiles {
 
     private final List<CommandOption<?>> known;
     private final Map<Path, Optional<SettingsFile>> byFolder = new HashMap<>();
-    private final Map<Path, List<SettingsFile>> chains = new HashMap<>();
+    private final Map<Path, List<SettingsFile>> chains = new LinkedHashMap<>();
+    private final Set<SettingsFile.Exceptions> used = Collections.newSetFromMap(new IdentityHashMap<>());
 
     /**
      * Creates it.
@@ -42,9 +45,25 @@ final class SettingsFiles {
     Map<String, Value> of(Path score) throws UsageException {
         Map<String, Value> values = new LinkedHashMap<>();
         for (SettingsFile file : above(score)) {
-            file.of(score).forEach((name, text) -> values.putIfAbsent(name, new Value(text, file.path())));
+            Map<String, String> texts = new LinkedHashMap<>(file.options());
+            for (SettingsFile.Exceptions each : file.exceptions(score)) {
+                texts.putAll(each.options());
+                used.add(each);
+            }
+            texts.forEach((name, text) -> values.putIfAbsent(name, new Value(text, file.path())));
         }
         return values;
+    }
+
+    /** Returns each file that was found with what it says of tunes and holds for none of the scores that were asked about. */
+    Map<SettingsFile, List<SettingsFile.Exceptions>> unused() {
+        Map<SettingsFile, List<SettingsFile.Exceptions>> unused = new LinkedHashMap<>();
+        chains.values().stream().flatMap(List::stream).distinct().forEach(file -> {
+            List<SettingsFile.Exceptions> rest =
+                    file.tunes().stream().filter(each -> !used.contains(each)).toList();
+            unused.put(file, rest);
+        });
+        return unused;
     }
 
     private List<SettingsFile> above(Path score) throws UsageException {

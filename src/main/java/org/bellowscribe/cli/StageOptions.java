@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WordList;
 import org.bellowscribe.exercise.ChangeTimes;
@@ -23,36 +24,41 @@ final class StageOptions {
     private static final String PARTS = "parts";
 
     static final CommandOption<List<String>> STAGES = new CommandOption<>(
-            "stages",
-            "LIST",
-            "Sheets for the stages of learning beside the score, NAME.STAGE.musicxml, all from one decision; with commas"
-                    + " between: %s.".formatted(summaries()),
-            new WordList(Arrays.stream(Stage.values()).map(Stage::id).toList()));
+                    "stages",
+                    "LIST",
+                    "Sheets for the stages of learning beside the score, NAME.STAGE.musicxml, all from one decision; with commas"
+                            + " between: %s.".formatted(summaries()),
+                    new WordList(Arrays.stream(Stage.values()).map(Stage::id).toList()))
+            .in(OptionGroup.BESIDES);
     static final CommandOption<SortedMap<Stage, Integer>> TEMPO = new CommandOption<>(
-            "stage-tempo",
-            "LIST",
-            "The tempo of the stages in percent of that of the tune: 75 for all but as-played, right-hand=50,both=75 for"
-                    + " some; 100 if not given. The air is decided for it.",
-            new StageTempos());
+                    "stage-tempo",
+                    "LIST",
+                    "The tempo of the stages in percent of that of the tune: 75 for all but as-played, right-hand=50,both=75 for"
+                            + " some; 100 if not given. The air is decided for it.",
+                    new StageTempos())
+            .in(OptionGroup.BESIDES);
     static final CommandOption<List<String>> AS = new CommandOption<>(
-            "stages-as",
-            "LIST",
-            "scores (if not given): each stage a score of its own; parts: all as parts of one score,"
-                    + " NAME.stages.musicxml; or scores,parts.",
-            new WordList(List.of(SCORES, PARTS)));
+                    "stages-as",
+                    "LIST",
+                    "scores (if not given): each stage a score of its own; parts: all as parts of one score,"
+                            + " NAME.stages.musicxml; or scores,parts.",
+                    new WordList(List.of(SCORES, PARTS)))
+            .in(OptionGroup.BESIDES);
 
     static final CommandOption<List<String>> EXERCISES = new CommandOption<>(
-            "exercises",
-            "LIST",
-            "Exercises from the tune, NAME.exercises.musicxml: the measure of each air mark, the hardest spots, the left hand"
-                    + " alone. blocked: each several times; mixed: in turn, NAME.exercises-mixed.musicxml; or blocked,mixed.",
-            new WordList(Arrays.stream(Order.values()).map(Order::id).toList()));
+                    "exercises",
+                    "LIST",
+                    "Exercises from the tune, NAME.exercises.musicxml: the measure of each air mark, the hardest spots, the left hand"
+                            + " alone. blocked: each several times; mixed: in turn, NAME.exercises-mixed.musicxml; or blocked,mixed.",
+                    new WordList(Arrays.stream(Order.values()).map(Order::id).toList()))
+            .in(OptionGroup.BESIDES);
 
     static final CommandOption<ChangeTimes> CHANGE_TIMES = new CommandOption<>(
-            "change-times",
-            "FILE",
-            "With --exercises: how long changes of the hand take the pupil, by the stop-watch; an estimate if not given.",
-            new ChangeTimesFile());
+                    "change-times",
+                    "FILE",
+                    "With --exercises: how long changes of the hand take the pupil, by the stop-watch; an estimate if not given.",
+                    new ChangeTimesFile())
+            .in(OptionGroup.BESIDES);
 
     static final List<CommandOption<?>> ALL = List.of(STAGES, TEMPO, AS, EXERCISES, CHANGE_TIMES);
 

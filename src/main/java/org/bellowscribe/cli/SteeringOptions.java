@@ -7,6 +7,7 @@ import org.bellowscribe.annotation.SignedMarks;
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
 import org.bellowscribe.cli.option.FilePath;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 import org.bellowscribe.cli.option.WholeNumber;
 import org.bellowscribe.marking.Steering;
@@ -18,26 +19,31 @@ final class SteeringOptions {
 
     private static final String NO_PINS = "none";
 
-    static final CommandOption<Optional<Path>> PINS = new CommandOption<>(
-            "pins",
-            "FILE|none",
-            "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.",
-            (option, text) -> text.equals(NO_PINS) ? Optional.empty() : Optional.of(new FilePath().read(option, text)));
+    static final CommandOption<Optional<Path>> PINS = new CommandOption<Optional<Path>>(
+                    "pins",
+                    "FILE|none",
+                    "What is fixed in the one tune; NAME.pins.xml beside each score if not given; none: nothing.",
+                    (option, text) ->
+                            text.equals(NO_PINS) ? Optional.empty() : Optional.of(new FilePath().read(option, text)))
+            .in(OptionGroup.PLAYED);
     static final CommandOption<Boolean> KEEP_EDITS = CommandOption.flag(
-            "keep-edits",
-            "Of scores that are marked already, keep every mark that was changed by hand, and put %s behind it; if not given, those that end in it are kept."
-                    .formatted(SignedMarks.SIGN));
+                    "keep-edits",
+                    "Of scores that are marked already, keep every mark that was changed by hand, and put %s behind it; if not given, those that end in it are kept."
+                            .formatted(SignedMarks.SIGN))
+            .in(OptionGroup.PLAYED);
     static final CommandOption<Steering.Question> EXPLAIN = new CommandOption<>(
-            "explain",
-            "MEASURE[:NOTE|:rREST]",
-            "Say of a note, a rest, or of all of a measure, what every other way to play it would cost; without --out"
-                    + " nothing is written.",
-            new QuestionReader());
+                    "explain",
+                    "MEASURE[:NOTE|:rREST]",
+                    "Say of a note, a rest, or of all of a measure, what every other way to play it would cost; without --out"
+                            + " nothing is written.",
+                    new QuestionReader())
+            .in(OptionGroup.BESIDES);
     static final CommandOption<Integer> ALTERNATIVES = new CommandOption<>(
-            "alternatives",
-            "K",
-            "Also write up to K clearly different ways to play each tune, as NAME.2.musicxml and so on.",
-            new WholeNumber(0, Alternatives.MOST));
+                    "alternatives",
+                    "K",
+                    "Also write up to K clearly different ways to play each tune, as NAME.2.musicxml and so on.",
+                    new WholeNumber(0, Alternatives.MOST))
+            .in(OptionGroup.BESIDES);
 
     static final List<CommandOption<?>> ALL = List.of(PINS, KEEP_EDITS, EXPLAIN, ALTERNATIVES);
 

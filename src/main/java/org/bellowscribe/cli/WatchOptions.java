@@ -2,15 +2,17 @@ package org.bellowscribe.cli;
 
 import org.bellowscribe.cli.option.CommandOption;
 import org.bellowscribe.cli.option.CommandWords;
+import org.bellowscribe.cli.option.OptionGroup;
 import org.bellowscribe.cli.option.UsageException;
 
 /** Marking again whenever something is saved. */
 final class WatchOptions {
 
     static final CommandOption<Boolean> WATCH = CommandOption.flag(
-            "watch",
-            "Mark, then wait, and mark again whatever is saved: scores, pins, settings and files that options name;"
-                    + " Ctrl-C ends it.");
+                    "watch",
+                    "Mark, then wait, and mark again whatever is saved: scores, pins, settings and files that options name;"
+                            + " Ctrl-C ends it.")
+            .in(OptionGroup.RUN);
 
     private WatchOptions() {}
 

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.io.UnsupportedEncodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -166,36 +167,38 @@ public final class DefinitionSchema {
                     Place.FILE,
                     "The file has more than %d bytes, the most that are read here.".formatted(MOST_BYTES)));
         }
+        ElementBuilder builder = new ElementBuilder();
         try {
             Compiled known = compiled();
-            ElementBuilder builder = parse(new ByteArrayInputStream(bytes), known.schema(), new ElementBuilder());
+            parse(new ByteArrayInputStream(bytes), known.schema(), builder);
             return new Examined(
                     builder.root(),
                     builder.isRootSound(),
                     SchemaObjection.remarks(builder.objections(), known.forms()));
-        } catch (ElementBuilder.TooDeepException e) {
-            throw new DiagnosedException(
-                    Diagnostic.error(DiagnosticCode.BAD_DEFINITION, place(e), String.valueOf(e.getMessage())));
         } catch (SAXParseException e) {
-            throw new DiagnosedException(notXml(e));
+            throw new DiagnosedException(notXml(bytes, builder, e));
+        } catch (UnsupportedEncodingException e) {
+            throw new DiagnosedException(MalformedXml.error(
+                    Place.line(1, 1),
+                    "The file says that it is written in %s, an encoding not known here.".formatted(e.getMessage()),
+                    "Maybe save it as UTF-8."));
         } catch (SAXException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private static Diagnostic notXml(SAXParseException e) {
+    private static Diagnostic notXml(byte[] file, ElementBuilder parsed, SAXParseException e) {
         String message = String.valueOf(e.getMessage());
+        if (e instanceof ElementBuilder.TooDeepException) {
+            return Diagnostic.error(DiagnosticCode.BAD_DEFINITION, MalformedXml.place(e), message);
+        }
         return message.contains(NO_DOCTYPE)
                 ? Diagnostic.error(
                         DiagnosticCode.BAD_DEFINITION,
-                        place(e),
+                        MalformedXml.place(e),
                         "The file has a DOCTYPE, which is not allowed here.",
                         "Maybe remove the line that begins with <!DOCTYPE.")
-                : Diagnostic.error(DiagnosticCode.NOT_XML, place(e), message);
-    }
-
-    private static Place place(SAXParseException e) {
-        return Place.line(Math.max(0, e.getLineNumber()), Math.max(0, e.getColumnNumber()));
+                : MalformedXml.remark(file, parsed, e);
     }
 
     private static ElementBuilder parse(InputStream stream, @Nullable Schema schema, ElementBuilder builder)

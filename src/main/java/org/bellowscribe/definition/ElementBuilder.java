@@ -139,6 +139,13 @@ final class ElementBuilder extends DefaultHandler {
         return isRootSound;
     }
 
+    /** Returns the innermost element that has begun and not ended; null if there is none. */
+    @Nullable
+    DefinitionElement unclosed() {
+        OpenElement innermost = open.peek();
+        return innermost == null ? null : innermost.close(false);
+    }
+
     /** Returns the root element of a file that was read to its end. */
     DefinitionElement root() {
         if (root == null) {

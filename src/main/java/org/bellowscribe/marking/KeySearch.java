@@ -109,17 +109,11 @@ public final class KeySearch {
      * equally near the cheaper.
      */
     public InKey in(KeyName name) {
-        Key key = tune.measures().get(0).key();
-        if (!name.isReachedFrom(key)) {
-            Diagnostic otherMode = Diagnostic.error(
-                    DiagnosticCode.BAD_VALUE,
-                    Place.FILE,
-                    "The tune is in %s: moved to any key it stays %s, so it is never in %s."
-                            .formatted(key.name(), key.mode().label(), name.text()),
-                    "Maybe %s %s.".formatted(name.tonic(), key.mode().label()));
+        Diagnostic otherMode = otherMode(tune, name);
+        if (otherMode != null) {
             return new InKey(tune, 0, new Outcome.Unplayable(List.of(otherMode)));
         }
-        int up = name.tonic().above(key.tonic());
+        int up = name.tonic().above(tune.measures().get(0).key().tonic());
         if (up == OCTAVE / 2) {
             return cheaper(by(up), by(up - OCTAVE));
         }
@@ -129,6 +123,19 @@ public final class KeySearch {
         }
         InKey other = by(up < OCTAVE / 2 ? up - OCTAVE : up);
         return other.cost() == null ? nearest : other;
+    }
+
+    /** Returns why a tune is never in the key of a name; null if it can be moved there. */
+    public static @Nullable Diagnostic otherMode(Tune tune, KeyName name) {
+        Key key = tune.measures().get(0).key();
+        return name.isReachedFrom(key)
+                ? null
+                : Diagnostic.error(
+                        DiagnosticCode.BAD_VALUE,
+                        Place.FILE,
+                        "The tune is in %s: moved to any key it stays %s, so it is never in %s."
+                                .formatted(key.name(), key.mode().label(), name.text()),
+                        "Maybe %s %s.".formatted(name.tonic(), key.mode().label()));
     }
 
     private static InKey cheaper(InKey up, InKey down) {

@@ -134,6 +134,17 @@ class InputsTest {
     }
 
     @Test
+    void aListThatNamesNothingIsAProblem() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.txt"), "# waltzes\n\n  \n");
+        assertTrue(onlyProblem(find("@" + list)).contains("The list names no score."));
+        Sources piped = find(Selection.ALL, InputStream.nullInputStream(), "@-");
+        assertTrue(onlyProblem(piped).contains("The list names no score."));
+        assertEquals(
+                List.of("Maybe the command that writes it has found none."),
+                piped.problems().get(0).diagnostic().advice());
+    }
+
+    @Test
     void misspelledNameIsAnsweredWithTheNearest() {
         assertTrue(onlyProblem(find(in("waltzes/aa.musicxml"))).contains("waltzes/a.musicxml is meant"));
         assertTrue(onlyProblem(find(in("polkas/a.musicxml"))).contains("the folder above it is misspelled"));

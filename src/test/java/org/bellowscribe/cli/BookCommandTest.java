@@ -74,6 +74,30 @@ class BookCommandTest {
     }
 
     @Test
+    void checkTellsAKeyOfAnotherModeThanTheTune() throws IOException {
+        ScoreText.file(folder.resolve("one.musicxml"), "D4 F#4 A4 F#4 D4 F#4 A4 D4");
+        ScoreText.file(folder.resolve("two.musicxml"), "D4 F#4 A4 F#4 D4 F#4 A4 D4");
+        String file = ScoreText.write(folder.resolve("book.xml"), """
+                <book title="T">
+                  <instrument id="dg-21"/>
+                  <instrument id="d-10"/>
+                  <tune file="one.musicxml" key="D minor"/>
+                  <tune file="two.musicxml" key="G major">
+                    <on instrument="d-10" key="E minor"/>
+                  </tune>
+                </book>
+                """);
+        CommandRun run = CommandRun.of("book", "check", file);
+        assertEquals(1, run.code());
+        assertEquals("""
+                book.xml: line 4, column 44: error [bad-definition] one.musicxml: The tune is in D: moved to any key it stays major, so it is never in D minor.
+                  Maybe D major.
+                book.xml: line 6, column 42: error [bad-definition] two.musicxml: The tune is in D: moved to any key it stays major, so it is never in E minor.
+                  Maybe E major.
+                """, run.err().replace(file, "book.xml"));
+    }
+
+    @Test
     void theDemoBookFileCanBeUsed() {
         assertEquals(
                 0, CommandRun.of("book", "check", "samples/learner-edition.xml").code());

@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.bellowscribe.cli.option.CommandOption;
 import org.junit.jupiter.api.Test;
@@ -71,5 +75,42 @@ class HelpTest {
     void helpOfOneCommandIsNoHelpOfAll() {
         assertFalse(CommandRun.of("strip", "--help").out().contains("Manners of playing"));
         assertTrue(CommandRun.of("mark", "--help").out().contains("Manners of playing"));
+    }
+
+    @Test
+    void optionsOfMarkStandUnderHeadingsInColumnsThatAreAlike() {
+        List<String> lines = CommandRun.of("mark", "--help").out().lines().toList();
+        String heading = "";
+        Set<Integer> columns = new TreeSet<>();
+        Set<String> headings = new LinkedHashSet<>();
+        Iterator<CommandOption<?>> options = MarkOptions.all().iterator();
+        for (String line : lines.subList(0, lines.indexOf("Marks"))) {
+            if (!line.isBlank() && !line.startsWith(" ")) {
+                heading = line;
+            } else if (line.startsWith("  --")) {
+                CommandOption<?> option = options.next();
+                assertEquals(option.group().heading(), heading, line);
+                headings.add(heading);
+                columns.add(line.indexOf(
+                        option.help().substring(0, 4), 4 + option.label().length()));
+            }
+        }
+        assertEquals(
+                List.of(
+                        "What is marked",
+                        "How it is played",
+                        "What is printed",
+                        "What is told and written besides",
+                        "Where it goes",
+                        "The run"),
+                List.copyOf(headings));
+        assertEquals(1, columns.size(), columns.toString());
+    }
+
+    @Test
+    void aCommandWithFewOptionsListsThemUnderOneHeading() {
+        String help = CommandRun.of("strip", "--help").out();
+        assertTrue(help.contains("\nOptions\n"), help);
+        assertFalse(help.contains("The run"), help);
     }
 }

@@ -81,6 +81,74 @@ class JsonLinesTest {
         assertTrue(Files.exists(folder.resolve("out/dg-21/index.html")));
     }
 
+    private String wrongBook() throws IOException {
+        book();
+        return ScoreText.write(folder.resolve("book.xml"), """
+                <book title="Two" folder="book">
+                  <tune file="c.musicxml"/>
+                  <tune file="b.musicxml" tempo="quick"/>
+                </book>
+                """);
+    }
+
+    @Test
+    void bookCheckTellsEachThingThatIsWrongThenTheFile() throws IOException {
+        String file = wrongBook();
+        CommandRun run = CommandRun.of("book", "check", file, "--json");
+        assertEquals(1, run.code());
+        assertEquals("", run.err());
+        List<Object> lines = lines(run);
+        assertEquals(List.of("input", "input", "end"), values(lines, "event"));
+        assertEquals(List.of("book", "book", "book"), values(lines, "command"));
+        assertEquals(List.of(file, file), values(lines.subList(0, 2), "file"));
+        List<Object> remarks = new ArrayList<>();
+        values(lines.subList(0, 2), "remarks").forEach(each -> remarks.addAll((List<?>) each));
+        assertEquals(List.of(2L, 3L), values(remarks, "line"));
+        assertEquals(List.of("error", "error"), values(remarks, "severity"));
+        assertEquals("There is no score c.musicxml in the folder of the scores.", JsonTree.get(remarks.get(0), "text"));
+        assertEquals(List.of("Maybe a.musicxml or b.musicxml."), JsonTree.get(remarks.get(0), "advice"));
+        assertEquals(2L, JsonTree.get(lines.get(2), "errors"));
+        assertEquals(1L, JsonTree.get(lines.get(2), "refused"));
+        assertEquals(0L, JsonTree.get(lines.get(2), "done"));
+    }
+
+    @Test
+    void bookCheckTellsTheEditionsOfAGoodFile() throws IOException {
+        book();
+        String file = ScoreText.write(folder.resolve("book.xml"), """
+                <book title="Two" folder="book">
+                  <instrument id="dg-21"/>
+                  <instrument id="d-10" folder="one-row"/>
+                </book>
+                """);
+        CommandRun run = CommandRun.of("book", "check", file, "--json");
+        assertEquals(0, run.code());
+        List<Object> lines = lines(run);
+        assertEquals(List.of("end"), values(lines, "event"));
+        assertEquals(List.of(1L), values(lines, "done"));
+        assertEquals(List.of(0L), values(lines, "errors"));
+        List<Object> editions = List.copyOf((List<?>) JsonTree.get(lines.get(0), "editions"));
+        assertEquals(List.of("dg-21", "one-row"), values(editions, "edition"));
+        assertEquals(List.of(2L, 2L), values(editions, "tunes"));
+    }
+
+    @Test
+    void markTellsOfABookFileThatIsWrongInLinesToo() throws IOException {
+        CommandRun run = CommandRun.of("mark", wrongBook(), "--json", "--out", folder + "/out");
+        assertEquals(1, run.code());
+        assertEquals("", run.err());
+        List<Object> lines = lines(run);
+        assertEquals(List.of("input", "input", "end"), values(lines, "event"));
+        assertEquals(List.of("mark", "mark", "mark"), values(lines, "command"));
+    }
+
+    @Test
+    void aProposalHasNoLines() throws IOException {
+        CommandRun run = CommandRun.of("book", "new", book(), "--json");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("--json goes with check, not with new."), run.err());
+    }
+
     @Test
     void refusalsAreGroupedByReasonWithTheWayOut() throws IOException {
         Object end = lines(CommandRun.of("mark", book(), "--json", "--out", folder + "/out"))

@@ -1,6 +1,7 @@
 package org.bellowscribe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
@@ -28,6 +29,15 @@ class ManualTest {
                 assertTrue(page.contains("\n.TP\n.B " + option.label() + "\n" + option.help()), option.label());
             }
         }
+    }
+
+    @Test
+    void optionsOfMarkStandUnderTheHeadingsOfTheHelp() {
+        String page = CommandRun.of("manual").out().replace("\\-", "-");
+        String mark = page.substring(page.indexOf(".SH MARK\n"), page.indexOf(".SH STRIP\n"));
+        assertTrue(mark.indexOf(".SS How it is played\n") < mark.indexOf("\n.B --manner "), mark);
+        assertTrue(mark.indexOf("\n.B --manner ") < mark.indexOf(".SS What is printed\n"), mark);
+        assertFalse(page.substring(page.indexOf(".SH STRIP\n")).contains(".SS"), page);
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -126,5 +127,30 @@ class ReadmeTest {
             }
         }
         assertTrue(libraries >= 6, libraries + " libraries");
+    }
+
+    @Test
+    void optionsOfMarkStandUnderTheHeadingsOfTheHelp() {
+        int begin = README.indexOf("| `mark INPUT... --out DIR` | |");
+        String table = README.substring(begin, README.indexOf("\n\n", begin));
+        List<String> headings = new ArrayList<>();
+        for (String row : table.lines().skip(2).toList()) {
+            if (row.startsWith("| **")) {
+                headings.add(row.replaceAll("\\| \\*\\*(.*)\\*\\* \\| \\|", "$1"));
+                continue;
+            }
+            String heading = headings.get(headings.size() - 1);
+            for (CommandOption<?> option : MarkOptions.all()) {
+                if (row.split(" \\| ")[0].contains("`--" + option.name().concat(option.hasValue() ? " " : "`"))) {
+                    assertEquals(option.group().heading(), heading, row);
+                }
+            }
+        }
+        assertEquals(
+                MarkOptions.all().stream()
+                        .map(option -> option.group().heading())
+                        .distinct()
+                        .toList(),
+                headings);
     }
 }

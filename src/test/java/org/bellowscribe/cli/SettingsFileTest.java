@@ -185,7 +185,13 @@ class SettingsFileTest {
     @Test
     void whatIsNoSettingsFileIsSaidWithItsPlace() throws IOException {
         assertWrong("<setings/>", "bellowscribe.xml: line 1, column ", "error [bad-definition]");
-        assertWrong("times=once", "bellowscribe.xml: line 1, column ", "error [not-xml]");
+        assertWrong(
+                "times=once", "bellowscribe.xml: line 1, column 1: error [not-xml] Text stands before the first tag.");
+        assertWrong(
+                "<settings times=once/>",
+                "bellowscribe.xml: line 1, column 17: error [not-xml] The value of times in <settings> does not stand in"
+                        + " quotes.",
+                "  Write times=\"...\", with straight quotes.");
     }
 
     @Test
@@ -204,5 +210,59 @@ class SettingsFileTest {
         CommandRun run = CommandRun.of("mark", folder + "/book/a.musicxml", "--explain", "1:1");
         assertEquals(0, run.code(), run.err());
         assertFalse(Files.exists(folder.resolve("book/a.record.json")));
+    }
+
+    @Test
+    void anExceptionForATuneThatIsNotThereIsToldWithTheNearest() throws IOException {
+        settings("", """
+                <settings>
+                  <tune file="slow/*" times="once"/>
+                  <tune file="slow/bb.musicxml" times="once"/>
+                  <tune file="b" times="once"/>
+                  <tune file="waltz-*" times="once"/>
+                </settings>
+                """);
+        CommandRun run = mark();
+        assertEquals(0, run.code(), run.err());
+        String file = folder + "/book/bellowscribe.xml: ";
+        assertEquals("""
+                line 3, column 47: note [unknown-name] <tune file="slow/bb.musicxml"> holds for no score.
+                  Maybe slow/b.musicxml.
+                line 4, column 32: note [unknown-name] <tune file="b"> holds for no score.
+                  Maybe slow/b.musicxml.
+                line 5, column 38: note [unknown-name] <tune file="waltz-*"> holds for no score.
+                  Maybe the score has another name now, or its path is not seen from the folder of this file.
+                """, strayLines(run).replace(file, ""));
+        assertEquals("", strayLines(mark("--quiet", "--force")));
+        assertEquals(3, mark("--json").out().split("holds for no score", -1).length - 1);
+        assertEquals(strayLines(run), strayLines(mark("--print-settings")));
+    }
+
+    /** Returns what is told of exceptions without a score, and what is advised. */
+    private static String strayLines(CommandRun run) {
+        StringBuilder lines = new StringBuilder();
+        boolean told = false;
+        for (String line : run.err().lines().toList()) {
+            told = line.contains("bellowscribe.xml: line") || (told && line.startsWith("  "));
+            lines.append(told ? line + "\n" : "");
+        }
+        return lines.toString();
+    }
+
+    @Test
+    void ofAPartOfTheFolderNoExceptionIsStray() throws IOException {
+        settings("", "<settings><tune file=\"nowhere.musicxml\" times=\"once\"/></settings>");
+        assertTrue(strayLines(mark()).contains("nowhere.musicxml"));
+        assertEquals("", strayLines(mark("--include", "a*")));
+        assertEquals("", strayLines(mark("--shard", "1/2")));
+        for (String part : List.of("/book/slow", "/book/a.musicxml", "/book/*.musicxml")) {
+            assertEquals("", strayLines(CommandRun.of("mark", folder + part, "--out", folder + "/out2")), part);
+        }
+    }
+
+    @Test
+    void anExceptionInAFolderBelowIsStrayInItsOwnFolder() throws IOException {
+        settings("slow", "<settings><tune file=\"a.musicxml\" times=\"once\"/></settings>");
+        assertTrue(strayLines(mark()).contains("slow/bellowscribe.xml: line 1, column 49: note"), mark().err());
     }
 }

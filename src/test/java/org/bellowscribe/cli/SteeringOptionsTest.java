@@ -128,6 +128,19 @@ class SteeringOptionsTest {
     }
 
     @Test
+    void pinsThatAreNoXmlAreNotSaidOfTheScore() throws IOException {
+        pins("<pin measure=1 note='1'/>");
+        CommandRun run = CommandRun.of("mark", scale(), "--out", out());
+        assertEquals(1, run.code());
+        assertTrue(
+                run.err()
+                        .contains(
+                                "error [bad-definition] scale.pins.xml, line 1, column 20: The value of measure in <pin>"),
+                run.err());
+        assertFalse(run.out().contains("Export it again"), run.out());
+    }
+
+    @Test
     void missingFileOfPinsIsNamed() throws IOException {
         CommandRun run = CommandRun.of("mark", scale(), "--pins", folder + "/none.xml", "--out", out());
         assertEquals(1, run.code());

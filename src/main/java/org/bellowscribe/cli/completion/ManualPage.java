@@ -2,7 +2,9 @@ package org.bellowscribe.cli.completion;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.bellowscribe.cli.option.CommandOption;
+import org.bellowscribe.cli.option.OptionList;
 
 /** The manual page, in the man macros of troff. */
 public final class ManualPage {
@@ -48,9 +50,13 @@ public final class ManualPage {
     private void command(DescribedCommand command) {
         macro(".SH " + escaped(command.name().toUpperCase(Locale.ROOT)));
         line(command.summary());
-        for (CommandOption<?> option : command.options()) {
-            entry(option.label(), option.help());
-        }
+        Map<String, List<CommandOption<?>>> headed = OptionList.headed(command.options());
+        headed.forEach((heading, options) -> {
+            if (headed.size() > 1) {
+                macro(".SS " + escaped(heading));
+            }
+            options.forEach(option -> entry(option.label(), option.help()));
+        });
     }
 
     private void entry(String label, String meaning) {

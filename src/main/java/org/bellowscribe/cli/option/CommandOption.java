@@ -9,9 +9,21 @@ import org.apache.commons.cli.Option;
  * @param argument what stands for its value in the help, such as {@code ID|FILE}; empty if it takes none
  * @param description sentences on what it is for, without its limits
  * @param reader how its value is read
+ * @param group what it is about
  * @param <T> what its value is
  */
-public record CommandOption<T>(String name, String argument, String description, ValueReader<T> reader) {
+public record CommandOption<T>(
+        String name, String argument, String description, ValueReader<T> reader, OptionGroup group) {
+
+    /** Creates an option of one command only. */
+    public CommandOption(String name, String argument, String description, ValueReader<T> reader) {
+        this(name, argument, description, reader, OptionGroup.OTHER);
+    }
+
+    /** Returns the same option in a group. */
+    public CommandOption<T> in(OptionGroup other) {
+        return new CommandOption<>(name, argument, description, reader, other);
+    }
 
     /** Creates an option that is there or not. */
     public static CommandOption<Boolean> flag(String name, String description) {

@@ -214,7 +214,8 @@ class InstrumentFileTest {
         DiagnosedException thrown =
                 assertThrows(DiagnosedException.class, () -> InstrumentLibrary.find(file.toString()));
         assertEquals(
-                "line 1, column 1: error [not-xml] Invalid byte 1 of 1-byte UTF-8 sequence.",
+                "line 1, column 3: error [not-xml] The byte FF cannot be read here as UTF-8.\n  Save it as UTF-8, with"
+                        + " encoding=\"UTF-8\" in its first line or none.",
                 thrown.diagnostics().get(0).print("mine").substring("mine: ".length()));
     }
 
