@@ -19,6 +19,7 @@ import org.bellowscribe.theory.Fraction;
 import org.bellowscribe.theory.Key;
 import org.bellowscribe.theory.Mode;
 import org.bellowscribe.theory.PitchClass;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,6 +36,7 @@ import org.junit.jupiter.api.Test;
  * | songs, odd half | 1,068 | 43.4 % | 38.6 % | 75.1 % |
  * </pre>
  */
+@Tag("shared")
 class HarmonyAgreementTest {
 
     private static final Set<PitchClass> ALL_ROOTS =

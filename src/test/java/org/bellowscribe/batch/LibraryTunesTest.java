@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -40,9 +41,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Instruments of the library mark ten short tunes each, transposed to the key that suits them best, through the whole chain;
- * what the replay does not find clean is not written. The first instrument of each family; all of them, with a table in
- * {@code target/library-tunes.txt}, with {@code -Dmeasure=whole-library}.
+ * Instruments of the library mark ten shared tunes each, transposed to the key that suits them best, through the whole
+ * chain; what the replay does not find clean is not written. With {@code -Dmeasure=shared} the first instrument of each
+ * family and short tunes; with {@code -Dmeasure=whole-library} every instrument, tunes of any length, compressed ones among
+ * them, and a table in {@code target/library-tunes.txt}.
  */
 class LibraryTunesTest {
 
@@ -52,8 +54,7 @@ class LibraryTunesTest {
     private static final SolverOptions SOLVER =
             new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT);
 
-    private static final List<Path> SCORES = new ArrayList<>();
-    private static final List<Tune> READ = new ArrayList<>();
+    private static final Map<Path, Tune> READ = new HashMap<>();
 
     @TempDir
     Path folder;
@@ -70,11 +71,12 @@ class LibraryTunesTest {
         return InstrumentLibrary.all().stream().map(LibraryEntry::instrument).toList();
     }
 
+    @Tag("shared")
     @ParameterizedTest
     @MethodSource("ofEachFamily")
-    void firstInstrumentOfEachFamilyMarksTenTunesInItsKeys(Instrument instrument)
+    void firstInstrumentOfEachFamilyMarksTenShortTunesInItsKeys(Instrument instrument)
             throws DiagnosedException, IOException {
-        markTenTunes(instrument);
+        markTenTunes(instrument, shortScores());
     }
 
     @Tag("whole-library")
@@ -82,17 +84,16 @@ class LibraryTunesTest {
     @MethodSource("all")
     void everyInstrumentMarksTenTunesInItsKeys(Instrument instrument) throws DiagnosedException, IOException {
         String before = Files.exists(TABLE) ? Files.readString(TABLE) : "";
-        Files.writeString(TABLE, before + markTenTunes(instrument));
+        Files.writeString(TABLE, before + markTenTunes(instrument, Shared.scores("corpus/tunes")));
     }
 
     /** Returns the line of the table. */
-    private String markTenTunes(Instrument instrument) throws DiagnosedException, IOException {
-        List<Path> scores = shortScores();
+    private String markTenTunes(Instrument instrument, List<Path> scores) throws DiagnosedException, IOException {
         int marked = 0;
         int refused = 0;
         TreeMap<Integer, Integer> moves = new TreeMap<>();
         for (int i = 0; i < scores.size() && marked < TUNES; i++) {
-            Trial easiest = easiest(tune(scores.get(i), i), instrument);
+            Trial easiest = easiest(tune(scores.get(i)), instrument);
             if (easiest.obstacle() != null) {
                 continue;
             }
@@ -116,7 +117,8 @@ class LibraryTunesTest {
                                 .collect(Collectors.joining(", ")));
     }
 
-    // Boxes differ in the notes that they have, and a short tune has most of them.
+    // Boxes differ in the notes that they have, and a short tune has most of them; of a compressed score the size says
+    // nothing of the length.
     private static List<Path> shortScores() {
         return Shared.scores("corpus/tunes").stream()
                 .filter(score -> score.toString().endsWith("xml"))
@@ -134,13 +136,14 @@ class LibraryTunesTest {
     }
 
     /** Scores are read once for all instruments. */
-    private static Tune tune(Path score, int place) throws IOException, DiagnosedException {
-        if (place == SCORES.size()) {
+    private static Tune tune(Path score) throws IOException, DiagnosedException {
+        Tune tune = READ.get(score);
+        if (tune == null) {
             String text = ScoreDocument.decode(Files.readAllBytes(score)).text();
-            SCORES.add(score);
-            READ.add(ScoreReader.read(text, "tune", ReadingOptions.DEFAULT));
+            tune = ScoreReader.read(text, "tune", ReadingOptions.DEFAULT);
+            READ.put(score, tune);
         }
-        return READ.get(place);
+        return tune;
     }
 
     private static Trial easiest(Tune tune, Instrument instrument) {

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.nio.file.Path;
 import org.bellowscribe.Shared;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("shared")
 class EqualMeasuresTest {
 
     @TempDir

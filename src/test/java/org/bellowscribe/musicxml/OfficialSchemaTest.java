@@ -16,10 +16,12 @@ import javax.xml.validation.Schema;
 import javax.xml.validation.SchemaFactory;
 import javax.xml.validation.Validator;
 import org.bellowscribe.Shared;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.SAXException;
 
 /** Our check, made from the schema that ProxyMusic ships, against the official files loaded directly. */
+@Tag("shared")
 class OfficialSchemaTest {
 
     private static final String NOTE =

@@ -16,6 +16,7 @@ import org.bellowscribe.Shared;
 import org.bellowscribe.annotation.Annotation;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -23,6 +24,7 @@ import org.xmlunit.builder.DiffBuilder;
 import org.xmlunit.diff.Diff;
 
 /** The laws of marking, on every score of the shared collection; every seventh is marked once for the dearer laws. */
+@Tag("shared")
 class SharedScoresTest {
 
     private static final List<Marked> SOME = new ArrayList<>();

@@ -15,6 +15,7 @@ import org.bellowscribe.musicxml.read.ScoreReader;
 import org.bellowscribe.score.Transposition;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Key;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -43,6 +44,7 @@ class TransposedScoresTest {
         }
     }
 
+    @Tag("shared")
     @ParameterizedTest
     @MethodSource("corpus")
     void publishedTuneReadsAsTheTuneTransposed(Path file) throws IOException, DiagnosedException {

@@ -15,6 +15,7 @@ import org.bellowscribe.diagnostic.DiagnosedException;
 import org.bellowscribe.musicxml.ScoreDocument;
 import org.bellowscribe.score.PlayOrder;
 import org.bellowscribe.score.Tune;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +31,7 @@ class CorpusPlayOrderTest {
             "ending1-stop-without-backward",
             "first-ending-not-1");
 
+    @Tag("shared")
     @Test
     void simplePlayerFindsTheSameOrder() throws IOException, DiagnosedException {
         int compared = 0;

@@ -17,6 +17,7 @@ import org.bellowscribe.score.Event;
 import org.bellowscribe.score.Measure;
 import org.bellowscribe.score.Tune;
 import org.bellowscribe.theory.Fraction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
@@ -25,6 +26,7 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Every score of the corpus and the suite ends in a tune whose times add up, or in remarks. */
 class CorpusReadingTest {
 
+    @Tag("shared")
     @Test
     void everyTuneOfTheCorpusIsRead() throws IOException {
         assertEquals(Set.of("tune"), read("corpus/tunes").keySet());
