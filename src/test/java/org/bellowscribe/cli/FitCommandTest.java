@@ -105,7 +105,10 @@ class FitCommandTest {
         assertEquals("d-10", JsonTree.get(book.get(0), "instrument"));
     }
 
-    /** What is solved is the same in every format; so only one of them waits for it; all samples would only take longer. */
+    /**
+     * One thread and four print, remark and end the same, for seven samples and one that fits nowhere: as text with the
+     * best trial of each tune solved on those threads, as csv and json with estimates alone.
+     */
     @Test
     void anyNumberOfThreadsGivesTheSame() throws IOException {
         for (String format : List.of("text", "csv", "json")) {
