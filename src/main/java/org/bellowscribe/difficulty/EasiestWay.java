@@ -30,6 +30,10 @@ final class EasiestWay {
     private final List<List<Way>> ways = new ArrayList<>();
     private final Map<List<Pitch>, List<Way>> known = new HashMap<>();
     private final Map<List<List<Way>>, int[][]> kinds = new HashMap<>();
+    /** By note: the kinds of what happens before it, and what each kind counts there; stretches share most notes. */
+    private final Map<Integer, int[][]> kindsBefore = new HashMap<>();
+
+    private final Map<Integer, double[]> pointsBefore = new HashMap<>();
 
     EasiestWay(Instrument instrument, List<Playing.Played<Event>> notes, Grading grading) {
         this.choices = new Choices(instrument);
@@ -70,6 +74,10 @@ final class EasiestWay {
     }
 
     private int[][] kinds(int note) {
+        return kindsBefore.computeIfAbsent(note, this::kindsOfWays);
+    }
+
+    private int[][] kindsOfWays(int note) {
         List<Way> before = ways.get(note - 1);
         List<Way> now = ways.get(note);
         return kinds.computeIfAbsent(List.of(before, now), any -> {
@@ -99,6 +107,16 @@ final class EasiestWay {
         double time =
                 term == Term.QUICK_TURNS ? Math.max(gap(note), Math.max(gap(note - 1), gap(note + 1))) : gap(note);
         return counts ? Moment.bySpeed(time) : 0;
+    }
+
+    private double[] points(int note) {
+        return pointsBefore.computeIfAbsent(note, any -> {
+            double[] points = new double[2 * Way.MOVE];
+            for (int kind = 0; kind < points.length; kind++) {
+                points[kind] = points(note, kind);
+            }
+            return points;
+        });
     }
 
     private double points(int note, int kind) {
@@ -138,10 +156,7 @@ final class EasiestWay {
 
         private void step(int note) {
             int[][] table = kinds(note);
-            double[] points = new double[2 * Way.MOVE];
-            for (int kind = 0; kind < points.length; kind++) {
-                points[kind] = points(note, kind);
-            }
+            double[] points = points(note);
             double[] next = new double[ways.get(note).size()];
             int[] best = new int[next.length];
             for (int way = 0; way < next.length; way++) {

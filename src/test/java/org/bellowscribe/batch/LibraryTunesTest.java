@@ -40,13 +40,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Instruments of the library mark ten tunes each, transposed to the key that suits them best, through the whole chain;
+ * Instruments of the library mark ten short tunes each, transposed to the key that suits them best, through the whole chain;
  * what the replay does not find clean is not written. The first instrument of each family; all of them, with a table in
  * {@code target/library-tunes.txt}, with {@code -Dmeasure=whole-library}.
  */
 class LibraryTunesTest {
 
     private static final int TUNES = 10;
+    private static final int SHORT = 20_000;
     private static final Path TABLE = Path.of("target", "library-tunes.txt");
     private static final SolverOptions SOLVER =
             new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, FitOptions.CELL_LIMIT);
@@ -86,7 +87,7 @@ class LibraryTunesTest {
 
     /** Returns the line of the table. */
     private String markTenTunes(Instrument instrument) throws DiagnosedException, IOException {
-        List<Path> scores = Shared.scores("corpus/tunes");
+        List<Path> scores = shortScores();
         int marked = 0;
         int refused = 0;
         TreeMap<Integer, Integer> moves = new TreeMap<>();
@@ -113,6 +114,14 @@ class LibraryTunesTest {
                         moves.entrySet().stream()
                                 .map(move -> "%+d: %d".formatted(move.getKey(), move.getValue()))
                                 .collect(Collectors.joining(", ")));
+    }
+
+    // Boxes differ in the notes that they have, and a short tune has most of them.
+    private static List<Path> shortScores() {
+        return Shared.scores("corpus/tunes").stream()
+                .filter(score -> score.toString().endsWith("xml"))
+                .filter(score -> score.toFile().length() < SHORT)
+                .toList();
     }
 
     private static void requireSound(Result result) {

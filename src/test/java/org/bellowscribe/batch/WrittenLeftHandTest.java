@@ -35,6 +35,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The laws of the added part and of the sheet for the left hand, on every sample. */
 class WrittenLeftHandTest {
 
+    private static final int AGAIN = 3;
+
     @TempDir
     private Path folder;
 
@@ -68,15 +70,20 @@ class WrittenLeftHandTest {
     void theAddedPartLeavesNoTraceAndFitsTheMelody() throws DiagnosedException, IOException {
         List<Result> marked = run(Path.of("samples"), "marked", mark(InstrumentLibrary.DEFAULT_ID));
         assertTrue(marked.size() > 20);
-        for (Result result : marked) {
+        for (int i = 0; i < marked.size(); i++) {
+            Result result = marked.get(i);
             byte[] once = Files.readAllBytes(result.source().target());
             run(result.source().target(), "stripped", Jobs.strip());
             Path name = result.source().target().getFileName();
             assertArrayEquals(
                     Files.readAllBytes(result.source().file()),
                     Files.readAllBytes(folder.resolve("stripped").resolve(name)));
-            run(result.source().target(), "again", mark(InstrumentLibrary.DEFAULT_ID));
-            assertArrayEquals(once, Files.readAllBytes(folder.resolve("again").resolve(name)), name.toString());
+            // That marking again changes nothing else is asked of all samples in MarkingLawsTest.
+            if (i % AGAIN == 0) {
+                run(result.source().target(), "again", mark(InstrumentLibrary.DEFAULT_ID));
+                assertArrayEquals(
+                        once, Files.readAllBytes(folder.resolve("again").resolve(name)), name.toString());
+            }
             ScoreDocument score = ScoreDocument.decode(once);
             assertEquals(List.of(), SchemaCheck.check(score.text()), name::toString);
             String sheet = Files.readString(result.source().beside(LeftHandChoice.SHEET));

@@ -63,7 +63,7 @@ class ExampleRuleTest {
     private String run(Path jar, String... words) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-cp"));
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp"));
         command.add(System.getProperty("java.class.path") + File.pathSeparator + jar);
         command.add("org.bellowscribe.cli.Main");
         command.addAll(List.of(words));

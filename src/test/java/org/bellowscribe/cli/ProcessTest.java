@@ -25,7 +25,7 @@ class ProcessTest {
     private Ended run(List<String> javaOptions, String... words) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.add("-XX:TieredStopAtLevel=1");
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(javaOptions);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), "org.bellowscribe.cli.Main"));
         command.addAll(List.of(words));
@@ -67,8 +67,9 @@ class ProcessTest {
 
     /** Runs the tool by a shell, which closes streams and chooses characters. */
     private int shell(String words) throws IOException, InterruptedException {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java") + " -XX:TieredStopAtLevel=1 -cp '"
-                + System.getProperty("java.class.path") + "' org.bellowscribe.cli.Main ";
+        String java = Path.of(System.getProperty("java.home"), "bin", "java")
+                + " -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp '" + System.getProperty("java.class.path")
+                + "' org.bellowscribe.cli.Main ";
         Process process;
         try {
             process = new ProcessBuilder("sh", "-c", words.replace("TOOL ", java))

@@ -219,25 +219,24 @@ class SteeringOptionsTest {
 
     @Test
     void otherWaysOfAFolderAreReplacedWhenItIsMarkedAgain() throws IOException {
-        Files.copy(Path.of("samples/book/two-ducks.musicxml"), folder.resolve("two-ducks.musicxml"));
+        scale();
         String[] words = {"mark", folder.toString(), "--in-place", "--alternatives", "1"};
         assertEquals(0, CommandRun.of(words).code());
-        String before = Files.readString(folder.resolve("two-ducks.2.musicxml"));
+        String before = Files.readString(folder.resolve("scale.2.musicxml"));
         CommandRun again = CommandRun.of(words);
         assertEquals(0, again.code(), again.err());
         assertTrue(again.out().contains("1 tune marked, 0 not marked"), again.out());
-        assertEquals(before, Files.readString(folder.resolve("two-ducks.2.musicxml")));
+        assertEquals(before, Files.readString(folder.resolve("scale.2.musicxml")));
     }
 
     @Test
     void marksComeOutOfTheOtherWaysOfAFolderToo() throws IOException {
-        Path tune = folder.resolve("two-ducks.musicxml");
-        Files.copy(Path.of("samples/book/two-ducks.musicxml"), tune);
+        Path tune = Path.of(scale());
         String bare = Files.readString(tune);
         CommandRun.of("mark", folder.toString(), "--in-place", "--alternatives", "1");
         assertEquals(0, CommandRun.of("strip", folder.toString(), "--in-place").code());
         assertEquals(bare, Files.readString(tune));
-        assertEquals(bare, Files.readString(folder.resolve("two-ducks.2.musicxml")));
+        assertEquals(bare, Files.readString(folder.resolve("scale.2.musicxml")));
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,19 +19,20 @@ class LearnerTest {
 
     private static final Manner ACROSS = MannerLibrary.of("across-the-rows");
 
+    /** From the marks of another manner, once for all tests. */
+    private static final Learned LEARNED = Learner.learn(MarkedBook.samples(ACROSS, 3), MarkedBook.USUAL, 0);
+
     @Test
-    void marksOfAnotherMannerComeOutUnderThePointsLearnedFromThem() throws IOException {
-        List<TaughtTune> tunes = MarkedBook.samples(ACROSS, 3);
-        Learned learned = Learner.learn(tunes, MarkedBook.USUAL, 0);
-        Agreement before = learned.seen().before();
-        Agreement after = learned.seen().after();
+    void marksOfAnotherMannerComeOutUnderThePointsLearnedFromThem() {
+        Agreement before = LEARNED.seen().before();
+        Agreement after = LEARNED.seen().after();
         assertTrue(before.buttons().percent() < 85, before::toString);
         assertTrue(after.buttons().percent() > 95, after::toString);
         assertTrue(after.directions().percent() > 95, after::toString);
     }
 
     @Test
-    void marksThatComeOutAlreadyMoveNothing() throws IOException {
+    void marksThatComeOutAlreadyMoveNothing() {
         List<TaughtTune> tunes = MarkedBook.samples(MarkedBook.USUAL, 2);
         Learned learned = Learner.learn(tunes, MarkedBook.USUAL, 2);
         assertEquals(List.of(), learned.moves());
@@ -42,7 +42,7 @@ class LearnerTest {
     }
 
     @Test
-    void marksOfButtonsAloneLeaveFingeringAirAndLeftHandAsTheyWere() throws IOException {
+    void marksOfButtonsAloneLeaveFingeringAirAndLeftHandAsTheyWere() {
         TaughtTune whole = MarkedBook.samples(ACROSS, 1).get(0);
         Pins buttons = new Pins(whole.marks().list().stream()
                 .map(pin -> {
@@ -66,10 +66,8 @@ class LearnerTest {
     }
 
     @Test
-    void everyMovedPointNamesWhatMovedIt() throws IOException {
-        List<TaughtTune> tunes = MarkedBook.samples(ACROSS, 2);
-        Learned learned = Learner.learn(tunes, MarkedBook.USUAL, 0);
-        Learned.Move move = learned.moves().stream()
+    void everyMovedPointNamesWhatMovedIt() {
+        Learned.Move move = LEARNED.moves().stream()
                 .filter(each -> each.ruleCase().rule().equals("row-change"))
                 .findFirst()
                 .orElseThrow();
@@ -78,7 +76,7 @@ class LearnerTest {
     }
 
     @Test
-    void aMarkThatCannotBePlayedWithTheOthersIsLeftOutAndNamed() throws IOException {
+    void aMarkThatCannotBePlayedWithTheOthersIsLeftOutAndNamed() {
         TaughtTune tune = MarkedBook.samples(MarkedBook.USUAL, 1).get(0);
         int event = 12;
         Pin played = tune.marks().list().get(event);

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.bellowscribe.Shared;
 import org.bellowscribe.accompaniment.UsualPlan;
 import org.bellowscribe.diagnostic.DiagnosedException;
@@ -32,18 +31,19 @@ final class MarkedBook {
 
     private static final long CELL_LIMIT = 60_000;
 
+    // Learning decides each tune many times, and these take little.
+    private static final List<String> SHORT = List.of("the-leaning-gate", "two-ducks", "the-ferry-bell");
+
     private MarkedBook() {}
 
-    /** Returns tunes of the samples that can be played, in order of their names. */
-    static List<TaughtTune> samples(Manner manner, int most) throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("samples", "book"))) {
-            return marked(
-                    files.filter(file -> file.toString().endsWith(".musicxml"))
-                            .sorted()
-                            .toList(),
-                    manner,
-                    most);
-        }
+    /** Returns up to three short samples, of two and of three beats, with the marks of a manner. */
+    static List<TaughtTune> samples(Manner manner, int most) {
+        return marked(
+                SHORT.stream()
+                        .map(name -> Path.of("samples", "book", name + ".musicxml"))
+                        .toList(),
+                manner,
+                most);
     }
 
     /** Returns shared tunes that can be played as they are written: each so many-th, from one on. */

@@ -127,10 +127,13 @@ public final class CalmOpenings {
     // One of two places takes the other along where it would come too far from it.
     private void tie(Closure closure, int a, int b, int least, int most, int step) {
         int rise = opening[b] - opening[a];
-        if (rise - step < least || rise - step > most) {
+        boolean lags = rise - step < least || rise - step > most;
+        boolean leads = rise + step < least || rise + step > most;
+        if (lags && leads) {
+            closure.join(a, b);
+        } else if (lags) {
             closure.ask(a, b);
-        }
-        if (rise + step < least || rise + step > most) {
+        } else if (leads) {
             closure.ask(b, a);
         }
     }

@@ -1,7 +1,6 @@
 package org.bellowscribe.solver.search;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 
 /** Tries every assignment of a tiny problem; openings by trying every integer at the start and every amount. */
 public final class BruteForce {
@@ -13,13 +12,20 @@ public final class BruteForce {
         int cost(int[] option, int[] move);
     }
 
+    private static final int UNKNOWN = Integer.MIN_VALUE;
+
     private final Problem problem;
     private final Extra extra;
+    /** The openings before and after each event that was played. */
+    private final int[] openings;
+
     private int best = Integer.MAX_VALUE;
 
     private BruteForce(Problem problem, Extra extra) {
         this.extra = extra;
         this.problem = problem;
+        openings = new int[2 * problem.size()];
+        Arrays.fill(openings, UNKNOWN);
     }
 
     /** Returns the least cost, or {@link Integer#MAX_VALUE} if there is no answer. */
@@ -53,22 +59,21 @@ public final class BruteForce {
         int least = Integer.MAX_VALUE;
         if (marks < best) {
             for (int start = problem.startLow(); start <= problem.startHigh(); start++) {
-                least = Math.min(least, play(0, start, start, new HashMap<>(), option, move));
+                least = Math.min(least, play(0, start, start, option, move));
             }
         }
         return least == Integer.MAX_VALUE ? least : marks + least;
     }
 
     // Plays on in the order of play; the amount of an event is the same each time, and so is the opening before it.
-    private int play(int i, int start, int opening, Map<Integer, Integer> before, int[] option, int[] move) {
+    private int play(int i, int start, int opening, int[] option, int[] move) {
         if (i == problem.order().size()) {
             return problem.again() && Math.abs(opening - start) > problem.margin() ? Integer.MAX_VALUE : 0;
         }
         int e = problem.order().get(i);
-        Integer known = before.get(2 * e);
-        if (known != null) {
-            return known == opening
-                    ? play(i + 1, start, before.get(2 * e + 1), before, option, move)
+        if (openings[2 * e] != UNKNOWN) {
+            return openings[2 * e] == opening
+                    ? play(i + 1, start, openings[2 * e + 1], option, move)
                     : Integer.MAX_VALUE;
         }
         Option chosen = problem.options().get(e).get(option[e]);
@@ -77,14 +82,13 @@ public final class BruteForce {
         for (int amount = spent.low(); amount <= spent.high(); amount++) {
             int next = opening + chosen.sign() * amount;
             if (next >= problem.lowest() && next <= problem.highest()) {
-                before.put(2 * e, opening);
-                before.put(2 * e + 1, next);
-                int rest = play(i + 1, start, next, before, option, move);
+                openings[2 * e] = opening;
+                openings[2 * e + 1] = next;
+                int rest = play(i + 1, start, next, option, move);
                 if (rest < Integer.MAX_VALUE) {
                     least = Math.min(least, problem.zones().get(e).at(next) + rest);
                 }
-                before.remove(2 * e);
-                before.remove(2 * e + 1);
+                openings[2 * e] = UNKNOWN;
             }
         }
         return least;
