@@ -24,25 +24,36 @@ import org.bellowscribe.solver.Solution;
  */
 record MarkedTune(String name, Tune tune, Marking first, Marking second) {
 
-    /** Reads all of them, by name, or skips the calling test if they are absent. */
+    private static final Path LATER = Path.of("src/test/resources/org/bellowscribe/agreement/later");
+
+    /** Reads those that the points were weighed on, by name, or skips the calling test if they are absent. */
     static List<MarkedTune> all() {
-        Path folder = Shared.path("facts/teachers/first");
-        try (Stream<Path> files = Files.list(folder)) {
+        return read(Shared.path("facts/teachers"));
+    }
+
+    /** Reads those that were marked after the points were as they are, by name, or skips the calling test likewise. */
+    static List<MarkedTune> later() {
+        return read(LATER);
+    }
+
+    private static List<MarkedTune> read(Path markings) {
+        try (Stream<Path> files = Files.list(markings.resolve("first"))) {
             return files.map(file -> file.getFileName().toString())
                     .sorted()
-                    .map(file -> read(file.substring(0, file.length() - ".csv".length())))
+                    .map(file -> read(markings, file))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static MarkedTune read(String name) {
+    private static MarkedTune read(Path markings, String file) {
+        String name = file.substring(0, file.length() - ".csv".length());
         return new MarkedTune(
                 name,
                 ReadTune.score(name),
-                Marking.read(Shared.path("facts/teachers/first/" + name + ".csv")),
-                Marking.read(Shared.path("facts/teachers/second/" + name + ".csv")));
+                Marking.read(markings.resolve("first").resolve(file)),
+                Marking.read(markings.resolve("second").resolve(file)));
     }
 
     /** Returns how the program plays it on the default instrument. */

@@ -22,37 +22,37 @@ import org.jspecify.annotations.Nullable;
  */
 record Marking(List<@Nullable MarkedNote> notes) {
 
-    private static final int BUTTON = 8;
-
-    /** Reads a marking that was made by hand. */
+    /** Reads a marking that was made by hand: columns by their names in the first line, {@code #} before remarks. */
     static Marking read(Path file) {
         try {
-            List<@Nullable MarkedNote> notes = new ArrayList<>();
-            Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+            List<String[]> lines = Files.readAllLines(file, StandardCharsets.UTF_8).stream()
                     .filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .forEach(line -> notes.add(note(line.split(",", -1))));
+                    .map(line -> line.split(",", -1))
+                    .toList();
+            int button = List.of(lines.get(0)).indexOf("button");
+            List<@Nullable MarkedNote> notes = new ArrayList<>();
+            lines.stream().skip(1).forEach(cells -> notes.add(note(cells, button)));
             return new Marking(notes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static @Nullable MarkedNote note(String[] cells) {
+    private static @Nullable MarkedNote note(String[] cells, int button) {
         if (cells[0].equals("rest")) {
             return null;
         }
         Set<String> buttons = new TreeSet<>();
-        Arrays.stream(cells[BUTTON].trim().split(" "))
+        Arrays.stream(cells[button].trim().split(" "))
                 .forEach(each -> buttons.add(each.substring(0, each.length() - 1)));
-        BellowsDirection direction = cells[BUTTON].contains(">") ? BellowsDirection.PUSH : BellowsDirection.PULL;
-        String air = cells[BUTTON + 2].trim();
+        BellowsDirection direction = cells[button].contains(">") ? BellowsDirection.PUSH : BellowsDirection.PULL;
+        String air = cells[button + 2].trim();
         List<String> strokes = Arrays.stream(
-                        cells[BUTTON + 3].replace("·", " ").trim().split("\\s+"))
+                        cells[button + 3].replace("·", " ").trim().split("\\s+"))
                 .filter(stroke -> !stroke.isEmpty() && !stroke.equals("-"))
                 .toList();
         boolean pressed = !air.isEmpty() && !air.equals("none");
-        return new MarkedNote(buttons, direction, cells[BUTTON + 1].trim(), pressed, strokes);
+        return new MarkedNote(buttons, direction, cells[button + 1].trim(), pressed, strokes);
     }
 
     /** Returns what the program has written. */
