@@ -24,16 +24,20 @@ import org.bellowscribe.solver.Solution;
  */
 record MarkedTune(String name, Tune tune, Marking first, Marking second) {
 
-    private static final Path LATER = Path.of("src/test/resources/org/bellowscribe/agreement/later");
+    private static final Path OURS = Path.of("src/test/resources/org/bellowscribe/agreement");
 
     /** Reads those that the points were weighed on, by name, or skips the calling test if they are absent. */
     static List<MarkedTune> all() {
         return read(Shared.path("facts/teachers"));
     }
 
-    /** Reads those that were marked after the points were as they are, by name, or skips the calling test likewise. */
-    static List<MarkedTune> later() {
-        return read(LATER);
+    /**
+     * Reads those that two other players marked later, by name, or skips the calling test if the tunes are absent.
+     *
+     * @param folder the folder with their marks, {@code twelve} or {@code ten}
+     */
+    static List<MarkedTune> later(String folder) {
+        return read(OURS.resolve(folder));
     }
 
     private static List<MarkedTune> read(Path markings) {
