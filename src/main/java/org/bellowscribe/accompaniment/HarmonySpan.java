@@ -39,8 +39,7 @@ record HarmonySpan(int measure, Fraction onset, Fraction length) {
 
     // Where within a full measure the harmony may change. A waltz has one harmony a measure; 2/4, 4/4 and 6/8 fall into
     // halves, 3/2 into three, 12/8 is two measures of 6/8, and the slip jig may change on its third pulse (common
-    // practice, no
-    // source).
+    // practice, no source).
     private static List<Fraction> cuts(TimeSignature time) {
         int pulses =
                 (int) Math.round(time.measureLength().toDouble() / time.pulse().toDouble());
