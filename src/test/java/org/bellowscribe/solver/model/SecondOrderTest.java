@@ -80,19 +80,34 @@ class SecondOrderTest {
             int parts = 0;
             int events = model.choices.size();
             for (int e = 0; e < events; e++) {
-                int home = model.moments.get(e).homeRow();
-                boolean away = choice(e).buttons().stream().anyMatch(button -> home > 0 && button.row() != home);
-                boolean rest = choice(e).buttons().isEmpty();
-                parts += away ? 2 : 0;
-                parts += !rest && choice(e).direction() == BellowsDirection.PULL ? 1 : 0;
-                parts += choice(e).fingers().stream()
-                        .mapToInt(finger -> finger - 1)
-                        .sum();
+                parts += parts(e, choice(e));
                 parts += action(e).air() == AirUse.NONE ? 0 : 1 + 4 * e / events;
             }
             for (Problem.Edge edge : model.edges) {
                 parts += choice(edge.from()).direction() == choice(edge.to()).direction() ? 0 : 4;
                 parts += choice(edge.from()).halves() == choice(edge.to()).halves() ? 0 : 3;
+            }
+            return parts;
+        }
+
+        private int parts(int e, Choice choice) {
+            int home = model.moments.get(e).homeRow();
+            boolean away = choice.buttons().stream().anyMatch(button -> home > 0 && button.row() != home);
+            boolean rest = choice.buttons().isEmpty();
+            return (away ? 2 : 0)
+                    + (!rest && choice.direction() == BellowsDirection.PULL ? 1 : 0)
+                    + choice.fingers().stream().mapToInt(finger -> finger - 1).sum();
+        }
+
+        // What no choice of an event is without.
+        int partsOfAll() {
+            int parts = 0;
+            for (int e = 0; e < model.choices.size(); e++) {
+                int event = e;
+                parts += model.choices.get(e).stream()
+                        .mapToInt(choice -> parts(event, choice))
+                        .min()
+                        .orElse(0);
             }
             return parts;
         }
@@ -122,6 +137,14 @@ class SecondOrderTest {
         Instrument box = InstrumentLibrary.find("dg-21");
         SolverOptions options = new SolverOptions(MannerLibrary.of(MannerLibrary.DEFAULT_ID), Times.AGAIN, true, CELLS);
         return new Task(tune, box, UsualPlan.of(tune, box), options, 0);
+    }
+
+    /** Whatever the tune: a weight that is not there, or another one, is seen in the cost itself. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void whatACostHasBelowAPointAreItsParts(int seed) throws DiagnosedException {
+        Played played = Played.of(task(SyntheticTune.of(4, true, seed)));
+        assertEquals(played.parts() - played.partsOfAll(), played.answer.cost() % played.problem.unit());
     }
 
     /**
